@@ -1,0 +1,67 @@
+import type { CommandIo } from './command-io.ts';
+
+type Command = (args: string[], io: CommandIo) => Promise<number>;
+
+/** Each command is loaded only when it is asked for. */
+const commands: Record<string, { about: string; load: () => Promise<Command> }> = {
+  serve: {
+    about: 'run the daemon (the default)',
+    load: async () => (await import('./serve.ts')).serve,
+  },
+  demo: {
+    about: 'run it with a simulated shed, at high speed',
+    load: async () => (await import('./demo.ts')).demo,
+  },
+  replay: {
+    about: 'feed a recording from a CSV file into a running daemon over MQTT',
+    load: async () => (await import('./replay.ts')).replay,
+  },
+};
+
+const usage = [
+  'Usage: boardcure [command] [options]',
+  ...Object.entries(commands).map(([name, { about }]) => `  ${name.padEnd(8)} ${about}`),
+  'Options of serve: --data <folder>  --http [host:]port  --mqtt [host:]port | mqtt://host:port',
+  '  --site <name>  --config <file>',
+  'demo and replay tell theirs with --help.',
+].join('\n');
+
+/**
+ * Runs one command and ends the process with its exit code.
+ *
+ * @param args - what stood after the program’s name
+ */
+export async function run(args: string[]): Promise<void> {
+  const stop = new AbortController();
+  for (const signal of ['SIGINT', 'SIGTERM'] as const) {
+    process.once(signal, () => stop.abort());
+  }
+  const io: CommandIo = {
+    stdout: (line) => process.stdout.write(`${line}\n`),
+    stderr: (line) => process.stderr.write(`${line}\n`),
+    env: process.env,
+    cwd: process.cwd(),
+    stop: stop.signal,
+  };
+  const [first, ...rest] = args;
+  if (first === '--help' || first === '-h' || first === 'help') {
+    io.stdout(usage);
+    return;
+  }
+  const isNamed = first !== undefined && !first.startsWith('-');
+  const command = commands[isNamed ? first : 'serve'];
+  if (!command) {
+    io.stderr(`There is no command "${first}".\n${usage}`);
+    process.exitCode = 2;
+    return;
+  }
+  try {
+    const act = await command.load();
+    process.exitCode = await act(isNamed ? rest : args, io);
+  } catch (cause) {
+    io.stderr(cause instanceof Error ? (cause.stack ?? cause.message) : String(cause));
+    process.exitCode = 1;
+  }
+  // Nothing may keep the process alive once its command is done.
+  process.exit();
+}

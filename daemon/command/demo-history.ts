@@ -1,0 +1,107 @@
+import type { Publisher } from '../../sensors/publish/publisher.ts';
+import {
+  CART_SHED,
+  type RackName,
+  SIMULATED_SENSORS,
+  type Spot,
+} from '../../sensors/shed/cart-shed.ts';
+import { READING_PERIOD_MS, type Shed } from '../../sensors/shed/shed.ts';
+import type { Api } from './demo-api.ts';
+import { demoOperator, type Operator } from './demo-operator.ts';
+
+const HOUR_MS = 3_600_000;
+
+/** When the page comes to life: an invented afternoon in May. */
+export const DEMO_BEGINS = Date.UTC(2026, 4, 12, 17);
+/** By then the shed has been recorded for this long. */
+export const RECORDED_MS = 98 * HOUR_MS;
+
+const SENSOR_NAMES: Readonly<Record<string, string>> = {
+  yard: 'Under the eaves outside',
+  bench: 'Above the bench',
+  'door-shelf': 'Middle shelf by the door',
+  'door-pins': 'Pins in an offcut by the door',
+  'back-shelf': 'Middle shelf at the back',
+  'back-floor': 'Lowest shelf at the back',
+};
+
+/**
+ * Carries the shed on to a moment and sends what its sensors read on the way.
+ *
+ * @param shed - the shed
+ * @param publisher - takes the readings
+ * @param at - UTC epoch ms
+ */
+export async function sendUntil(shed: Shed, publisher: Publisher, at: number): Promise<void> {
+  // an hour at a time, so that a long way does not fill the memory
+  while (shed.at() < at) {
+    const reached = shed.at();
+    const readings = shed.advanceTo(Math.min(at, reached + HOUR_MS));
+    for (const reading of readings) await publisher.publish(reading);
+    if (shed.at() === reached) return;
+  }
+}
+
+/**
+ * Lays the scenario out through the daemon's own doors: places, sensors, and four days of readings
+ * and work that end at the beginning of the demo with one rack near ready and one freshly coated.
+ *
+ * @param shed - at the start of the recording
+ * @param publisher - to the daemon's broker
+ * @param api - to the daemon's pages
+ * @returns the operator, who knows what lies where
+ */
+export async function layOutHistory(shed: Shed, publisher: Publisher, api: Api): Promise<Operator> {
+  const start = shed.at();
+  const until = async (at: number) => {
+    await sendUntil(shed, publisher, at);
+    await publisher.drained();
+  };
+  const hoursAgo = (hours: number) => until(DEMO_BEGINS - hours * HOUR_MS);
+
+  // a sensor exists from its first reading
+  await until(start + READING_PERIOD_MS);
+  const operator = demoOperator(api, shed, await makePlaces(api));
+
+  await hoursAgo(97);
+  await operator.start('back');
+  await hoursAgo(58);
+  await operator.start('door');
+  await hoursAgo(56);
+  await operator.test('back', 'turn');
+  await hoursAgo(48);
+  await operator.test('back', 'recoat');
+  await hoursAgo(26);
+  await operator.test('door', 'turn');
+  await hoursAgo(4);
+  const mayCoat = await operator.test('back', 'recoat');
+  await hoursAgo(2);
+  if (mayCoat) await operator.coat('back');
+  await hoursAgo(0);
+  return operator;
+}
+
+async function makePlaces(api: Api): Promise<Record<RackName, string>> {
+  const yard = await api('createPlace', { body: { name: 'Yard', kind: 'outdoors' } });
+  const room = await api('createPlace', {
+    body: { name: 'Cart shed', kind: 'room', volumeM3: CART_SHED.volumeM3 },
+  });
+  const rack = (name: string) =>
+    api('createPlace', { body: { name, kind: 'rack', within: room.id } });
+  const door = await rack('Rack by the door');
+  const back = await rack('Rack at the back');
+  const placeAt: Record<Spot, string> = {
+    outdoors: yard.id,
+    room: room.id,
+    door: door.id,
+    back: back.id,
+    floor: back.id,
+  };
+  for (const { id, spot } of SIMULATED_SENSORS) {
+    await api('changeSensor', {
+      params: { id },
+      body: { placeId: placeAt[spot], name: SENSOR_NAMES[id] ?? null },
+    });
+  }
+  return { door: door.id, back: back.id };
+}

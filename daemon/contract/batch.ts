@@ -1,0 +1,123 @@
+import { z } from 'zod';
+import { Coat, TouchTest } from './coat.ts';
+import { Id, Moment } from './moment.ts';
+import { Plan, Surface } from './plan.ts';
+import { Quantity } from './quantity.ts';
+
+export const Species = z
+  .enum(['scots-pine', 'norway-spruce', 'douglas-fir', 'larch', 'other'])
+  .describe('species of the timber');
+export type Species = z.infer<typeof Species>;
+
+export const Boards = z.strictObject({
+  count: z.int().min(1).max(100_000),
+  lengthMm: z.number().positive().max(20_000).meta({ unit: 'mm' }),
+  widthMm: z.number().positive().max(2_000).meta({ unit: 'mm' }),
+  thicknessMm: z.number().positive().max(500).meta({ unit: 'mm' }),
+});
+export type Boards = z.infer<typeof Boards>;
+
+export const NewBatch = z.strictObject({
+  id: Id.optional(),
+  name: z.string().trim().min(1).max(80),
+  placeId: Id.describe('where it lies; holds from ever until a move'),
+  species: Species,
+  surface: Surface,
+  boards: Boards,
+  planId: Id.optional().describe('the default plan of the surface when left out'),
+});
+export type NewBatch = z.infer<typeof NewBatch>;
+
+export const BatchChange = z.strictObject({
+  name: z.string().trim().min(1).max(80).optional(),
+  closed: z.boolean().optional().describe('true when the job is done: it leaves the wall page'),
+});
+export type BatchChange = z.infer<typeof BatchChange>;
+
+export const NewMove = z.strictObject({ id: Id.optional(), at: Moment, placeId: Id });
+export type NewMove = z.infer<typeof NewMove>;
+
+export const Move = z.object({
+  id: Id,
+  placeId: Id,
+  at: Moment.nullable().describe('null: from ever'),
+});
+export type Move = z.infer<typeof Move>;
+
+export const RemarkKind = z.enum([
+  'got-wet',
+  'wrinkled',
+  'runs',
+  'dull',
+  'glossy',
+  'sunk-in',
+  'still-standing',
+  'clogged',
+  'other',
+]);
+export type RemarkKind = z.infer<typeof RemarkKind>;
+
+export const NewRemark = z.strictObject({
+  id: Id.optional(),
+  at: Moment,
+  kind: RemarkKind,
+  text: z.string().trim().max(2000).nullable().optional(),
+});
+export type NewRemark = z.infer<typeof NewRemark>;
+
+export const Remark = z.object({
+  id: Id,
+  at: Moment,
+  kind: RemarkKind,
+  text: z.string().nullable(),
+});
+export type Remark = z.infer<typeof Remark>;
+
+export const NewHandReading = z
+  .strictObject({
+    id: Id.optional(),
+    placeId: Id.optional(),
+    batchId: Id.optional(),
+    quantity: Quantity,
+    values: z.array(z.number()).min(1).max(100),
+    at: Moment,
+  })
+  .refine((given) => (given.placeId === undefined) !== (given.batchId === undefined), {
+    message: 'give either placeId or batchId, not both and not neither',
+    path: ['placeId'],
+  });
+export type NewHandReading = z.infer<typeof NewHandReading>;
+
+export const HandReading = z.object({
+  id: Id,
+  placeId: Id.nullable(),
+  batchId: Id.nullable(),
+  quantity: Quantity,
+  values: z.array(z.number()),
+  at: Moment,
+});
+export type HandReading = z.infer<typeof HandReading>;
+
+export const BatchSummary = z.object({
+  id: Id,
+  name: z.string(),
+  placeId: Id,
+  species: Species,
+  surface: Surface,
+  boards: Boards,
+  planId: Id,
+  closed: z.boolean(),
+  createdAt: Moment,
+});
+export type BatchSummary = z.infer<typeof BatchSummary>;
+
+export const Batch = BatchSummary.extend({
+  plan: Plan,
+  coats: z.array(Coat),
+  moves: z.array(Move),
+  tests: z.array(TouchTest),
+  remarks: z.array(Remark),
+  handReadings: z.array(HandReading),
+  recomputing: z.boolean().describe('true while late readings are still being worked in'),
+});
+export type Batch = z.infer<typeof Batch>;

@@ -1,0 +1,81 @@
+import { z } from 'zod';
+import { Gate, GateVerdict, Stage } from './gate.ts';
+import { Id, Moment } from './moment.ts';
+import { Face, Mixture } from './plan.ts';
+
+export const NewCoat = z.strictObject({
+  id: Id.optional(),
+  coat: z.int().min(0).max(9).describe('index in the coating plan, from 0'),
+  finishedAt: Moment.describe('the last board; cure counts from here'),
+  begunAt: Moment.nullable().optional(),
+  faces: z.array(Face).min(1).nullable().optional().describe('the plan’s faces when left out'),
+  usedL: z.number().positive().max(10_000).nullable().optional().meta({ unit: 'L' }),
+  colour: z.string().trim().min(1).max(80).nullable().optional(),
+  tin: z.string().trim().min(1).max(80).nullable().optional(),
+});
+export type NewCoat = z.infer<typeof NewCoat>;
+
+/** The cure model that a coat’s sum was made with, so that anyone can check it. */
+export const CoatModel = z.object({
+  rate: z.enum(['nurse-saul', 'arrhenius']),
+  datumC: z.number().nullable().meta({ unit: '°C' }).describe('null for Arrhenius'),
+  maxGapHours: z.number().meta({ unit: 'h' }),
+});
+
+export const Coat = z.object({
+  id: Id,
+  coat: z.int(),
+  name: z.string(),
+  begunAt: Moment.nullable(),
+  finishedAt: Moment,
+  curedUntil: Moment.nullable().describe('when the next coat went on; null while it is the last'),
+  mixture: Mixture,
+  faces: z.array(Face),
+  usedL: z.number().nullable(),
+  colour: z.string().nullable(),
+  tin: z.string().nullable(),
+  model: CoatModel,
+  degreeHours: z.number().meta({ unit: '°C·h' }),
+  degreeHoursLow: z.number().meta({ unit: '°C·h' }),
+  degreeHoursHigh: z.number().meta({ unit: '°C·h' }),
+  equivalentHours: z.number().meta({ unit: 'h' }).describe('hours at 20 °C'),
+  arrheniusEquivalentHours: z
+    .number()
+    .meta({ unit: 'h' })
+    .describe('hours at 20 °C by the Arrhenius rate carried beside the sum'),
+  coveredHours: z.number().meta({ unit: 'h' }),
+  gapHours: z.number().meta({ unit: 'h' }).describe('hours without readings, counted to now'),
+  requiredDegreeHours: z
+    .number()
+    .meta({ unit: '°C·h' })
+    .describe('what recoating is as likely as not to need'),
+  stage: Stage,
+  gates: z.object({
+    turn: GateVerdict,
+    stack: GateVerdict,
+    mount: GateVerdict,
+    sand: GateVerdict,
+    recoat: GateVerdict,
+  }),
+});
+export type Coat = z.infer<typeof Coat>;
+
+export const NewTouchTest = z.strictObject({
+  id: Id.optional(),
+  at: Moment,
+  gate: Gate,
+  passed: z.boolean(),
+  on: z.enum(['board', 'offcut']).optional(),
+});
+export type NewTouchTest = z.infer<typeof NewTouchTest>;
+
+export const TouchTest = z.object({
+  id: Id,
+  coatId: Id,
+  at: Moment,
+  gate: Gate,
+  passed: z.boolean(),
+  on: z.enum(['board', 'offcut']),
+  degreeHours: z.number().meta({ unit: '°C·h' }).describe('the coat’s sum at that time'),
+});
+export type TouchTest = z.infer<typeof TouchTest>;

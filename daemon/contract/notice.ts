@@ -1,0 +1,25 @@
+import { z } from 'zod';
+import { Id, Moment } from './moment.ts';
+
+export const NoticeKind = z.enum([
+  'sensor-unplaced',
+  'place-silent',
+  'batch-without-air',
+  'gate-ready',
+  'rags',
+]);
+export type NoticeKind = z.infer<typeof NoticeKind>;
+
+export const Notice = z.object({
+  id: Id,
+  kind: NoticeKind,
+  subject: z.string().describe('id of the place, sensor or batch it is about'),
+  text: z.string(),
+  raisedAt: Moment,
+  seenAt: Moment.nullable(),
+  clearedAt: Moment.nullable(),
+});
+export type Notice = z.infer<typeof Notice>;
+
+export const NoticeChange = z.strictObject({ seen: z.literal(true) });
+export type NoticeChange = z.infer<typeof NoticeChange>;

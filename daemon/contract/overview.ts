@@ -1,0 +1,52 @@
+import { z } from 'zod';
+import { Gate, GateVerdict, Stage } from './gate.ts';
+import { Id, Moment } from './moment.ts';
+import { Notice } from './notice.ts';
+import { Place, PlaceAir } from './place.ts';
+
+export const OverviewBatch = z.object({
+  id: Id,
+  name: z.string(),
+  boards: z.int(),
+  coat: z.int().nullable().describe('index of the coat that cures; null before the first'),
+  coatName: z.string().nullable(),
+  coatCount: z.int(),
+  finishedAt: Moment.nullable(),
+  stage: Stage.nullable(),
+  degreeHours: z.number().nullable().meta({ unit: '°C·h' }),
+  equivalentHours: z.number().nullable().meta({ unit: 'h' }),
+  share: z
+    .number()
+    .nullable()
+    .describe('degree-hours over what the next job is as likely as not to need, 0 to 1 and beyond'),
+  nextGate: Gate.nullable().describe('the job this batch waits for'),
+  verdict: GateVerdict.nullable(),
+});
+export type OverviewBatch = z.infer<typeof OverviewBatch>;
+
+export const OverviewPlace = Place.extend({
+  air: PlaceAir,
+  airflow: z
+    .enum(['good', 'poor', 'cannot-tell'])
+    .describe('cannot-tell until there is evidence for either'),
+  batches: z.array(OverviewBatch),
+});
+export type OverviewPlace = z.infer<typeof OverviewPlace>;
+
+export const Overview = z.object({
+  site: z.string(),
+  now: Moment,
+  speed: z.number().describe('1 in real time; more in the simulated shed'),
+  intake: z.object({
+    accepted: z.int(),
+    duplicates: z.int(),
+    refused: z.int(),
+    broker: z.enum(['embedded', 'external']),
+    connected: z.boolean(),
+  }),
+  unplacedSensors: z.int(),
+  mayWrite: z.boolean().describe('whether this request came from where changes are allowed'),
+  places: z.array(OverviewPlace),
+  notices: z.array(Notice),
+});
+export type Overview = z.infer<typeof Overview>;

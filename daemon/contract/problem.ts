@@ -1,0 +1,102 @@
+import { z } from 'zod';
+
+/**
+ * Every error this program answers with: its status, its title and what to do about it.
+ * A retired code moves to `retiredCodes` and is never used again.
+ */
+export const problems = {
+  BC_REQUEST_INVALID: {
+    status: 400,
+    title: 'The request has a field that does not fit',
+    doThis: 'Correct the fields listed under errors and send it again.',
+  },
+  BC_REQUEST_UNREADABLE: {
+    status: 400,
+    title: 'The request could not be read',
+    doThis: 'Send JSON with the header content-type: application/json.',
+  },
+  BC_REQUEST_TOO_LARGE: {
+    status: 413,
+    title: 'The request is too large',
+    doThis: 'Send at most 1 MB at once.',
+  },
+  BC_ROUTE_UNKNOWN: {
+    status: 404,
+    title: 'There is nothing at this address',
+    doThis: 'See /api/v1/openapi.json for the addresses that exist.',
+  },
+  BC_THING_UNKNOWN: {
+    status: 404,
+    title: 'There is no such thing here',
+    doThis: 'Check the id; list what exists with a GET on the collection.',
+  },
+  BC_REFERENCE_UNKNOWN: {
+    status: 422,
+    title: 'A field points at something that does not exist',
+    doThis: 'Create it first, or use the id of an existing one.',
+  },
+  BC_STATE_CONFLICT: {
+    status: 409,
+    title: 'This does not fit what is already recorded',
+    doThis: 'Look at what is recorded, then send a corrected request.',
+  },
+  BC_ID_TAKEN: {
+    status: 409,
+    title: 'This id is already used for something else',
+    doThis: 'Send it with a new id.',
+  },
+  BC_WRITE_NOT_ALLOWED: {
+    status: 403,
+    title: 'Changes are only accepted from the computer itself',
+    doThis: 'Open the page on the computer that runs the daemon, at http://localhost.',
+  },
+  BC_STORE_FULL: {
+    status: 507,
+    title: 'The disk is full',
+    doThis: 'Free some space on the disk; recording goes on by itself.',
+  },
+  BC_INTERNAL: {
+    status: 500,
+    title: 'Something went wrong inside the daemon',
+    doThis: 'Try again; if it happens again, look at the daemon’s log.',
+  },
+} as const satisfies Record<string, { status: number; title: string; doThis: string }>;
+
+export type ProblemCode = keyof typeof problems;
+
+export const retiredCodes: readonly string[] = [];
+
+/** RFC 9457 problem details with our members `code`, `doThis` and per-field `pointer`. */
+export const Problem = z.object({
+  type: z.string(),
+  title: z.string(),
+  status: z.int(),
+  detail: z.string(),
+  code: z.string(),
+  doThis: z.string(),
+  pointer: z.string().optional().describe('RFC 6901 pointer to the first faulty field'),
+  errors: z.array(z.object({ pointer: z.string(), detail: z.string() })).optional(),
+});
+export type Problem = z.infer<typeof Problem>;
+
+/** An error that carries its code, so that whoever answers can say what to do about it. */
+export class BoardcureError extends Error {
+  readonly code: ProblemCode;
+  readonly pointer: string | null;
+
+  /**
+   * @param code - entry of the table of problems
+   * @param detail - what was wrong and where, as a sentence
+   * @param options - pointer to the faulty field, and what caused it
+   */
+  constructor(
+    code: ProblemCode,
+    detail: string,
+    options: { pointer?: string; cause?: unknown } = {},
+  ) {
+    super(detail, options.cause === undefined ? undefined : { cause: options.cause });
+    this.name = 'BoardcureError';
+    this.code = code;
+    this.pointer = options.pointer ?? null;
+  }
+}

@@ -1,0 +1,37 @@
+import type { Edits } from './http/ports.ts';
+import type { Monitor } from './monitor/monitor.ts';
+import type { StoreThread } from './store/thread.ts';
+
+/** Edits that are on disk and worked into every sum before their caller hears of it. */
+export function siteEdits(
+  store: StoreThread,
+  monitor: Pick<Monitor, 'factsChanged'>,
+  changed: (batchId: string | null) => void,
+): Edits {
+  const worked =
+    <A extends unknown[]>(
+      act: (...args: A) => Promise<unknown>,
+      batchOf?: (...args: A) => string,
+    ) =>
+    async (...args: A): Promise<void> => {
+      await act(...args);
+      monitor.factsChanged();
+      changed(batchOf ? batchOf(...args) : null);
+    };
+  return {
+    createPlace: worked(store.createPlace),
+    createPlan: worked(store.createPlan),
+    createBatch: worked(store.createBatch, (batch) => batch.id),
+    changeBatch: worked(store.changeBatch, (batch) => batch.id),
+    createMove: worked(store.createMove, (move) => move.batchId),
+    createCoat: worked(store.createCoat, (coat) => coat.batchId),
+    removeCoat: worked(store.removeCoat),
+    createTest: worked(store.createTest, (test) => test.batchId),
+    createRemark: worked(store.createRemark, (remark) => remark.batchId),
+    createHandReading: worked(store.createHandReading),
+    renameSensor: worked(store.renameSensor),
+    placeSensor: worked(store.placeSensor),
+    raiseNotice: worked(store.raiseNotice),
+    seeNotice: worked(store.seeNotice),
+  };
+}

@@ -1,0 +1,106 @@
+import type { Batch, BatchSummary } from '../contract/batch.ts';
+import type { Coat, TouchTest } from '../contract/coat.ts';
+import type { Health } from '../contract/health.ts';
+import type { OverviewPlace } from '../contract/overview.ts';
+import type { PlaceAir } from '../contract/place.ts';
+import type { Quantity } from '../contract/quantity.ts';
+import type { BatchChart } from '../contract/series.ts';
+import type {
+  BatchFact,
+  CoatFact,
+  HandReadingFact,
+  MoveFact,
+  NoticeFact,
+  PlaceFact,
+  PlanFact,
+  ReadingFact,
+  RemarkFact,
+  SensorFact,
+  SensorStay,
+  TouchTestFact,
+} from '../rules/facts.ts';
+
+/* What the pages and the API need of the house; handed over by main. */
+
+export interface SiteFactsView {
+  places: ReadonlyMap<string, PlaceFact>;
+  sensors: ReadonlyMap<number, SensorFact>;
+  stays: ReadonlyMap<number, readonly SensorStay[]>;
+  plans: ReadonlyMap<string, PlanFact>;
+  batches: ReadonlyMap<string, BatchFact>;
+  moves: ReadonlyMap<string, readonly MoveFact[]>;
+  coats: ReadonlyMap<string, readonly CoatFact[]>;
+  remarks: ReadonlyMap<string, readonly RemarkFact[]>;
+  handReadings: readonly HandReadingFact[];
+}
+
+/** What is known and made of it, at a moment. */
+export interface SiteView {
+  facts(): SiteFactsView;
+  air(placeId: string, now: number): PlaceAir;
+  places(now: number): OverviewPlace[];
+  batch(batch: BatchFact, now: number): Batch;
+  summary(batch: BatchFact, now: number): BatchSummary;
+  coat(coat: CoatFact, now: number): Coat;
+  touchTest(test: TouchTestFact): TouchTest;
+  chart(batchId: string, points: number, now: number): BatchChart;
+  notices(): NoticeFact[];
+}
+
+/** What people may record; each settles when it is on disk and worked in. */
+export interface Edits {
+  createPlace(place: PlaceFact): Promise<void>;
+  createPlan(plan: PlanFact): Promise<void>;
+  createBatch(batch: BatchFact, firstMove: MoveFact): Promise<void>;
+  changeBatch(batch: Pick<BatchFact, 'id' | 'name' | 'closedAt'>, at: number): Promise<void>;
+  createMove(move: MoveFact, recordedAt: number): Promise<void>;
+  /** @param caution - raised with the coat if it is new; null for none */
+  createCoat(coat: CoatFact, recordedAt: number, caution: NoticeFact | null): Promise<void>;
+  removeCoat(id: string, at: number): Promise<void>;
+  createTest(test: TouchTestFact, recordedAt: number): Promise<void>;
+  createRemark(remark: RemarkFact, recordedAt: number): Promise<void>;
+  createHandReading(reading: HandReadingFact, recordedAt: number): Promise<void>;
+  renameSensor(key: number, id: string, name: string | null, at: number): Promise<void>;
+  placeSensor(stay: SensorStay, id: string, at: number): Promise<void>;
+  raiseNotice(notice: NoticeFact): Promise<void>;
+  seeNotice(id: string, at: number): Promise<void>;
+}
+
+export interface Readings {
+  /** The first `limit` readings from `from` to `to`, both included, ascending. */
+  readingsBetween(
+    sensorKey: number,
+    quantity: Quantity,
+    from: number,
+    to: number,
+    limit: number,
+  ): ReadingFact[];
+  newestReading(sensorKey: number, quantity: Quantity): ReadingFact | null;
+  corrected(quantity: Quantity, raw: number): number;
+  refused(): {
+    at: number;
+    topic: string;
+    code: string;
+    detail: string;
+    payloadStart: string;
+    payloadBytes: number;
+  }[];
+}
+
+export interface HttpParts {
+  site: string;
+  view: SiteView;
+  edits: Edits;
+  readings: Readings;
+  /** How the intake does; without the time. */
+  health(): Omit<Health, 'now'> & { connected: boolean };
+  now(): number;
+  speed(): number;
+  newId(): string;
+  /** Calls back after anything that a page shows has changed; returns how to stop. */
+  onChange(listener: (batchId: string | null) => void): () => void;
+  /** Folder of the built dashboard; null when there is none. */
+  dashboardFolder: string | null;
+  longestGapMs: number;
+  log: { warn(facts: object, text: string): void; error(facts: object, text: string): void };
+}

@@ -1,0 +1,73 @@
+import type { FastifyInstance } from 'fastify';
+import { toMoment } from '../../contract/moment.ts';
+import type { HandReadingFact, MoveFact, RemarkFact } from '../../rules/facts.ts';
+import { checkFigures, checkPast, named, referred } from '../../rules/record-check.ts';
+import type { HttpParts } from '../ports.ts';
+import { register } from '../register-route.ts';
+
+/** Moves, remarks and hand-meter figures: what the operator writes down beside coats and tests. */
+export function entryRoutes(app: FastifyInstance, { view, edits, now, newId }: HttpParts): void {
+  const batchOf = (id: string) => named(view.facts().batches, id, 'batch');
+  const moveReply = ({ id, placeId, at }: MoveFact) => ({ id, placeId, at: toMoment(at) });
+  const remarkReply = ({ id, at, kind, text }: RemarkFact) => ({
+    id,
+    at: toMoment(at),
+    kind,
+    text,
+  });
+  const handReply = (reading: HandReadingFact) => ({ ...reading, at: toMoment(reading.at) });
+
+  register(app, 'listMoves', ({ params }) =>
+    (view.facts().moves.get(batchOf(params.id).id) ?? []).map(moveReply),
+  );
+
+  register(app, 'createMove', async ({ params, body }) => {
+    const batch = batchOf(params.id);
+    referred(view.facts().places, body.placeId, 'place', '/placeId');
+    const at = Date.parse(body.at);
+    checkPast(at, now(), '/at');
+    const move = { id: body.id ?? newId(), batchId: batch.id, placeId: body.placeId, at };
+    await edits.createMove(move, now());
+    return moveReply(move);
+  });
+
+  register(app, 'listRemarks', ({ params }) =>
+    (view.facts().remarks.get(batchOf(params.id).id) ?? []).map(remarkReply),
+  );
+
+  register(app, 'createRemark', async ({ params, body }) => {
+    const batch = batchOf(params.id);
+    const at = Date.parse(body.at);
+    checkPast(at, now(), '/at');
+    const remark: RemarkFact = {
+      id: body.id ?? newId(),
+      batchId: batch.id,
+      at,
+      kind: body.kind,
+      text: body.text ?? null,
+    };
+    await edits.createRemark(remark, now());
+    return remarkReply(remark);
+  });
+
+  register(app, 'listReadings', () => view.facts().handReadings.map(handReply));
+
+  register(app, 'createReading', async ({ body }) => {
+    const { places, batches } = view.facts();
+    if (body.placeId !== undefined) referred(places, body.placeId, 'place', '/placeId');
+    if (body.batchId !== undefined) referred(batches, body.batchId, 'batch', '/batchId');
+    const at = Date.parse(body.at);
+    checkPast(at, now(), '/at');
+    checkFigures(body.quantity, body.values);
+    const reading: HandReadingFact = {
+      id: body.id ?? newId(),
+      placeId: body.placeId ?? null,
+      batchId: body.batchId ?? null,
+      quantity: body.quantity,
+      values: body.values,
+      at,
+    };
+    await edits.createHandReading(reading, now());
+    return handReply(reading);
+  });
+}

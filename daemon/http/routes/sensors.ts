@@ -1,0 +1,71 @@
+import type { FastifyInstance } from 'fastify';
+import { toMoment } from '../../contract/moment.ts';
+import { BoardcureError } from '../../contract/problem.ts';
+import { quantities } from '../../contract/quantity.ts';
+import type { Sensor } from '../../contract/sensor.ts';
+import type { SensorFact } from '../../rules/facts.ts';
+import { stayAt } from '../../rules/place.ts';
+import { checkPast, referred } from '../../rules/record-check.ts';
+import type { HttpParts } from '../ports.ts';
+import { register } from '../register-route.ts';
+
+export function sensorRoutes(
+  app: FastifyInstance,
+  { view, edits, readings, now }: HttpParts,
+): void {
+  function reply(sensor: SensorFact): Sensor {
+    const stay = stayAt(view.facts().stays.get(sensor.key) ?? [], now());
+    return {
+      id: sensor.id,
+      name: sensor.name,
+      placeId: stay?.placeId ?? null,
+      firstSeenAt: toMoment(sensor.firstSeenAt),
+      latest: quantities.flatMap((quantity) => {
+        const newest = readings.newestReading(sensor.key, quantity);
+        if (!newest) return [];
+        const value = readings.corrected(quantity, newest.raw);
+        return [{ quantity, at: toMoment(newest.at), value, raw: newest.raw }];
+      }),
+    };
+  }
+
+  function sensorById(id: string): SensorFact {
+    for (const sensor of view.facts().sensors.values()) if (sensor.id === id) return sensor;
+    throw new BoardcureError(
+      'BC_THING_UNKNOWN',
+      `No sensor ${id} has been heard yet; it exists from its first reading.`,
+    );
+  }
+
+  register(app, 'listSensors', () => [...view.facts().sensors.values()].map(reply));
+
+  register(app, 'readSensor', ({ params }) => reply(sensorById(params.id)));
+
+  register(app, 'changeSensor', async ({ params, body }) => {
+    const sensor = sensorById(params.id);
+    const at = now();
+    if (body.from !== undefined && body.placeId === undefined) {
+      throw new BoardcureError('BC_REQUEST_INVALID', 'A from needs the placeId it holds for.', {
+        pointer: '/from',
+      });
+    }
+    if (body.placeId) referred(view.facts().places, body.placeId, 'place', '/placeId');
+    const from = body.from === undefined ? null : Date.parse(body.from);
+    if (from !== null) checkPast(from, at, '/from');
+    if (body.name !== undefined) await edits.renameSensor(sensor.key, sensor.id, body.name, at);
+    if (body.placeId !== undefined) {
+      const before = view.facts().stays.get(sensor.key) ?? [];
+      const isFirst = before.every((stay) => stay.placeId === null);
+      const stays = stayAt(before, at)?.placeId === body.placeId && from === null;
+      if (!stays && !(isFirst && body.placeId === null)) {
+        const fromAt = from ?? (isFirst ? null : at);
+        await edits.placeSensor(
+          { sensorKey: sensor.key, placeId: body.placeId, fromAt },
+          sensor.id,
+          at,
+        );
+      }
+    }
+    return reply(sensorById(params.id));
+  });
+}

@@ -1,0 +1,98 @@
+import type { FastifyInstance } from 'fastify';
+import { BoardcureError } from '../../contract/problem.ts';
+import type { Series, SeriesQuery } from '../../contract/series.ts';
+import { type CurvePoint, thinOut } from '../../rules/thin-out.ts';
+import type { HttpParts } from '../ports.ts';
+import { register } from '../register-route.ts';
+
+interface Point extends CurvePoint {
+  raw: number;
+}
+
+/** Readings that are looked up at once; in between, others get their turn. */
+const pageSize = 20_000;
+/** The most readings that one reply holds when they are not to be thinned out. */
+const mostReadings = 100_000;
+
+export function seriesRoutes(
+  app: FastifyInstance,
+  { view, readings, longestGapMs }: HttpParts,
+): void {
+  register(app, 'series', async ({ query }) => {
+    const sensor = [...view.facts().sensors.values()].find((one) => one.id === query.sensor);
+    if (!sensor) {
+      throw new BoardcureError('BC_THING_UNKNOWN', `No sensor ${query.sensor} has been heard yet.`);
+    }
+    const points: Point[] = [];
+    // Gaps are looked for before thinning: a thinned curve is no gap.
+    const gaps: number[] = [];
+    let count = 0;
+    let before: number | null = null;
+    for await (const page of pages(sensor.key, query)) {
+      count += page.length;
+      if (query.points === undefined && count > mostReadings) throw tooMany();
+      for (const { at } of page) {
+        if (before !== null && at - before > longestGapMs) gaps.push(before);
+        before = at;
+      }
+      points.push(...(query.points === undefined ? page : thinOut(page, query.points)));
+    }
+    const kept = query.points === undefined ? points : thinOut(points, query.points);
+    return { sensor: sensor.id, quantity: query.quantity, ...columns(kept, gaps) };
+  });
+
+  async function* pages(sensorKey: number, query: SeriesQuery): AsyncGenerator<Point[]> {
+    const { quantity } = query;
+    const to = query.to === undefined ? Number.MAX_SAFE_INTEGER : Date.parse(query.to);
+    let from = query.from === undefined ? 0 : Date.parse(query.from);
+    if (to < from) {
+      throw new BoardcureError('BC_REQUEST_INVALID', 'The end lies before the start.', {
+        pointer: '/to',
+      });
+    }
+    for (;;) {
+      const page = readings.readingsBetween(sensorKey, quantity, from, to, pageSize);
+      yield page.map(({ at, raw }) => ({ at, raw, value: readings.corrected(quantity, raw) }));
+      const last = page.at(-1);
+      if (page.length < pageSize || !last) return;
+      from = last.at + 1;
+      await new Promise((resolve) => setImmediate(resolve));
+    }
+  }
+}
+
+/** @param gaps - times of the last readings before a gap, ascending */
+function columns(
+  points: readonly Point[],
+  gaps: readonly number[],
+): Omit<Series, 'sensor' | 'quantity'> {
+  const series = {
+    at: [] as number[],
+    value: [] as (number | null)[],
+    raw: [] as (number | null)[],
+  };
+  let next = 0;
+  for (const point of points) {
+    let gapAt = gaps[next];
+    // One null parts the line, however many gaps lie between two points that were kept.
+    const parted = gapAt !== undefined && gapAt < point.at && series.at.length > 0;
+    if (parted && gapAt !== undefined) {
+      series.at.push((gapAt + 1) / 1000);
+      series.value.push(null);
+      series.raw.push(null);
+    }
+    while (gapAt !== undefined && gapAt < point.at) gapAt = gaps[++next];
+    series.at.push(point.at / 1000);
+    series.value.push(point.value);
+    series.raw.push(point.raw);
+  }
+  return series;
+}
+
+function tooMany(): BoardcureError {
+  return new BoardcureError(
+    'BC_REQUEST_INVALID',
+    `These are more than ${mostReadings} readings: ask for a shorter time, or give points to thin them out.`,
+    { pointer: '/points' },
+  );
+}

@@ -1,0 +1,78 @@
+import type { FastifyInstance, FastifyRequest } from 'fastify';
+import { toMoment } from '../../contract/moment.ts';
+import type { Notice } from '../../contract/notice.ts';
+import type { Overview } from '../../contract/overview.ts';
+import { BoardcureError } from '../../contract/problem.ts';
+import type { NoticeFact } from '../../rules/facts.ts';
+import { stayAt } from '../../rules/place.ts';
+import type { HttpParts } from '../ports.ts';
+import { register } from '../register-route.ts';
+import { isFromHere } from '../write-access.ts';
+
+/** The whole site at a glance; what differs by who asks is left out. */
+export function siteOverview(parts: HttpParts): Omit<Overview, 'mayWrite'> {
+  const { site, view, health, now, speed } = parts;
+  const at = now();
+  const { intake, broker, connected } = health();
+  const { sensors, stays } = view.facts();
+  return {
+    site,
+    now: toMoment(at),
+    speed: speed(),
+    intake: {
+      accepted: intake.accepted,
+      duplicates: intake.duplicates,
+      refused: intake.refused,
+      broker,
+      connected,
+    },
+    unplacedSensors: [...sensors.values()].filter(
+      (sensor) => stayAt(stays.get(sensor.key) ?? [], at) === null,
+    ).length,
+    places: view.places(at),
+    notices: view
+      .notices()
+      .filter((notice) => notice.clearedAt === null && notice.seenAt === null)
+      .map(noticeReply),
+  };
+}
+
+export function siteRoutes(app: FastifyInstance, parts: HttpParts): void {
+  const { view, edits, readings, health, now } = parts;
+
+  register(app, 'health', () => {
+    const { connected: _, ...rest } = health();
+    return { ...rest, now: toMoment(now()) };
+  });
+
+  register(app, 'overview', (_call, request: FastifyRequest) => ({
+    ...siteOverview(parts),
+    mayWrite: isFromHere(request),
+  }));
+
+  register(app, 'listNotices', () => view.notices().map(noticeReply));
+
+  register(app, 'changeNotice', async ({ params }) => {
+    const find = () => view.notices().find((one) => one.id === params.id);
+    if (!find()) {
+      throw new BoardcureError('BC_THING_UNKNOWN', `There is no notice with the id ${params.id}.`);
+    }
+    await edits.seeNotice(params.id, now());
+    const notice = find();
+    if (!notice) throw new Error(`The notice ${params.id} is gone.`);
+    return noticeReply(notice);
+  });
+
+  register(app, 'listRefused', () =>
+    readings.refused().map((message) => ({ ...message, at: toMoment(message.at) })),
+  );
+}
+
+function noticeReply(notice: NoticeFact): Notice {
+  return {
+    ...notice,
+    raisedAt: toMoment(notice.raisedAt),
+    seenAt: toMoment(notice.seenAt),
+    clearedAt: toMoment(notice.clearedAt),
+  };
+}

@@ -1,0 +1,98 @@
+import helmet from '@fastify/helmet';
+import { fastifySSE } from '@fastify/sse';
+import files from '@fastify/static';
+import swagger from '@fastify/swagger';
+import Fastify, { type FastifyInstance } from 'fastify';
+import {
+  jsonSchemaTransform,
+  serializerCompiler,
+  validatorCompiler,
+} from 'fastify-type-provider-zod';
+import type { HttpParts } from './ports.ts';
+import { problemReply, sendProblem } from './problem-reply.ts';
+import { batchRoutes } from './routes/batches.ts';
+import { coatRoutes } from './routes/coats.ts';
+import { entryRoutes } from './routes/entries.ts';
+import { placeRoutes } from './routes/places.ts';
+import { planRoutes } from './routes/plans.ts';
+import { sensorRoutes } from './routes/sensors.ts';
+import { seriesRoutes } from './routes/series.ts';
+import { siteRoutes } from './routes/site.ts';
+import { streamRoute } from './stream.ts';
+import { isFromHere } from './write-access.ts';
+
+const largestBody = 1_048_576;
+
+/** Builds the server: API, stream and pages. It does not listen; tests inject requests. */
+export async function buildServer(parts: HttpParts): Promise<FastifyInstance> {
+  const replyToError = problemReply(parts.log);
+  const app = Fastify({
+    bodyLimit: largestBody,
+    forceCloseConnections: true,
+    trustProxy: false,
+    frameworkErrors: (error, request, reply) => void replyToError(error, request, reply),
+  });
+  app.setValidatorCompiler(validatorCompiler);
+  app.setSerializerCompiler(serializerCompiler);
+  app.setErrorHandler(replyToError);
+  app.setNotFoundHandler((request, reply) =>
+    sendProblem(reply, 'BC_ROUTE_UNKNOWN', `There is nothing at ${request.method} ${request.url}.`),
+  );
+  app.addHook('onRequest', async (request, reply) => {
+    if (request.method === 'GET' || request.method === 'HEAD' || isFromHere(request)) return;
+    return sendProblem(
+      reply,
+      'BC_WRITE_NOT_ALLOWED',
+      'This request did not come from the computer that runs the daemon.',
+    );
+  });
+
+  await app.register(helmet, {
+    contentSecurityPolicy: {
+      useDefaults: false,
+      directives: {
+        defaultSrc: ["'self'"],
+        imgSrc: ["'self'", 'data:'],
+        objectSrc: ["'none'"],
+        baseUri: ["'none'"],
+        frameAncestors: ["'none'"],
+        formAction: ["'self'"],
+      },
+    },
+    // Plain HTTP on a local network: a browser must not insist on TLS that is not there.
+    strictTransportSecurity: false,
+    crossOriginOpenerPolicy: false,
+    originAgentCluster: false,
+  });
+  await app.register(swagger, {
+    openapi: {
+      openapi: '3.1.0',
+      info: {
+        title: 'Boardcure',
+        description: 'Cure of coated boards: places, sensors, batches, coats, tests and verdicts.',
+        version: '1',
+      },
+    },
+    transform: jsonSchemaTransform,
+  });
+  await app.register(fastifySSE);
+
+  let endStreams = () => {};
+  await app.register(async (api) => {
+    siteRoutes(api, parts);
+    placeRoutes(api, parts);
+    sensorRoutes(api, parts);
+    planRoutes(api, parts);
+    batchRoutes(api, parts);
+    coatRoutes(api, parts);
+    entryRoutes(api, parts);
+    seriesRoutes(api, parts);
+    endStreams = streamRoute(api, parts);
+    api.get('/api/v1/openapi.json', { schema: { hide: true } }, () => app.swagger());
+  });
+  if (parts.dashboardFolder !== null) {
+    await app.register(files, { root: parts.dashboardFolder, cacheControl: true, maxAge: 0 });
+  }
+  app.addHook('preClose', async () => endStreams());
+  return app;
+}

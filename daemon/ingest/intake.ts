@@ -1,0 +1,112 @@
+import { flagMask, readingTime } from '../../sensors/correct/reading-time.ts';
+import { decodeMessage } from '../../sensors/payload/decode-message.ts';
+import type { Acknowledge, groupCommit, IncomingReading, IncomingRefusal } from './group-commit.ts';
+
+/** A message as a broker hands it over. */
+export interface Arrived {
+  topic: string;
+  payload: Uint8Array;
+  /** The broker kept it; it was not sent just now. */
+  retained: boolean;
+  /** It waited at the broker while nobody was there to take it. */
+  backlog: boolean;
+}
+
+/** What became of the messages since the start. */
+export interface IntakeCounts {
+  accepted: number;
+  duplicates: number;
+  refused: number;
+  /** Retained messages without a time of their own: they are not now. */
+  dropped: number;
+  /** Readings whose own time could not be believed, or is not known. */
+  flagged: number;
+}
+
+export interface IntakeParts {
+  site: string;
+  maxPayloadBytes: number;
+  now: () => number;
+  clockTrusted: () => boolean;
+  queue: Pick<ReturnType<typeof groupCommit>, 'add'>;
+}
+
+/** How much of a refused message is kept for inspection, in characters. */
+const keptCharacters = 400;
+
+/** Takes messages in: decodes, judges their time, and hands them to the group that commits them. */
+export function createIntake({ site, maxPayloadBytes, now, clockTrusted, queue }: IntakeParts) {
+  const counts: IntakeCounts = { accepted: 0, duplicates: 0, refused: 0, dropped: 0, flagged: 0 };
+  const utf8 = new TextDecoder('utf-8', { fatal: true });
+
+  /** @param cut - the payload goes on; a letter split at its end is left out */
+  function textOf(payload: Uint8Array, cut: boolean): string | null {
+    try {
+      const decoder = cut ? new TextDecoder('utf-8', { fatal: true }) : utf8;
+      return decoder.decode(payload, { stream: cut });
+    } catch {
+      return null;
+    }
+  }
+
+  return {
+    counts,
+    /** Told by the store what a commit made of the readings. */
+    count(fresh: number, duplicates: number): void {
+      counts.accepted += fresh;
+      counts.duplicates += duplicates;
+    },
+    /**
+     * Takes one message in.
+     *
+     * @param acknowledge - called once everything the message brought is on disk
+     */
+    take(message: Arrived, acknowledge: Acknowledge): void {
+      const at = now();
+      const { topic, payload } = message;
+      const tooLarge = payload.byteLength > maxPayloadBytes;
+      const text = textOf(tooLarge ? payload.subarray(0, keptCharacters) : payload, tooLarge);
+      const decoded = decodeMessage(
+        { topic, text: tooLarge ? '' : text, byteLength: payload.byteLength },
+        { site, maxBytes: maxPayloadBytes },
+        { now: at },
+      );
+      if (decoded.kind === 'not-ours') {
+        acknowledge(null);
+        return;
+      }
+      const refusals = decoded.kind === 'refused' ? [decoded.refusal] : decoded.refused;
+      const measurements = decoded.kind === 'refused' ? [] : decoded.readings;
+      const readings: IncomingReading[] = [];
+      for (const { sensor, quantity, value, ownAt, ownAtIsRelative } of measurements) {
+        const time = readingTime(ownAt, {
+          at,
+          clockTrusted: clockTrusted(),
+          retained: message.retained,
+          backlog: message.backlog,
+          ...(ownAtIsRelative ? { ownAtIsRelative } : {}),
+        });
+        if (time.kind === 'drop') {
+          counts.dropped++;
+          continue;
+        }
+        if (time.flags.length > 0) counts.flagged++;
+        readings.push({ sensor, quantity, at: time.at, raw: value, flags: flagMask(time.flags) });
+      }
+      const refused: IncomingRefusal[] = refusals.map((refusal) => ({
+        at,
+        topic: topic.slice(0, keptCharacters),
+        code: refusal.code,
+        detail: refusal.detail,
+        payloadStart: (
+          text ?? Buffer.from(payload.subarray(0, keptCharacters / 2)).toString('hex')
+        ).slice(0, keptCharacters),
+        payloadBytes: payload.byteLength,
+      }));
+      counts.refused += refused.length;
+      if (readings.length === 0 && refused.length === 0) acknowledge(null);
+      else queue.add(readings, refused, acknowledge);
+    },
+  };
+}
+export type Intake = ReturnType<typeof createIntake>;

@@ -1,0 +1,184 @@
+import type { Batch, BatchSummary, HandReading, Move, Remark } from '../contract/batch.ts';
+import type { Coat, TouchTest } from '../contract/coat.ts';
+import { type Gate, type GateVerdict, gates } from '../contract/gate.ts';
+import { toMoment } from '../contract/moment.ts';
+import type { Plan } from '../contract/plan.ts';
+import { curedUntil, placeOfBatch } from '../rules/batch.ts';
+import { brushHolds } from '../rules/brush-air.ts';
+import type {
+  BatchFact,
+  CoatFact,
+  HandReadingFact,
+  MoveFact,
+  PlanFact,
+  RemarkFact,
+  TouchTestFact,
+} from '../rules/facts.ts';
+import { gateVerdict, type VerdictLimits } from '../rules/gate-verdict.ts';
+import { stageOf } from '../rules/stage.ts';
+import { ownTests } from '../rules/touch-knowledge.ts';
+import type { CoatCures, ModelPair } from './coat-cure.ts';
+import type { CoatKnowledge } from './coat-knowledge.ts';
+import type { PlaceNow } from './place-now.ts';
+import type { SiteFacts } from './site-facts.ts';
+
+interface AssessParts {
+  facts: () => SiteFacts;
+  cures: CoatCures;
+  knowledge: CoatKnowledge;
+  placeNow: PlaceNow;
+  models: ModelPair;
+  limits: VerdictLimits;
+  isSettling: () => boolean;
+}
+
+/** Batches and coats as the outside sees them: what was recorded, and what is made of it now. */
+export function batchAssessor(parts: AssessParts) {
+  const { facts, cures, knowledge, placeNow, models, limits, isSettling } = parts;
+  const { rate } = models.ruling.model;
+
+  function coat(fact: CoatFact, now: number): Coat {
+    const { batches, plans, coats, moves } = facts();
+    const batch = batches.get(fact.batchId);
+    const planned = batch ? plans.get(batch.planId)?.coats[fact.coat] : undefined;
+    const cure = cures.cureOf(fact, now);
+    const film = knowledge.filmOf(fact);
+    const tests = knowledge.testsOf(fact);
+    const { requirement, learnedFrom } = knowledge.requirementFor(fact);
+    const siblings = coats.get(fact.batchId) ?? [];
+    const isLast = curedUntil(fact, siblings) === null;
+    const placeId = placeOfBatch(moves.get(fact.batchId) ?? [], now);
+    const verdict = (gate: Gate): GateVerdict => {
+      const answer = gateVerdict({
+        gate,
+        progress: cure.progress,
+        ahead: cure.ahead,
+        aheadFromAt: cure.aheadFromAt,
+        requirement,
+        learnedFrom,
+        film,
+        own: ownTests(tests, gate),
+        holds: gate === 'recoat' && isLast && placeId ? brushHolds(placeNow(placeId, now)) : [],
+        limits,
+        now,
+      });
+      return {
+        verdict: answer.verdict,
+        probability: answer.probability,
+        early: toMoment(answer.earlyAt),
+        likely: toMoment(answer.likelyAt),
+        late: toMoment(answer.lateAt),
+        requiredDegreeHours: answer.required,
+        reasons: answer.reasons,
+      };
+    };
+    const verdicts = Object.fromEntries(gates.map((gate) => [gate, verdict(gate)])) as Record<
+      Gate,
+      GateVerdict
+    >;
+    const { progress } = cure;
+    return {
+      id: fact.id,
+      coat: fact.coat,
+      name: planned?.name ?? `Coat ${fact.coat + 1}`,
+      begunAt: toMoment(fact.begunAt),
+      finishedAt: toMoment(fact.finishedAt),
+      curedUntil: toMoment(curedUntil(fact, siblings)),
+      mixture: fact.mixture,
+      faces: fact.faces,
+      usedL: fact.usedL,
+      colour: fact.colour,
+      tin: fact.tin,
+      model: {
+        rate,
+        datumC: models.ruling.model.rate === 'nurse-saul' ? models.ruling.model.datumC : null,
+        maxGapHours: models.ruling.model.maxGapHours,
+      },
+      degreeHours: progress.uncappedDegreeHours,
+      degreeHoursLow: progress.uncappedDegreeHours,
+      degreeHoursHigh: progress.degreeHoursHigh,
+      equivalentHours: cure.equivalentHours,
+      arrheniusEquivalentHours:
+        rate === 'arrhenius' ? cure.equivalentHours : cure.besideEquivalentHours,
+      coveredHours: progress.coveredHours,
+      gapHours: progress.gapHours,
+      requiredDegreeHours: verdicts.recoat.requiredDegreeHours.likely,
+      stage: stageOf(requirement, progress.degreeHours, film, limits.readyAt, limits.boardSpread),
+      gates: verdicts,
+    };
+  }
+
+  function touchTest(fact: TouchTestFact): TouchTest {
+    const of = facts()
+      .coats.get(fact.batchId)
+      ?.find((other) => other.id === fact.coatId);
+    return {
+      id: fact.id,
+      coatId: fact.coatId,
+      at: toMoment(fact.at),
+      gate: fact.gate,
+      passed: fact.passed,
+      on: fact.on,
+      degreeHours: of ? cures.degreeHoursAt(of, fact.at) : 0,
+    };
+  }
+
+  function batch(fact: BatchFact, now: number): Batch {
+    const { plans, coats, moves, tests, remarks, handReadings } = facts();
+    const plan = plans.get(fact.planId);
+    if (!plan) throw new Error(`The batch ${fact.id} has no coating plan.`);
+    const ofBatch = coats.get(fact.id) ?? [];
+    return {
+      ...summary(fact, now),
+      plan: planReply(plan),
+      coats: ofBatch.map((one) => coat(one, now)),
+      moves: (moves.get(fact.id) ?? []).map(moveReply),
+      tests: ofBatch.flatMap((one) => tests.get(one.id) ?? []).map(touchTest),
+      remarks: (remarks.get(fact.id) ?? []).map(remarkReply),
+      handReadings: handReadings.filter((one) => one.batchId === fact.id).map(handReadingReply),
+      recomputing: isSettling(),
+    };
+  }
+
+  function summary(fact: BatchFact, now: number): BatchSummary {
+    const placeId = placeOfBatch(facts().moves.get(fact.id) ?? [], now);
+    if (placeId === null) throw new Error(`The batch ${fact.id} lies nowhere.`);
+    return {
+      id: fact.id,
+      name: fact.name,
+      placeId,
+      species: fact.species,
+      surface: fact.surface,
+      boards: fact.boards,
+      planId: fact.planId,
+      closed: fact.closedAt !== null,
+      createdAt: toMoment(fact.createdAt),
+    };
+  }
+
+  return { batch, summary, coat, touchTest };
+}
+export type BatchAssessor = ReturnType<typeof batchAssessor>;
+
+export const planReply = (plan: PlanFact): Plan => ({
+  ...plan,
+  createdAt: toMoment(plan.createdAt),
+});
+
+export const moveReply = (move: MoveFact): Move => ({
+  id: move.id,
+  placeId: move.placeId,
+  at: toMoment(move.at),
+});
+
+export const remarkReply = (remark: RemarkFact): Remark => ({
+  id: remark.id,
+  at: toMoment(remark.at),
+  kind: remark.kind,
+  text: remark.text,
+});
+
+export const handReadingReply = (reading: HandReadingFact): HandReading => ({
+  ...reading,
+  at: toMoment(reading.at),
+});

@@ -1,0 +1,209 @@
+import { add, addLineToHours, hourMs, noCure, type SpanSum, spanSum } from '../rules/cure-span.ts';
+import {
+  blocksOf,
+  curing,
+  type HourBook,
+  hourOf,
+  hoursIn,
+  type NamedModel,
+  openBook,
+  reckon,
+} from './hour-book.ts';
+import type { PlaceAirReader, Step } from './place-air.ts';
+import type { HourKeeper, HourSource } from './ports.ts';
+
+interface LedgerParts {
+  air: PlaceAirReader;
+  hours: HourSource;
+  keeper: HourKeeper;
+  models: readonly NamedModel[];
+  holdMs: number;
+  /** Told when keeping failed: the sums stay right in memory, only a restart costs more. */
+  failed: (cause: unknown) => void;
+}
+
+/**
+ * Cure by place and hour. Sums of whole hours are reckoned once and added up; only the edges of a
+ * coat’s time are reckoned from readings.
+ */
+export function cureLedger({ air, hours: source, keeper, models, holdMs, failed }: LedgerParts) {
+  const books = new Map<string, HourBook>();
+  /** Sums over closed hours, by place, model and first hour. */
+  const running = new Map<string, { throughHour: number; sum: SpanSum }>();
+  /** Sums over parts of an hour that no new reading can change. */
+  const edges = new Map<string, SpanSum>();
+  const settling = new Set<number>();
+
+  function forgetSums(placeId: string): void {
+    for (const cache of [running, edges]) {
+      for (const key of cache.keys()) if (key.startsWith(`${placeId} `)) cache.delete(key);
+    }
+  }
+
+  function keep(book: HourBook, fromHour: number, endsHere: boolean, settled: number[]): void {
+    const toHour = book.lastAt === null ? fromHour - 1 : hourOf(book.lastAt) - 1;
+    const blocks =
+      toHour >= fromHour || endsHere ? blocksOf(book, models, fromHour, toHour, endsHere) : [];
+    if (blocks.length === 0 && settled.length === 0) return;
+    keeper
+      .saveHours(blocks, settled)
+      .catch(failed)
+      .finally(() => {
+        for (const rank of settled) settling.delete(rank);
+      });
+  }
+
+  /** The book of a place, reaching back at least to an hour. */
+  function open(placeId: string, fromHour: number): HourBook {
+    const known = books.get(placeId);
+    if (known && known.fromHour <= fromHour) return known;
+    const book = known ?? openBook(source, placeId, models);
+    books.set(placeId, book);
+    const newest = air.latest(placeId, curing);
+    if (book.lastAt === null) {
+      book.fromHour = Math.min(book.fromHour, fromHour);
+      if (!newest) return book;
+      reckon(book, air, models, book.fromHour, hourOf(newest.at));
+    } else {
+      if (!newest) return book;
+      if (newest.at !== book.lastAt) {
+        reckon(book, air, models, hourOf(book.lastAt), hourOf(newest.at));
+      }
+      if (fromHour < book.fromHour) {
+        reckon(book, air, models, fromHour, book.fromHour - 1);
+        book.fromHour = fromHour;
+      }
+    }
+    book.lastAt = newest.at;
+    forgetSums(placeId);
+    keep(book, book.fromHour, false, []);
+    return book;
+  }
+
+  /** Makes the hours anew that a change of the readings between two moments can have touched. */
+  function redo(placeId: string, fromAt: number, toAt: number, settled: number[]): void {
+    air.rebuild(placeId);
+    const book = books.get(placeId) ?? openBook(source, placeId, models);
+    if (book.fromHour === Number.POSITIVE_INFINITY) {
+      keep(book, 0, false, settled);
+      return;
+    }
+    books.set(placeId, book);
+    forgetSums(placeId);
+    const before = book.lastAt;
+    const newest = air.latest(placeId, curing)?.at ?? null;
+    // From the neighbour before the change to the one after all that it can sway.
+    const swayedTo = toAt + 1 + (air.isShared(placeId) ? holdMs : 0);
+    const near = air.samples(placeId, curing, fromAt - 1, swayedTo);
+    let first = hourOf(Math.min(near[0]?.at ?? fromAt, fromAt));
+    let last = hourOf(Math.max(near.at(-1)?.at ?? toAt, toAt));
+    if (newest !== before) {
+      // The end of the series moved: all from the earlier end on is in question.
+      first = Math.min(first, hourOf(Math.min(before ?? fromAt, newest ?? fromAt)));
+      last = Math.max(last, hourOf(Math.max(before ?? toAt, newest ?? toAt)));
+    }
+    first = Math.max(first, book.fromHour);
+    if (last >= first) reckon(book, air, models, first, last);
+    book.lastAt = newest;
+    const shrank = before !== null && (newest === null || newest < before);
+    keep(book, first, shrank, settled);
+  }
+
+  /** The sum of a book’s whole hours from one to another, the last one excluded. */
+  function wholeHours(book: HourBook, model: string, fromHour: number, endHour: number): SpanSum {
+    const hours = hoursIn(book, model);
+    const lastClosed = Math.min(endHour, hourOf(book.lastAt ?? 0)) - 1;
+    const key = `${book.placeId} ${model} ${fromHour}`;
+    const known = running.get(key);
+    const closed =
+      known && known.throughHour <= lastClosed
+        ? known
+        : { throughHour: fromHour - 1, sum: noCure() };
+    for (let hour = closed.throughHour + 1; hour <= lastClosed; hour++) {
+      const sum = hours.get(hour);
+      if (sum) add(closed.sum, sum);
+    }
+    closed.throughHour = Math.max(closed.throughHour, lastClosed);
+    if (!known || known.throughHour <= closed.throughHour) running.set(key, closed);
+    const total = { ...closed.sum };
+    for (let hour = closed.throughHour + 1; hour < endHour; hour++) {
+      const sum = hours.get(hour);
+      if (sum) add(total, sum);
+    }
+    return total;
+  }
+
+  return {
+    /**
+     * Cure gathered at a place over a stretch, in hours at 20 °C.
+     *
+     * @param toAt - its end; null up to the newest reading
+     */
+    sum(placeId: string, named: NamedModel, fromAt: number, toAt: number | null): SpanSum {
+      const book = open(placeId, hourOf(fromAt));
+      const total = noCure();
+      const { lastAt } = book;
+      const endAt = Math.min(toAt ?? Number.POSITIVE_INFINITY, lastAt ?? fromAt);
+      if (lastAt === null || endAt <= fromAt) return total;
+      const part = (from: number, to: number): SpanSum => {
+        const key = `${placeId} ${named.name} ${from} ${to}`;
+        const known = edges.get(key);
+        if (known) return known;
+        const samples = air.samples(placeId, curing, from, to);
+        const sum = spanSum(samples, from, to, named.model, named.capC);
+        if (to < lastAt) edges.set(key, sum);
+        return sum;
+      };
+      const firstWhole = Math.ceil(fromAt / hourMs);
+      if (fromAt < firstWhole * hourMs) {
+        add(total, part(fromAt, Math.min(endAt, firstWhole * hourMs)));
+      }
+      // Up to the newest reading the open hour counts whole: it holds nothing beyond.
+      const endWhole = endAt === lastAt ? hourOf(lastAt) + 1 : hourOf(endAt);
+      if (endWhole < firstWhole) return total;
+      add(total, wholeHours(book, named.name, firstWhole, endWhole));
+      if (endAt !== lastAt && endAt > endWhole * hourMs) add(total, part(endWhole * hourMs, endAt));
+      return total;
+    },
+
+    /** Takes in one step of a place’s series; costs the same however long the season is. */
+    extend(step: Step): void {
+      const book = books.get(step.placeId);
+      if (!book || step.quantity !== curing) return;
+      if (book.lastAt !== null && book.lastAt >= step.to.at) return;
+      if (step.from === null || book.lastAt !== step.from.at) {
+        redo(step.placeId, book.lastAt ?? step.to.at, step.to.at, []);
+        return;
+      }
+      const within = { fromHour: book.fromHour, toHour: Number.POSITIVE_INFINITY };
+      for (const { name, model, capC } of models) {
+        addLineToHours(hoursIn(book, name), step.from, step.to, model, capC, within);
+      }
+      book.lastAt = step.to.at;
+      const wasOpen = hourOf(step.from.at);
+      if (hourOf(step.to.at) > wasOpen) keep(book, Math.max(wasOpen, book.fromHour), false, []);
+    },
+
+    /** Works in what late readings and corrected placements left to be done. */
+    settle(): void {
+      for (const span of source.dirtySpans()) {
+        if (settling.has(span.rank)) continue;
+        settling.add(span.rank);
+        redo(span.placeId, span.fromAt, span.toAt, [span.rank]);
+      }
+    },
+
+    isSettling: (): boolean => settling.size > 0,
+
+    /** Called when places or stays changed: a series may end elsewhere now. */
+    refresh(): void {
+      for (const book of books.values()) {
+        const newest = air.latest(book.placeId, curing)?.at ?? null;
+        if (newest === book.lastAt) continue;
+        const ends = [newest, book.lastAt].filter((at) => at !== null);
+        redo(book.placeId, Math.min(...ends), Math.max(...ends), []);
+      }
+    },
+  };
+}
+export type CureLedger = ReturnType<typeof cureLedger>;

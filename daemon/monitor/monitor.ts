@@ -1,0 +1,145 @@
+import type { PlaceAir } from '../contract/place.ts';
+import type { ReadingFact } from '../rules/facts.ts';
+import type { VerdictLimits } from '../rules/gate-verdict.ts';
+import { airSources, placesFed, stayAt } from '../rules/place.ts';
+import type { HeardReading } from '../rules/place-series.ts';
+import type { TouchPrior } from '../science/touch.ts';
+import { batchAssessor } from './assess-batch.ts';
+import { coatCures, type ModelPair } from './coat-cure.ts';
+import { coatKnowledge } from './coat-knowledge.ts';
+import { cureLedger } from './cure-ledger.ts';
+import { placesOverview } from './overview.ts';
+import { type Followed, followed, placeAir } from './place-air.ts';
+import { placeAirReply, placeNow } from './place-now.ts';
+import type {
+  Corrected,
+  FactSource,
+  FlagBits,
+  HourKeeper,
+  HourSource,
+  ReadingSource,
+} from './ports.ts';
+import { readSiteFacts } from './site-facts.ts';
+import { type NoticeKeeper, noticeWatch } from './watch-notices.ts';
+
+export interface MonitorParts {
+  source: ReadingSource & FactSource & HourSource;
+  keeper: HourKeeper & NoticeKeeper;
+  corrected: Corrected;
+  flags: FlagBits;
+  models: ModelPair;
+  prior: TouchPrior;
+  limits: VerdictLimits;
+  maxGapMs: number;
+  newId: () => string;
+  failed: (cause: unknown) => void;
+}
+
+/** What the commit of a group tells the monitor. */
+export interface CommittedReadings {
+  fresh: readonly ReadingFact[];
+  newSensors: readonly string[];
+  dirtied: boolean;
+}
+
+const isFollowed = (quantity: string): quantity is Followed => quantity in followed;
+
+/**
+ * From readings to verdicts: keeps the cure of every coat up to date with each commit, and answers
+ * what is to be said about places and batches at a moment.
+ */
+export function createMonitor(parts: MonitorParts) {
+  const { source, keeper, corrected, flags, models, prior, limits, maxGapMs } = parts;
+  let site = readSiteFacts(source);
+  const facts = () => site;
+  const air = placeAir({ readings: source, corrected, flags, facts, holdMs: maxGapMs });
+  const ledger = cureLedger({
+    air,
+    hours: source,
+    keeper,
+    models: [models.ruling, models.beside],
+    holdMs: maxGapMs,
+    failed: parts.failed,
+  });
+  const cures = coatCures({ facts, ledger, air, models, staleMs: maxGapMs });
+  const knowledge = coatKnowledge({ facts, cures, prior });
+  const readNow = placeNow(air, maxGapMs);
+  const assess = batchAssessor({
+    facts,
+    cures,
+    knowledge,
+    placeNow: readNow,
+    models,
+    limits,
+    isSettling: ledger.isSettling,
+  });
+  const overview = placesOverview({ facts, air, now: readNow, assess });
+  const watch = noticeWatch({ facts, source, overview, keeper, newId: parts.newId });
+
+  const fed = new Map<string, { placeId: string; level: number }[]>();
+
+  /** Who hears a reading, and from how far. */
+  function heardAt(reading: ReadingFact, to: Map<string, HeardReading[]>): void {
+    const stay = stayAt(site.stays.get(reading.sensorKey) ?? [], reading.at);
+    if (!stay || (reading.flags & flags.timeUnknown) !== 0 || !isFollowed(reading.quantity)) return;
+    for (const { placeId, level } of fedBy(stay.placeId)) {
+      const key = `${placeId} ${reading.quantity}`;
+      const heard: HeardReading = {
+        sensorKey: reading.sensorKey,
+        at: reading.at,
+        value: corrected(reading.quantity, reading.raw),
+        level,
+        untilAt: stay.untilAt,
+      };
+      const group = to.get(key);
+      if (group) group.push(heard);
+      else to.set(key, [heard]);
+    }
+  }
+
+  /** The places that hear a sensor at a place, with how far away it is for each. */
+  function fedBy(sourceId: string): { placeId: string; level: number }[] {
+    let known = fed.get(sourceId);
+    if (!known) {
+      known = placesFed(site.places, sourceId).map((placeId) => ({
+        placeId,
+        level: airSources(site.places, placeId).indexOf(sourceId),
+      }));
+      fed.set(sourceId, known);
+    }
+    return known;
+  }
+
+  ledger.settle();
+
+  return {
+    facts,
+    /** Takes in what a commit brought; its readings are on disk already. */
+    committed({ fresh, newSensors, dirtied }: CommittedReadings): void {
+      if (newSensors.length > 0) site = readSiteFacts(source);
+      const heard = new Map<string, HeardReading[]>();
+      for (const reading of fresh) heardAt(reading, heard);
+      for (const [key, readings] of heard) {
+        const [placeId, quantity] = key.split(' ') as [string, Followed];
+        for (const step of air.feed(placeId, quantity, readings)) ledger.extend(step);
+      }
+      if (dirtied) ledger.settle();
+    },
+    /** Called after people recorded or corrected something. */
+    factsChanged(): void {
+      site = readSiteFacts(source);
+      fed.clear();
+      air.forget();
+      ledger.settle();
+      ledger.refresh();
+    },
+    air: (placeId: string, now: number): PlaceAir =>
+      placeAirReply(air, readNow, site, placeId, now),
+    samples: air.samples,
+    overview,
+    assess,
+    /** Raises and clears notices; true when there was something to change. */
+    watchNotices: watch,
+  };
+}
+export type Monitor = ReturnType<typeof createMonitor>;

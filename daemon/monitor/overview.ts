@@ -1,0 +1,74 @@
+import { toMoment } from '../contract/moment.ts';
+import type { Notice } from '../contract/notice.ts';
+import type { OverviewBatch, OverviewPlace } from '../contract/overview.ts';
+import type { BatchFact, NoticeFact } from '../rules/facts.ts';
+import { nextJob } from '../rules/next-job.ts';
+import type { BatchAssessor } from './assess-batch.ts';
+import type { PlaceAirReader } from './place-air.ts';
+import { type PlaceNow, placeAirReply } from './place-now.ts';
+import type { SiteFacts } from './site-facts.ts';
+
+interface OverviewParts {
+  facts: () => SiteFacts;
+  air: PlaceAirReader;
+  now: PlaceNow;
+  assess: BatchAssessor;
+}
+
+/** Every place with its air and the batches that lie there and are not done. */
+export function placesOverview({ facts, air, now: read, assess }: OverviewParts) {
+  function batchAt(batch: BatchFact, at: number): OverviewBatch & { placeId: string } {
+    const { plans, coats, places } = facts();
+    const { placeId } = assess.summary(batch, at);
+    const fact = (coats.get(batch.id) ?? []).reduce<
+      (ReturnType<SiteFacts['coats']['get']> & {})[number] | null
+    >((last, one) => (last === null || one.coat > last.coat ? one : last), null);
+    const plan = plans.get(batch.planId);
+    const coat = fact ? assess.coat(fact, at) : null;
+    const job = nextJob(
+      fact?.coat ?? null,
+      plan?.coats.length ?? 0,
+      places.get(placeId)?.kind ?? 'room',
+    );
+    const verdict = coat && job ? coat.gates[job] : null;
+    return {
+      placeId,
+      id: batch.id,
+      name: batch.name,
+      boards: batch.boards.count,
+      coat: coat?.coat ?? null,
+      coatName: coat?.name ?? null,
+      coatCount: plan?.coats.length ?? 0,
+      finishedAt: coat?.finishedAt ?? null,
+      stage: coat?.stage ?? null,
+      degreeHours: coat?.degreeHours ?? null,
+      equivalentHours: coat?.equivalentHours ?? null,
+      share: coat && verdict ? coat.degreeHours / verdict.requiredDegreeHours.likely : null,
+      nextGate: job,
+      verdict,
+    };
+  }
+
+  return (at: number): OverviewPlace[] => {
+    const { places, batches } = facts();
+    const open = [...batches.values()]
+      .filter((batch) => batch.closedAt === null)
+      .map((batch) => batchAt(batch, at));
+    return [...places.values()].map((place) => ({
+      ...place,
+      createdAt: toMoment(place.createdAt),
+      air: placeAirReply(air, read, facts(), place.id, at),
+      airflow: 'cannot-tell',
+      batches: open
+        .filter((batch) => batch.placeId === place.id)
+        .map(({ placeId: _, ...batch }) => batch),
+    }));
+  };
+}
+
+export const noticeReply = (notice: NoticeFact): Notice => ({
+  ...notice,
+  raisedAt: toMoment(notice.raisedAt),
+  seenAt: toMoment(notice.seenAt),
+  clearedAt: toMoment(notice.clearedAt),
+});

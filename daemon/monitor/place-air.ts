@@ -1,0 +1,196 @@
+import type { Quantity } from '../contract/quantity.ts';
+import { type HeardSensor, sensorsHeard } from '../rules/place.ts';
+import {
+  type HeardReading,
+  type Held,
+  hear,
+  moments,
+  placeSeries,
+  type Sample,
+  type Speaker,
+} from '../rules/place-series.ts';
+import type { Corrected, FlagBits, ReadingSource } from './ports.ts';
+import type { SiteFacts } from './site-facts.ts';
+
+/** Quantities of the air that are followed at every place, and which of several sensors speaks. */
+export const followed = {
+  'air-temperature': 'lowest',
+  'relative-humidity': 'highest',
+} as const satisfies Partial<Record<Quantity, Speaker>>;
+export type Followed = keyof typeof followed;
+
+/** The newest that a place has heard; carried on with each reading. */
+interface Tail {
+  held: Held;
+  lastHeardAt: number | null;
+  last: Sample | null;
+}
+
+/** One step of a place’s series: the line from the sample before to the new one. */
+export interface Step {
+  placeId: string;
+  quantity: Followed;
+  from: Sample | null;
+  to: Sample;
+}
+
+interface PlaceAirParts {
+  readings: ReadingSource;
+  corrected: Corrected;
+  flags: FlagBits;
+  facts: () => SiteFacts;
+  holdMs: number;
+}
+
+/** The air at places, from the readings of the sensors there. */
+export function placeAir({ readings, corrected, flags, facts, holdMs }: PlaceAirParts) {
+  const tails = new Map<string, Tail>();
+  const heardOf = new Map<string, HeardSensor[]>();
+  const tailKey = (placeId: string, quantity: Followed) => `${placeId} ${quantity}`;
+
+  function heard(placeId: string): HeardSensor[] {
+    let known = heardOf.get(placeId);
+    if (!known) {
+      const { places, stays } = facts();
+      known = sensorsHeard(places, stays, placeId);
+      heardOf.set(placeId, known);
+    }
+    return known;
+  }
+
+  function collect(placeId: string, quantity: Followed, from: number, to: number): HeardReading[] {
+    return heard(placeId).flatMap((sensor) => {
+      const start = Math.max(from, sensor.fromAt ?? from);
+      const end = Math.min(to, sensor.untilAt === null ? to : sensor.untilAt - 1);
+      if (end < start) return [];
+      return readings
+        .readingsBetween(sensor.sensorKey, quantity, start, end)
+        .filter((reading) => (reading.flags & flags.timeUnknown) === 0)
+        .map((reading) => ({
+          sensorKey: sensor.sensorKey,
+          at: reading.at,
+          value: corrected(quantity, reading.raw),
+          level: sensor.level,
+          untilAt: sensor.untilAt,
+        }));
+    });
+  }
+
+  /** Time of the newest reading heard up to a moment, that moment included. */
+  function newestUpTo(placeId: string, quantity: Followed, at: number): number | null {
+    let newest: number | null = null;
+    for (const { sensorKey, fromAt, untilAt } of heard(placeId)) {
+      const bound = Math.min(at + 1, untilAt ?? at + 1);
+      const found = readings.readingBefore(sensorKey, quantity, bound, flags.timeUnknown);
+      if (!found || (fromAt !== null && found.at < fromAt)) continue;
+      if (newest === null || found.at > newest) newest = found.at;
+    }
+    return newest;
+  }
+
+  function oldestAfter(placeId: string, quantity: Followed, at: number): number | null {
+    let oldest: number | null = null;
+    for (const { sensorKey, fromAt, untilAt } of heard(placeId)) {
+      const bound = Math.max(at, fromAt === null ? at : fromAt - 1);
+      const found = readings.readingAfter(sensorKey, quantity, bound, flags.timeUnknown);
+      if (!found || (untilAt !== null && found.at >= untilAt)) continue;
+      if (oldest === null || found.at < oldest) oldest = found.at;
+    }
+    return oldest;
+  }
+
+  /**
+   * The samples of a stretch, with the last one at or before its start and the first at or after
+   * its end where there are such.
+   */
+  function samples(placeId: string, quantity: Followed, from: number, to: number): Sample[] {
+    const before = newestUpTo(placeId, quantity, from);
+    const start = (before ?? from) - 2 * holdMs;
+    let end = to;
+    for (;;) {
+      const all = placeSeries(
+        collect(placeId, quantity, start, end),
+        holdMs,
+        followed[quantity],
+      ).samples;
+      const next =
+        (all.at(-1)?.at ?? Number.NEGATIVE_INFINITY) >= to
+          ? null
+          : oldestAfter(placeId, quantity, end);
+      if (next === null) return trimmed(all, from, to);
+      // A reading that a nearer sensor silences is no sample: look past the time it is silenced for.
+      end = end === to ? next : next + holdMs;
+    }
+  }
+
+  function rebuild(placeId: string, quantity: Followed): Tail {
+    const newest = newestUpTo(placeId, quantity, Number.MAX_SAFE_INTEGER - 1);
+    const tail: Tail = { held: new Map(), lastHeardAt: newest, last: null };
+    if (newest !== null) {
+      const recent = placeSeries(
+        collect(placeId, quantity, newest - 2 * holdMs, newest),
+        holdMs,
+        followed[quantity],
+      );
+      tail.held = recent.held;
+      tail.last = recent.samples.at(-1) ?? null;
+    }
+    tails.set(tailKey(placeId, quantity), tail);
+    return tail;
+  }
+
+  const tailOf = (placeId: string, quantity: Followed) =>
+    tails.get(tailKey(placeId, quantity)) ?? rebuild(placeId, quantity);
+
+  return {
+    samples,
+    /** Whether more than one sensor can speak for a place, so that one reading sways others. */
+    isShared: (placeId: string): boolean =>
+      new Set(heard(placeId).map((sensor) => sensor.sensorKey)).size > 1,
+    latest: (placeId: string, quantity: Followed): Sample | null => tailOf(placeId, quantity).last,
+    lastHeardAt: (placeId: string, quantity: Followed) => tailOf(placeId, quantity).lastHeardAt,
+    /** The nearest place whose sensors spoke last; null when none did. */
+    speaker: (placeId: string): number | null => {
+      const { held, last } = tailOf(placeId, 'air-temperature');
+      if (!last) return null;
+      return Math.min(...[...held.values()].map((reading) => reading.level));
+    },
+    /**
+     * Carries a place’s series on; a reading that is not newer than all before is left to the
+     * recomputation that its commit asked for.
+     */
+    feed(placeId: string, quantity: Followed, arrived: readonly HeardReading[]): Step[] {
+      const tail = tails.get(tailKey(placeId, quantity));
+      if (!tail) return [];
+      const steps: Step[] = [];
+      for (const moment of moments(arrived)) {
+        const at = moment[0]?.at ?? 0;
+        if (tail.lastHeardAt !== null && at <= tail.lastHeardAt) continue;
+        tail.lastHeardAt = at;
+        const sample = hear(tail.held, moment, holdMs, followed[quantity]);
+        if (!sample) continue;
+        steps.push({ placeId, quantity, from: tail.last, to: sample });
+        tail.last = sample;
+      }
+      return steps;
+    },
+    rebuild: (placeId: string): void => {
+      for (const quantity of Object.keys(followed) as Followed[]) {
+        if (tails.has(tailKey(placeId, quantity))) rebuild(placeId, quantity);
+      }
+    },
+    /** Called when places or stays changed. */
+    forget(): void {
+      tails.clear();
+      heardOf.clear();
+    },
+  };
+}
+export type PlaceAirReader = ReturnType<typeof placeAir>;
+
+function trimmed(samples: Sample[], from: number, to: number): Sample[] {
+  let start = 0;
+  for (let i = 0; i < samples.length && (samples[i]?.at ?? to) <= from; i++) start = i;
+  const end = samples.findIndex((sample) => sample.at >= to);
+  return samples.slice(start, end === -1 ? undefined : end + 1);
+}

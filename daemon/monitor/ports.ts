@@ -1,0 +1,81 @@
+import type { Quantity } from '../contract/quantity.ts';
+import type {
+  BatchFact,
+  CoatFact,
+  HandReadingFact,
+  HourSum,
+  MoveFact,
+  NoticeFact,
+  PlaceFact,
+  PlanFact,
+  ReadingFact,
+  RemarkFact,
+  SensorFact,
+  SensorStay,
+  TouchTestFact,
+} from '../rules/facts.ts';
+
+/* What the monitor needs of the outside; handed over by main. */
+
+export interface ReadingSource {
+  readingsBetween(sensorKey: number, quantity: Quantity, from: number, to: number): ReadingFact[];
+  readingBefore(
+    sensorKey: number,
+    quantity: Quantity,
+    at: number,
+    without: number,
+  ): ReadingFact | null;
+  readingAfter(
+    sensorKey: number,
+    quantity: Quantity,
+    at: number,
+    without: number,
+  ): ReadingFact | null;
+}
+
+export interface FactSource {
+  places(): PlaceFact[];
+  sensors(): SensorFact[];
+  sensorStays(): SensorStay[];
+  plans(): PlanFact[];
+  batches(): BatchFact[];
+  moves(): MoveFact[];
+  coats(): CoatFact[];
+  tests(): TouchTestFact[];
+  remarks(): RemarkFact[];
+  handReadings(): HandReadingFact[];
+  notices(): NoticeFact[];
+}
+
+/** Whole hours that were reckoned and kept, both ends included. */
+export interface HourRange {
+  fromHour: number;
+  toHour: number;
+}
+
+/** Hour sums that replace what was kept of a range; hours without a sum gathered nothing. */
+export interface HourBlock extends HourRange {
+  placeId: string;
+  model: string;
+  sums: HourSum[];
+  /** True when nothing after the range is to be kept: the readings there are gone. */
+  endsHere: boolean;
+}
+
+export interface HourSource {
+  hourRange(placeId: string, model: string): HourRange | null;
+  hoursBetween(placeId: string, model: string, fromHour: number, toHour: number): HourSum[];
+  dirtySpans(): { rank: number; placeId: string; fromAt: number; toAt: number }[];
+}
+
+export interface HourKeeper {
+  saveHours(blocks: HourBlock[], settledRanks: number[]): Promise<void>;
+}
+
+/** Bits of the flags on readings that the monitor heeds. */
+export interface FlagBits {
+  timeUnknown: number;
+}
+
+/** The value of a reading to reckon with, from the raw one. */
+export type Corrected = (quantity: Quantity, raw: number) => number;

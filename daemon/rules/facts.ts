@@ -1,0 +1,134 @@
+import type { Boards, RemarkKind, Species } from '../contract/batch.ts';
+import type { Gate } from '../contract/gate.ts';
+import type { NoticeKind } from '../contract/notice.ts';
+import type { PlaceKind } from '../contract/place.ts';
+import type { Face, Mixture, PlannedCoat, Surface } from '../contract/plan.ts';
+import type { Quantity } from '../contract/quantity.ts';
+
+/* What was recorded, as plain data. Every `at` is UTC epoch milliseconds; null means unknown. */
+
+export interface PlaceFact {
+  id: string;
+  name: string;
+  kind: PlaceKind;
+  within: string | null;
+  volumeM3: number | null;
+  facing: 'north' | 'east' | 'south' | 'west' | null;
+  exposure: 'open' | 'under-eaves' | 'shade' | null;
+  createdAt: number;
+}
+
+export interface SensorFact {
+  key: number;
+  id: string;
+  name: string | null;
+  firstSeenAt: number;
+}
+
+/** A sensor sits at a place from a moment on (null: from ever) until its next stay. */
+export interface SensorStay {
+  sensorKey: number;
+  /** null: taken down. */
+  placeId: string | null;
+  fromAt: number | null;
+}
+
+export interface PlanFact {
+  id: string;
+  name: string;
+  surface: Surface;
+  coats: PlannedCoat[];
+  isDefault: boolean;
+  createdAt: number;
+}
+
+export interface BatchFact {
+  id: string;
+  name: string;
+  species: Species;
+  surface: Surface;
+  boards: Boards;
+  planId: string;
+  createdAt: number;
+  closedAt: number | null;
+}
+
+/** A batch lies at a place from a moment on (null: from ever) until its next move. */
+export interface MoveFact {
+  id: string;
+  batchId: string;
+  placeId: string;
+  at: number | null;
+}
+
+export interface CoatFact {
+  id: string;
+  batchId: string;
+  coat: number;
+  begunAt: number | null;
+  finishedAt: number;
+  mixture: Mixture;
+  faces: Face[];
+  usedL: number | null;
+  colour: string | null;
+  tin: string | null;
+}
+
+export interface TouchTestFact {
+  id: string;
+  batchId: string;
+  coatId: string;
+  at: number;
+  gate: Gate;
+  passed: boolean;
+  on: 'board' | 'offcut';
+}
+
+export interface RemarkFact {
+  id: string;
+  batchId: string;
+  at: number;
+  kind: RemarkKind;
+  text: string | null;
+}
+
+export interface HandReadingFact {
+  id: string;
+  placeId: string | null;
+  batchId: string | null;
+  quantity: Quantity;
+  values: number[];
+  at: number;
+}
+
+export interface NoticeFact {
+  id: string;
+  kind: NoticeKind;
+  subject: string;
+  text: string;
+  raisedAt: number;
+  seenAt: number | null;
+  clearedAt: number | null;
+}
+
+/** One reading as kept: the raw value as sent, in the unit of its quantity. */
+export interface ReadingFact {
+  sensorKey: number;
+  quantity: Quantity;
+  at: number;
+  raw: number;
+  /** Bit mask of what was done about its time; 0 when nothing. */
+  flags: number;
+}
+
+/** The cure that one UTC hour gave at a place, in hours at 20 °C. */
+export interface HourSum {
+  /** Whole hours since the epoch. */
+  hour: number;
+  low: number;
+  high: number;
+  /** The low sum with the temperature cut at the heat cap. */
+  capped: number;
+  /** Hours of this hour that lie between readings close enough together. */
+  covered: number;
+}

@@ -1,0 +1,192 @@
+import type { Gate, Reason, VerdictWord } from '../contract/gate.ts';
+import { probabilityReached, quantileReached, type Requirement } from '../science/touch.ts';
+import { hourMs } from './cure-span.ts';
+import { gateNeeds } from './gate-need.ts';
+
+/** Where a verdict changes. Settings; both assumptions. */
+export interface VerdictLimits {
+  testAt: number;
+  readyAt: number;
+  /** Standard deviation of the logarithm of what the boards of one coat need. */
+  boardSpread: number;
+}
+
+/** How far a coat has come, °C·h by the model that rules and by the one carried beside it. */
+export interface CoatProgress {
+  /** The ruling sum, gaps and heat above the cap adding nothing. */
+  degreeHours: number;
+  /** The sum as it stands, heat counted in full. */
+  uncappedDegreeHours: number;
+  /** The sum with every gap bridged. */
+  degreeHoursHigh: number;
+  /** The other model’s sum, in the same measure. */
+  otherDegreeHours: number;
+  coveredHours: number;
+  gapHours: number;
+  /** Newest reading at the place; null without any. */
+  lastReadingAt: number | null;
+}
+
+/** What an hour ahead gives, °C·h, by both models; null when the air is unknown. */
+export interface RateAhead {
+  perHour: number;
+  otherPerHour: number;
+}
+
+export interface GateQuestion {
+  gate: Gate;
+  progress: CoatProgress;
+  ahead: RateAhead | null;
+  /** From when `ahead` counts: the last reading, or now when that is long ago. */
+  aheadFromAt: number;
+  requirement: Requirement;
+  /** How many coats’ tests the requirement was learned from. */
+  learnedFrom: number;
+  /** Factor of the film on what this coat needs. */
+  film: number;
+  own: { failedAt: number | null; passedAt: number | null };
+  /** What else forbids the job now. */
+  holds: Reason[];
+  limits: VerdictLimits;
+  now: number;
+}
+
+export interface GateAnswer {
+  verdict: VerdictWord;
+  probability: number;
+  earlyAt: number | null;
+  likelyAt: number | null;
+  lateAt: number | null;
+  required: { early: number; likely: number; late: number };
+  reasons: Reason[];
+}
+
+/** A heat share of the sum from which it is worth a word. */
+const heatWorthSaying = 0.03;
+/** How far the two models must be apart to be worth a word. */
+const modelsApart = 0.1;
+
+/** The verdict on one question about one coat: may the boards be turned, stacked, mounted …? */
+export function gateVerdict(question: GateQuestion): GateAnswer {
+  const { gate, progress, requirement, own, limits } = question;
+  const scale = gateNeeds[gate].multiple * question.film;
+  const known = {
+    boardSpread: limits.boardSpread,
+    ...(own.failedAt === null ? {} : { failedAt: own.failedAt / scale }),
+  };
+  const isPlain = own.failedAt === null && limits.boardSpread === 0;
+  const passed = own.passedAt !== null && progress.degreeHours >= own.passedAt;
+  const needs = (probability: number, unfelt: number) =>
+    Math.min(
+      (isPlain ? unfelt : quantileReached(requirement, probability, known)) * scale,
+      own.passedAt ?? Number.POSITIVE_INFINITY,
+    );
+  const required = {
+    early: needs(0.1, requirement.p10),
+    likely: needs(0.5, requirement.p50),
+    late: needs(0.9, requirement.p90),
+  };
+  const probability = passed
+    ? 1
+    : probabilityReached(requirement, progress.degreeHours / scale, known);
+  const cured = probability >= limits.readyAt;
+  const verdict: VerdictWord = cured
+    ? question.holds.length > 0
+      ? 'hold'
+      : 'ready'
+    : probability >= limits.testAt
+      ? 'test'
+      : 'wait';
+  return {
+    verdict,
+    probability,
+    ...times(question, required, probability),
+    required,
+    reasons: reasons(question, required, cured, passed),
+  };
+}
+
+function times(
+  question: GateQuestion,
+  required: GateAnswer['required'],
+  probability: number,
+): Pick<GateAnswer, 'earlyAt' | 'likelyAt' | 'lateAt'> {
+  const { ahead, progress, aheadFromAt } = question;
+  const slow = ahead && Math.min(ahead.perHour, ahead.otherPerHour);
+  const fast = ahead && Math.max(ahead.perHour, ahead.otherPerHour);
+  const least = Math.min(progress.degreeHours, progress.otherDegreeHours);
+  const most = Math.max(progress.degreeHours, progress.otherDegreeHours);
+  const when = (needed: number, have: number, perHour: number | null, reachedAt: number) => {
+    if (probability >= reachedAt || perHour === null || perHour <= 0) return null;
+    const at = aheadFromAt + (Math.max(0, needed - have) / perHour) * hourMs;
+    return at < 8.64e15 ? Math.max(at, question.now) : null;
+  };
+  return {
+    earlyAt: when(required.early, most, fast, 0.1),
+    likelyAt: when(required.likely, progress.degreeHours, ahead?.perHour ?? null, 0.5),
+    lateAt: when(required.late, least, slow, 0.9),
+  };
+}
+
+function reasons(
+  question: GateQuestion,
+  required: GateAnswer['required'],
+  cured: boolean,
+  passed: boolean,
+): Reason[] {
+  const { gate, progress, ahead, own } = question;
+  const { verb, test } = gateNeeds[gate];
+  const list: Reason[] = [];
+  const say = (code: string, text: string) => list.push({ code, text });
+  if (cured) list.push(...question.holds);
+  if (passed) say('passed-test', `A touch test for ${verb} or a harder job was passed.`);
+  if (progress.lastReadingAt === null) {
+    say('no-readings', 'No temperature has been read here since the coat went on: place a sensor.');
+  } else {
+    const share = Math.round((100 * progress.degreeHours) / required.likely);
+    say(
+      'cured-so-far',
+      `${Math.round(progress.degreeHours)} of about ${Math.round(required.likely)} °C·h that ${verb} needs (${share} %).`,
+    );
+  }
+  if (own.failedAt !== null && !passed) {
+    say(
+      'failed-test',
+      `It failed a touch test at ${Math.round(own.failedAt)} °C·h and needs more.`,
+    );
+  }
+  if (!cured && !passed && progress.degreeHours > 0) say('how-to-test', test);
+  if (progress.gapHours >= 1 && progress.coveredHours + progress.gapHours > 0) {
+    say(
+      'gaps',
+      `${Math.round(progress.gapHours)} h without readings count for nothing here; bridged, the sum would be ${Math.round(progress.degreeHoursHigh)} °C·h.`,
+    );
+  }
+  const hot = progress.uncappedDegreeHours - progress.degreeHours;
+  if (hot > heatWorthSaying * progress.uncappedDegreeHours) {
+    say(
+      'heat',
+      `${Math.round(hot)} °C·h were gained in heat that skins a coat; they are not counted.`,
+    );
+  }
+  const apart = Math.abs(progress.otherDegreeHours - progress.degreeHours);
+  if (apart > modelsApart * Math.max(progress.otherDegreeHours, progress.degreeHours, 1)) {
+    say(
+      'models-differ',
+      `In the cold two ways to reckon cure differ: ${Math.round(progress.degreeHours)} and ${Math.round(progress.otherDegreeHours)} °C·h.`,
+    );
+  }
+  if (!cured && ahead !== null && ahead.perHour <= 0) {
+    say('too-cold-to-cure', 'It is too cold here for the coat to gain anything.');
+  }
+  if (!cured && ahead !== null) {
+    say('outlook', 'The times assume that it stays as warm as in the last day of readings.');
+  }
+  say(
+    question.learnedFrom === 0 ? 'starting-assumption' : 'learned',
+    question.learnedFrom === 0
+      ? 'What a coat needs is still a starting assumption; touch tests of this paint replace it.'
+      : `What a coat needs was learned from touch tests of ${question.learnedFrom} other ${question.learnedFrom === 1 ? 'coat' : 'coats'} of this paint.`,
+  );
+  return list;
+}

@@ -1,0 +1,104 @@
+import { closeSync, fsyncSync, mkdirSync, openSync, renameSync, rmSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import BetterSqlite3, { type Database } from 'better-sqlite3';
+import { type Migration, migrate, migrations } from './migrate.ts';
+
+/** How long a daemon that is just ending may take to let go of the file. */
+const claimWaitMs = 2000;
+
+export const databaseFile = (dataFolder: string) => join(dataFolder, 'boardcure.sqlite');
+
+/**
+ * Opens the database for writing and brings it to the newest version.
+ *
+ * WAL with synchronous=FULL: what was committed survives a power cut, not only a killed process.
+ *
+ * @param steps - the migrations; only tests give others
+ * @throws Error with the file's name when it cannot be opened, is damaged or is too new, or when
+ *   another program writes to it
+ */
+export function openForWriting(file: string, steps: readonly Migration[] = migrations): Database {
+  if (file !== ':memory:') mkdirSync(dirname(file), { recursive: true });
+  return openFile(file, {}, (db) => {
+    if (file !== ':memory:') claim(db);
+    db.pragma('busy_timeout = 5000');
+    db.pragma('main.journal_mode = WAL');
+    db.pragma('synchronous = FULL');
+    db.pragma('foreign_keys = ON');
+    migrate(db, (fromVersion) => backUp(db, `${file}.before-version-${fromVersion + 1}`), steps);
+  });
+}
+
+/** Opens the database for reading beside the writer. */
+export function openForReading(file: string): Database {
+  return openFile(file, { readonly: true, fileMustExist: true }, (db) => {
+    db.pragma('busy_timeout = 5000');
+    db.pragma('query_only = ON');
+  });
+}
+
+/**
+ * Makes this connection the only writer for as long as it lives: a second daemon on the same folder
+ * would keep its own sums beside ours. The lock is the operating system’s, so a killed process
+ * leaves none.
+ */
+function claim(db: Database): void {
+  try {
+    db.pragma(`busy_timeout = ${claimWaitMs}`);
+    db.prepare('attach ? as claim').run(`${db.name}-lock`);
+    db.pragma('claim.locking_mode = exclusive');
+    db.exec('begin exclusive; commit');
+  } catch (cause) {
+    if (!(cause instanceof BetterSqlite3.SqliteError) || !cause.code.startsWith('SQLITE_BUSY')) {
+      throw cause;
+    }
+    throw new Error(
+      `Another program already writes to the database ${db.name}: stop it, or choose another folder with --data.`,
+      { cause },
+    );
+  }
+}
+
+/** Opens a file and makes it ready; a file that cannot be made ready is left closed. */
+function openFile(
+  file: string,
+  options: BetterSqlite3.Options,
+  prepare: (db: Database) => void,
+): Database {
+  let db: Database | undefined;
+  try {
+    db = new BetterSqlite3(file, options);
+    db.pragma('user_version');
+    prepare(db);
+    return db;
+  } catch (cause) {
+    db?.close();
+    // What a migration says is said already; only SQLite speaks without the file’s name.
+    const spoken = cause instanceof Error && !(cause instanceof BetterSqlite3.SqliteError);
+    if (spoken && db) throw cause;
+    throw new Error(
+      `The database ${file} cannot be opened: ${cause instanceof Error ? cause.message : cause}. ` +
+        'Check that the folder exists and may be written, and that the file is not damaged; ' +
+        'if it is, put a backup in its place.',
+      { cause },
+    );
+  }
+}
+
+/** Copies the database. The name stands for a whole copy only, and for the newest one. */
+function backUp(db: Database, target: string): void {
+  if (db.name === ':memory:') return;
+  const part = `${target}.part`;
+  rmSync(part, { force: true });
+  try {
+    db.prepare('vacuum into ?').run(part);
+    // SQLite does not wait for such a copy to reach the disk.
+    const copy = openSync(part, 'r+');
+    fsyncSync(copy);
+    closeSync(copy);
+    renameSync(part, target);
+  } catch (cause) {
+    rmSync(part, { force: true });
+    throw cause;
+  }
+}

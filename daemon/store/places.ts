@@ -1,0 +1,38 @@
+import type { Database } from 'better-sqlite3';
+import type { PlaceFact } from '../rules/facts.ts';
+
+interface PlaceRow {
+  id: string;
+  name: string;
+  kind: PlaceFact['kind'];
+  within: string | null;
+  volume_m3: number | null;
+  facing: PlaceFact['facing'];
+  exposure: PlaceFact['exposure'];
+  created_at: number;
+}
+
+export function placeTable(db: Database) {
+  const all = db.prepare<[], PlaceRow>('select * from place order by created_at, rowid');
+  const insert = db.prepare(
+    `insert into place (id, name, kind, within, volume_m3, facing, exposure, created_at)
+     values (@id, @name, @kind, @within, @volumeM3, @facing, @exposure, @createdAt)`,
+  );
+  return {
+    all: (): PlaceFact[] =>
+      all.all().map((row) => ({
+        id: row.id,
+        name: row.name,
+        kind: row.kind,
+        within: row.within,
+        volumeM3: row.volume_m3,
+        facing: row.facing,
+        exposure: row.exposure,
+        createdAt: row.created_at,
+      })),
+    insert: (place: PlaceFact): void => {
+      insert.run(place);
+    },
+  };
+}
+export type PlaceTable = ReturnType<typeof placeTable>;

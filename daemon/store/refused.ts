@@ -1,0 +1,36 @@
+import type { Database } from 'better-sqlite3';
+
+/** A message that could not be taken as a reading, as kept for inspection. */
+export interface RefusedMessage {
+  at: number;
+  topic: string;
+  code: string;
+  detail: string;
+  payloadStart: string;
+  payloadBytes: number;
+}
+
+/** How many refused messages are kept; the oldest go first. */
+export const keptRefused = 500;
+
+export function refusedTable(db: Database) {
+  const insert = db.prepare(
+    `insert into refused (at, topic, code, detail, payload_start, payload_bytes)
+     values (@at, @topic, @code, @detail, @payloadStart, @payloadBytes)`,
+  );
+  const trim = db.prepare(
+    `delete from refused where rank <= (select max(rank) from refused) - ${keptRefused}`,
+  );
+  const newest = db.prepare<[], RefusedMessage>(
+    `select at, topic, code, detail, payload_start as payloadStart, payload_bytes as payloadBytes
+       from refused order by rank desc limit ${keptRefused}`,
+  );
+  return {
+    insert: (messages: readonly RefusedMessage[]): void => {
+      for (const message of messages) insert.run(message);
+      if (messages.length > 0) trim.run();
+    },
+    newest: (): RefusedMessage[] => newest.all(),
+  };
+}
+export type RefusedTable = ReturnType<typeof refusedTable>;

@@ -1,0 +1,97 @@
+import type { Database } from 'better-sqlite3';
+import { batchTable } from './batches.ts';
+import { changeTable } from './changes.ts';
+import { coatTable } from './coats.ts';
+import { readingCommitter } from './commit-readings.ts';
+import { type HourBlock, hourTable } from './hours.ts';
+import { noticeTable } from './notices.ts';
+import { placeTable } from './places.ts';
+import { planTable } from './plans.ts';
+import { readingTable } from './readings.ts';
+import { factRecorder } from './record-facts.ts';
+import { refusedTable } from './refused.ts';
+import { remarkTable } from './remarks.ts';
+import { sensorTable } from './sensors.ts';
+
+function tablesOf(db: Database) {
+  return {
+    places: placeTable(db),
+    sensors: sensorTable(db),
+    readings: readingTable(db),
+    hours: hourTable(db),
+    refused: refusedTable(db),
+    plans: planTable(db),
+    batches: batchTable(db),
+    coats: coatTable(db),
+    remarks: remarkTable(db),
+    notices: noticeTable(db),
+    changes: changeTable(db),
+  };
+}
+
+/**
+ * Everything that writes. Synchronous; meant to live in the one thread that owns the connection.
+ *
+ * @param timeUnknownBit - flag of readings whose time is not known: they never count for cure
+ */
+export function storeWriter(db: Database, timeUnknownBit: number) {
+  const tables = tablesOf(db);
+  const committer = readingCommitter(db, tables, timeUnknownBit);
+  return {
+    ...factRecorder(db, tables, committer),
+    commitReadings: committer.commit.bind(committer),
+    /**
+     * Keeps hour sums that were reckoned, and clears the marks that they settle, in one
+     * transaction: a crash leaves either the mark or the new sums.
+     */
+    saveHours: (blocks: HourBlock[], settledRanks: number[]): void => {
+      db.transaction(() => {
+        for (const block of blocks) tables.hours.save(block);
+        for (const rank of settledRanks) tables.hours.clearDirty(rank);
+      }).immediate();
+    },
+    keepOnlyModels: (models: string[]): void => {
+      db.transaction(() => tables.hours.keepOnly(models)).immediate();
+    },
+    /** Copies the file's log into the file, for the end of a day and a clean stop. */
+    checkpoint: () => {
+      db.pragma('wal_checkpoint(TRUNCATE)');
+    },
+    close: (): void => {
+      db.close();
+    },
+  };
+}
+export type StoreWriter = ReturnType<typeof storeWriter>;
+
+/** Everything that reads, for a second, read-only connection. */
+export function storeReader(db: Database) {
+  const { places, sensors, readings, hours, refused, plans, batches, coats, remarks, notices } =
+    tablesOf(db);
+  return {
+    places: places.all,
+    sensors: sensors.all,
+    sensorById: sensors.byId,
+    sensorStays: sensors.stays,
+    readingsBetween: readings.between,
+    readingBefore: readings.before,
+    readingAfter: readings.after,
+    readingExtent: readings.extent,
+    hourRange: hours.range,
+    hoursBetween: hours.between,
+    dirtySpans: hours.dirtySpans,
+    refused: refused.newest,
+    plans: plans.all,
+    batches: batches.all,
+    moves: batches.moves,
+    coats: coats.all,
+    tests: coats.tests,
+    remarks: remarks.all,
+    handReadings: remarks.handReadings,
+    notices: notices.newest,
+    close: (): void => {
+      db.close();
+    },
+  };
+}
+export type StoreReader = ReturnType<typeof storeReader>;

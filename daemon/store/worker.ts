@@ -1,0 +1,44 @@
+import { parentPort, workerData } from 'node:worker_threads';
+import { SqliteError } from 'better-sqlite3';
+import { BoardcureError } from '../contract/problem.ts';
+import { openForWriting } from './open.ts';
+import { storeWriter } from './store.ts';
+import type { ThreadReply, ThreadRequest, ThreadStart } from './thread-message.ts';
+
+/** The thread that owns the write connection: it does what is asked, one after the other. */
+function serve(): void {
+  const port = parentPort;
+  if (!port) throw new Error('The store’s worker was started outside a thread.');
+  const { file, timeUnknownBit } = workerData as ThreadStart;
+  const writer = storeWriter(openForWriting(file), timeUnknownBit);
+  port.on('message', (request: ThreadRequest) => {
+    port.postMessage(answer(request, writer));
+    if (request.verb === 'close') port.close();
+  });
+  port.postMessage({ id: 0, kind: 'done', result: null } satisfies ThreadReply);
+}
+
+function answer(request: ThreadRequest, writer: ReturnType<typeof storeWriter>): ThreadReply {
+  const { id, verb, args } = request;
+  try {
+    const act = writer[verb] as (...args: unknown[]) => unknown;
+    return { id, kind: 'done', result: act(...args) };
+  } catch (cause) {
+    if (cause instanceof BoardcureError) {
+      return {
+        id,
+        kind: 'refused',
+        code: cause.code,
+        detail: cause.message,
+        pointer: cause.pointer,
+      };
+    }
+    const message = cause instanceof Error ? cause.message : String(cause);
+    if (cause instanceof SqliteError && cause.code.startsWith('SQLITE_FULL')) {
+      return { id, kind: 'full', message };
+    }
+    return { id, kind: 'failed', message, stack: cause instanceof Error ? cause.stack : undefined };
+  }
+}
+
+serve();

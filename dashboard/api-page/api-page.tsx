@@ -1,0 +1,69 @@
+import { useCallback } from 'preact/hooks';
+import { ProblemNote } from '../forms/problem-note.tsx';
+import { useShed } from '../shed-context.ts';
+import { useReply } from '../use-reply.ts';
+import { type ListedRoute, listRoutes } from './route-listing.ts';
+
+const DOCUMENT = '/api/v1/openapi.json';
+
+/** The daemon’s routes, read from its own description of them. */
+export function ApiPage() {
+  const { api } = useShed();
+  const { replied } = useReply(useCallback(() => api.document(DOCUMENT), [api]));
+  return (
+    <main class="page api">
+      <h1>For programs</h1>
+      <p class="lead">
+        What the pages here show, other programs can read and write the same way. JSON, times in ISO
+        8601 UTC, temperatures in °C. Live changes come as server-sent events from{' '}
+        <code>/api/v1/stream</code>. The whole description: <a href={DOCUMENT}>{DOCUMENT}</a>
+      </p>
+      {replied.kind === 'failed' && <ProblemNote problem={replied.problem} />}
+      {replied.kind === 'there' && (
+        <ul class="route-list">
+          {listRoutes(replied.reply).map((route) => (
+            <RouteEntry key={`${route.method} ${route.path}`} route={route} />
+          ))}
+        </ul>
+      )}
+    </main>
+  );
+}
+
+function RouteEntry({ route }: { route: ListedRoute }) {
+  const line = (
+    <>
+      <span class={`method method-${route.method.toLowerCase()}`}>{route.method}</span>{' '}
+      <code>{route.path}</code> <span class="route-summary">{route.summary}</span>
+    </>
+  );
+  if (route.takes.length === 0) return <li class="route route-plain">{line}</li>;
+  return (
+    <li class="route">
+      <details>
+        <summary>{line}</summary>
+        <table class="figures figures-wide">
+          <thead>
+            <tr>
+              <th scope="col">Field</th>
+              <th scope="col">Type</th>
+              <th scope="col">About</th>
+            </tr>
+          </thead>
+          <tbody>
+            {route.takes.map((field) => (
+              <tr key={field.name}>
+                <th scope="row">
+                  <code>{field.name}</code>
+                  {field.must ? '' : ' (may be left out)'}
+                </th>
+                <td>{field.type}</td>
+                <td>{field.about}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </details>
+    </li>
+  );
+}

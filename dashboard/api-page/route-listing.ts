@@ -1,0 +1,111 @@
+/** One field of what a route takes or answers. */
+export interface ListedField {
+  readonly name: string;
+  readonly type: string;
+  readonly must: boolean;
+  readonly about: string;
+}
+
+/** One route, ready to be read. */
+export interface ListedRoute {
+  readonly method: string;
+  readonly path: string;
+  readonly summary: string;
+  readonly takes: readonly ListedField[];
+}
+
+type Json = Readonly<Record<string, unknown>>;
+
+/**
+ * The routes of an OpenAPI 3 document, in its own order.
+ *
+ * @param document - the parsed document; what does not fit is left out
+ */
+export function listRoutes(document: unknown): ListedRoute[] {
+  const root = objectOf(document);
+  return Object.entries(objectOf(root.paths)).flatMap(([path, methods]) =>
+    Object.entries(objectOf(methods)).flatMap(([method, described]) => {
+      const route = objectOf(described);
+      if (!('responses' in route)) return [];
+      return [
+        {
+          method: method.toUpperCase(),
+          path,
+          summary: textOf(route.summary),
+          takes: [...parametersOf(root, route), ...bodyOf(root, route)],
+        },
+      ];
+    }),
+  );
+}
+
+function parametersOf(root: Json, route: Json): ListedField[] {
+  const parameters = Array.isArray(route.parameters) ? route.parameters : [];
+  return parameters.map((entry) => {
+    const parameter = resolved(root, entry);
+    const schema = resolved(root, parameter.schema);
+    return {
+      name: `${textOf(parameter.name)} (in the ${textOf(parameter.in)})`,
+      type: typeOf(root, schema),
+      must: parameter.required === true,
+      about: textOf(parameter.description) || textOf(schema.description),
+    };
+  });
+}
+
+function bodyOf(root: Json, route: Json): ListedField[] {
+  const body = resolved(root, route.requestBody);
+  const schema = resolved(root, objectOf(objectOf(body.content)['application/json']).schema);
+  const must = Array.isArray(schema.required) ? schema.required : [];
+  return Object.entries(objectOf(schema.properties)).map(([name, property]) => {
+    const field = resolved(root, property);
+    const unit = textOf(field.unit);
+    return {
+      name,
+      type: typeOf(root, field) + (unit === '' ? '' : `, ${unit}`),
+      must: must.includes(name),
+      about: textOf(field.description),
+    };
+  });
+}
+
+function typeOf(root: Json, schema: Json): string {
+  const choices = schema.anyOf ?? schema.oneOf;
+  if (Array.isArray(choices)) {
+    const types = choices.map((choice) => typeOf(root, resolved(root, choice)));
+    return [...new Set(types)].join(' or ');
+  }
+  if (Array.isArray(schema.enum)) return schema.enum.map(String).join(' | ');
+  if ('const' in schema) return String(schema.const);
+  if (schema.type === 'array') {
+    return `list of ${typeOf(root, resolved(root, schema.items)) || 'values'}`;
+  }
+  if (schema.type === 'object') {
+    const names = Object.keys(objectOf(schema.properties));
+    return names.length === 0 ? 'object' : `{ ${names.join(', ')} }`;
+  }
+  const type = Array.isArray(schema.type) ? schema.type.join(' or ') : textOf(schema.type);
+  const format = textOf(schema.format);
+  return format === '' ? type : `${type} (${format})`;
+}
+
+function resolved(root: Json, schema: unknown): Json {
+  const given = objectOf(schema);
+  const reference = given.$ref;
+  if (typeof reference !== 'string' || !reference.startsWith('#/')) return given;
+  const found = reference
+    .slice(2)
+    .split('/')
+    .reduce<unknown>((at, key) => objectOf(at)[key], root);
+  return objectOf(found);
+}
+
+function objectOf(value: unknown): Json {
+  return typeof value === 'object' && value !== null && !Array.isArray(value)
+    ? (value as Json)
+    : {};
+}
+
+function textOf(value: unknown): string {
+  return typeof value === 'string' ? value : '';
+}

@@ -1,0 +1,116 @@
+import type { Problem } from '../daemon/contract/problem.ts';
+import type { RouteName, RouteReply, RouteSend, Routes } from '../daemon/contract/routes.ts';
+
+/** Method and path of what this page uses; the compiler holds them to the contract. */
+const addresses = {
+  overview: { method: 'GET', path: '/api/v1/overview' },
+  createPlace: { method: 'POST', path: '/api/v1/places' },
+  listSensors: { method: 'GET', path: '/api/v1/sensors' },
+  changeSensor: { method: 'PATCH', path: '/api/v1/sensors/:id' },
+  listPlans: { method: 'GET', path: '/api/v1/plans' },
+  listBatches: { method: 'GET', path: '/api/v1/batches' },
+  createBatch: { method: 'POST', path: '/api/v1/batches' },
+  readBatch: { method: 'GET', path: '/api/v1/batches/:id' },
+  changeBatch: { method: 'PATCH', path: '/api/v1/batches/:id' },
+  batchChart: { method: 'GET', path: '/api/v1/batches/:id/chart' },
+  createCoat: { method: 'POST', path: '/api/v1/batches/:id/coats' },
+  removeCoat: { method: 'DELETE', path: '/api/v1/batches/:id/coats/:part' },
+  createMove: { method: 'POST', path: '/api/v1/batches/:id/moves' },
+  createTest: { method: 'POST', path: '/api/v1/batches/:id/tests' },
+  createRemark: { method: 'POST', path: '/api/v1/batches/:id/remarks' },
+  createReading: { method: 'POST', path: '/api/v1/readings' },
+  changeNotice: { method: 'PATCH', path: '/api/v1/notices/:id' },
+  listRefused: { method: 'GET', path: '/api/v1/refused' },
+} as const satisfies {
+  [N in RouteName]?: { method: Routes[N]['method']; path: Routes[N]['path'] };
+};
+
+export type Used = keyof typeof addresses;
+
+/** What came of a call: never an exception, always something that can be shown. */
+export type Outcome<T> =
+  | { readonly kind: 'done'; readonly reply: T }
+  | { readonly kind: 'problem'; readonly problem: Problem };
+
+type Given<N extends RouteName> = {
+  [K in keyof RouteSend<N> as RouteSend<N>[K] extends undefined ? never : K]: RouteSend<N>[K];
+};
+
+export interface Api {
+  /** Calls a route of the contract by its name. */
+  call<N extends Used>(name: N, given: Given<N>): Promise<Outcome<RouteReply<N>>>;
+  /** Reads a document that is no route of the contract, such as the description of the routes. */
+  document(path: string): Promise<Outcome<unknown>>;
+}
+
+const PATIENCE_MS = 15_000;
+
+/**
+ * @param send - the browser’s `fetch`
+ */
+export function createApi(send: typeof fetch): Api {
+  async function request(method: string, path: string, body: unknown): Promise<Outcome<unknown>> {
+    const patience = new AbortController();
+    const timer = setTimeout(() => patience.abort(), PATIENCE_MS);
+    try {
+      const response = await send(path, {
+        method,
+        signal: patience.signal,
+        ...(body === undefined
+          ? {}
+          : { headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }),
+      });
+      const reply: unknown = await response.json();
+      if (response.ok) return { kind: 'done', reply };
+      return { kind: 'problem', problem: isProblem(reply) ? reply : unreadable(response.status) };
+    } catch {
+      return { kind: 'problem', problem: away };
+    } finally {
+      clearTimeout(timer);
+    }
+  }
+  return {
+    async call<N extends Used>(name: N, given: Given<N>) {
+      const { method, path } = addresses[name];
+      const sent = given as Partial<Record<'params' | 'query' | 'body', Record<string, unknown>>>;
+      const address = fill(path, sent.params ?? {}) + query(sent.query ?? {});
+      // The daemon checks every reply against the contract on its way out.
+      return (await request(method, address, sent.body)) as Outcome<RouteReply<N>>;
+    },
+    document: (path) => request('GET', path, undefined),
+  };
+}
+
+function fill(path: string, params: Record<string, unknown>): string {
+  return path.replace(/:(\w+)/g, (_, name: string) => encodeURIComponent(String(params[name])));
+}
+
+function query(values: Record<string, unknown>): string {
+  const given = Object.entries(values).filter(([, value]) => value !== undefined);
+  if (given.length === 0) return '';
+  return `?${given.map(([key, value]) => `${key}=${encodeURIComponent(String(value))}`).join('&')}`;
+}
+
+function isProblem(reply: unknown): reply is Problem {
+  return typeof reply === 'object' && reply !== null && 'title' in reply && 'doThis' in reply;
+}
+
+const away: Problem = {
+  type: 'about:blank',
+  title: 'The daemon does not answer',
+  status: 0,
+  detail: 'Nothing came back, so it may not have been recorded.',
+  code: 'AWAY',
+  doThis: 'Look whether the computer in the shed is on and on the network, then send it again.',
+};
+
+function unreadable(status: number): Problem {
+  return {
+    type: 'about:blank',
+    title: 'The answer could not be read',
+    status,
+    detail: `Something other than the daemon answered, with status ${status}.`,
+    code: 'UNREADABLE',
+    doThis: 'Check the address of this page.',
+  };
+}

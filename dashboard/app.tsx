@@ -1,0 +1,60 @@
+import { useEffect, useState } from 'preact/hooks';
+import { ApiPage } from './api-page/api-page.tsx';
+import { AwayBanner } from './away-banner.tsx';
+import { BatchPage } from './batch/batch-page.tsx';
+import { CautionsPage } from './cautions/cautions-page.tsx';
+import { PageFoot } from './page-foot.tsx';
+import { PageHead } from './page-head.tsx';
+import { type Page, pageOf } from './router.ts';
+import { SetupPage } from './setup/setup-page.tsx';
+import { WallPage } from './wall/wall-page.tsx';
+
+/** The whole app: head, the page that the address names, foot. */
+export function App() {
+  const page = usePage();
+  return (
+    <div class={`app app-${page.kind}`}>
+      <AwayBanner />
+      <PageHead page={page} />
+      <Shown page={page} />
+      {page.kind !== 'wall' && <PageFoot />}
+    </div>
+  );
+}
+
+function Shown({ page }: { page: Page }) {
+  switch (page.kind) {
+    case 'wall':
+      return <WallPage />;
+    case 'batch':
+      return <BatchPage key={page.id} id={page.id} />;
+    case 'setup':
+      return <SetupPage />;
+    case 'api':
+      return <ApiPage />;
+    case 'cautions':
+      return <CautionsPage />;
+    case 'unknown':
+      return (
+        <main class="page">
+          <h1>No such page</h1>
+          <p>
+            There is nothing at <code>#{page.path}</code>. <a href="#/">To the wall</a>
+          </p>
+        </main>
+      );
+  }
+}
+
+function usePage(): Page {
+  const [page, setPage] = useState(() => pageOf(location.hash));
+  useEffect(() => {
+    const turn = () => {
+      setPage(pageOf(location.hash));
+      scrollTo(0, 0);
+    };
+    addEventListener('hashchange', turn);
+    return () => removeEventListener('hashchange', turn);
+  }, []);
+  return page;
+}

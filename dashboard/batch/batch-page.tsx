@@ -1,0 +1,72 @@
+import type { Batch } from '../../daemon/contract/batch.ts';
+import type { Overview } from '../../daemon/contract/overview.ts';
+import { BatchActions } from '../actions/batch-actions.tsx';
+import { ProblemNote } from '../forms/problem-note.tsx';
+import { useShed } from '../shed-context.ts';
+import { speciesWords, surfaceWords } from '../words/thing-words.ts';
+import { BatchHero } from './batch-hero.tsx';
+import { ChartPanel } from './chart-panel.tsx';
+import { CoatList } from './coat-list.tsx';
+import { JobList } from './job-list.tsx';
+import { LogList } from './log-list.tsx';
+import { useBatch } from './use-batch.ts';
+
+/** One batch: what it waits for, what to record, its curves and all that was recorded. */
+export function BatchPage({ id }: { id: string }) {
+  const { live } = useShed();
+  const { loaded, reload } = useBatch(id);
+  const overview = live.overview.value;
+  if (loaded.kind === 'loading') return <main class="page" aria-busy="true" />;
+  if (loaded.kind === 'failed') {
+    return (
+      <main class="page">
+        <h1>This batch cannot be shown</h1>
+        <ProblemNote problem={loaded.problem} />
+      </main>
+    );
+  }
+  const { batch, chart } = loaded;
+  const coat = batch.coats.find(({ curedUntil }) => curedUntil === null) ?? null;
+  const where = whereLies(overview, batch.id);
+  const waitedFor = where?.batch.nextGate ?? null;
+  return (
+    <main class="page batch">
+      <header class="batch-head">
+        <h1>{batch.name}</h1>
+        <p class="batch-facts">{factsOf(batch, where?.place.name ?? null)}</p>
+      </header>
+      <BatchHero
+        batch={batch}
+        coat={coat}
+        waitedFor={waitedFor}
+        fresh={live.connection.value.kind !== 'lost' && where?.place.air.stale !== true}
+      />
+      <BatchActions batch={batch} nextGate={waitedFor} onRecorded={reload} />
+      {coat !== null && <JobList coat={coat} waitedFor={waitedFor} />}
+      {coat !== null && <ChartPanel chart={chart} coat={coat} />}
+      <CoatList batch={batch} onChanged={reload} />
+      <LogList batch={batch} />
+    </main>
+  );
+}
+
+function whereLies(overview: Overview | null, id: string) {
+  for (const place of overview?.places ?? []) {
+    const batch = place.batches.find((candidate) => candidate.id === id);
+    if (batch !== undefined) return { place, batch };
+  }
+  return null;
+}
+
+function factsOf(batch: Batch, place: string | null): string {
+  const { count, lengthMm, widthMm, thicknessMm } = batch.boards;
+  const facts = [
+    place === null ? null : `at ${place}`,
+    `${count} board${count === 1 ? '' : 's'} of ${speciesWords[batch.species]}`,
+    surfaceWords[batch.surface].toLowerCase(),
+    `${lengthMm} × ${widthMm} × ${thicknessMm} mm`,
+    batch.closed ? 'closed' : null,
+    batch.recomputing ? 'late readings are being worked in' : null,
+  ];
+  return facts.filter((fact) => fact !== null).join(', ');
+}

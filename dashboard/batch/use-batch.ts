@@ -1,0 +1,58 @@
+import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
+import type { Batch } from '../../daemon/contract/batch.ts';
+import type { Problem } from '../../daemon/contract/problem.ts';
+import type { BatchChart } from '../../daemon/contract/series.ts';
+import { useShed } from '../shed-context.ts';
+
+export type Loaded =
+  | { readonly kind: 'loading' }
+  | { readonly kind: 'there'; readonly batch: Batch; readonly chart: BatchChart | null }
+  | { readonly kind: 'failed'; readonly problem: Problem };
+
+/** More points than a chart has pixels are not asked for. */
+const CHART_POINTS = 1_500;
+/** The batch is not read again sooner than this, however fast readings come. */
+const REST_MS = 2_000;
+
+/**
+ * Reads a batch with its curves, and again whenever it may have changed.
+ *
+ * @returns what is there, and a way to read it at once
+ */
+export function useBatch(id: string): { loaded: Loaded; reload: () => void } {
+  const { api, live } = useShed();
+  const [loaded, setLoaded] = useState<Loaded>({ kind: 'loading' });
+  const readAt = useRef(0);
+  const wanted = useRef(id);
+  wanted.current = id;
+
+  const reload = useCallback(async () => {
+    readAt.current = Date.now();
+    const given = { params: { id } };
+    const [batch, chart] = await Promise.all([
+      api.call('readBatch', given),
+      api.call('batchChart', { ...given, query: { points: CHART_POINTS } }),
+    ]);
+    if (wanted.current !== id) return;
+    if (batch.kind === 'problem') {
+      // What was read before is still worth seeing; the banner says that it is old.
+      setLoaded((before) =>
+        before.kind === 'there' ? before : { kind: 'failed', problem: batch.problem },
+      );
+    } else {
+      const curves = chart.kind === 'done' ? chart.reply : null;
+      setLoaded({ kind: 'there', batch: batch.reply, chart: curves });
+    }
+  }, [api, id]);
+
+  const news = live.changesOf(id);
+  const overview = live.overview.value;
+  // `news` and `overview` are there to say when to read again.
+  useEffect(() => {
+    const rest = readAt.current + REST_MS - Date.now();
+    const timer = setTimeout(() => void reload(), Math.max(0, rest));
+    return () => clearTimeout(timer);
+  }, [reload, news, overview]);
+
+  return { loaded, reload: () => void reload() };
+}

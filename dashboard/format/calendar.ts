@@ -1,0 +1,85 @@
+/** A moment on the calendar of a time zone. */
+export interface CalendarTime {
+  /** Days since 1970-01-01 on that calendar, so that differences are whole days. */
+  readonly day: number;
+  readonly hour: number;
+  /** “Thursday” */
+  readonly weekday: string;
+}
+
+/** Reads moments on the calendar of one time zone. */
+export interface Calendar {
+  at(moment: number): CalendarTime;
+  /** “14:32” */
+  clock(moment: number): string;
+  /** “Thu 14 May, 14:32” */
+  exact(moment: number): string;
+  /** “Thu 14 May” */
+  date(moment: number): string;
+}
+
+const LOCALE = 'en-GB';
+const DAY_MS = 86_400_000;
+
+/**
+ * @param timeZone - IANA name; the device’s own when left out
+ * @returns a calendar whose `moment`s are UTC epoch ms
+ */
+export function createCalendar(timeZone?: string): Calendar {
+  const zone = timeZone === undefined ? {} : { timeZone };
+  const parts = new Intl.DateTimeFormat(LOCALE, {
+    ...zone,
+    year: 'numeric',
+    month: 'numeric',
+    day: 'numeric',
+    hour: 'numeric',
+    weekday: 'long',
+    hourCycle: 'h23',
+  });
+  const clock = new Intl.DateTimeFormat(LOCALE, { ...zone, hour: '2-digit', minute: '2-digit' });
+  const date = new Intl.DateTimeFormat(LOCALE, {
+    ...zone,
+    weekday: 'short',
+    day: 'numeric',
+    month: 'short',
+  });
+  return {
+    at(moment) {
+      const found = new Map(parts.formatToParts(moment).map((part) => [part.type, part.value]));
+      const number = (type: Intl.DateTimeFormatPartTypes) => Number(found.get(type) ?? 0);
+      const midnight = Date.UTC(number('year'), number('month') - 1, number('day'));
+      return {
+        day: Math.round(midnight / DAY_MS),
+        hour: number('hour'),
+        weekday: found.get('weekday') ?? '',
+      };
+    },
+    clock: (moment) => clock.format(moment),
+    exact: (moment) => `${date.format(moment)}, ${clock.format(moment)}`,
+    date: (moment) => date.format(moment),
+  };
+}
+
+/**
+ * The text a `datetime-local` field wants for a moment, in the device’s own time.
+ *
+ * @param moment - UTC epoch ms
+ */
+export function toLocalField(moment: number): string {
+  const local = new Date(moment);
+  const two = (value: number) => String(value).padStart(2, '0');
+  return (
+    `${local.getFullYear()}-${two(local.getMonth() + 1)}-${two(local.getDate())}` +
+    `T${two(local.getHours())}:${two(local.getMinutes())}`
+  );
+}
+
+/**
+ * The moment meant by a `datetime-local` field, as the contract wants it.
+ *
+ * @returns ISO 8601 UTC; the text itself when it is no time, so that the daemon names the field
+ */
+export function fromLocalField(text: string): string {
+  const moment = new Date(text).getTime();
+  return Number.isNaN(moment) ? text : new Date(moment).toISOString();
+}

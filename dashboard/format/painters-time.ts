@@ -1,0 +1,81 @@
+import type { Calendar } from './calendar.ts';
+
+const MINUTE_MS = 60_000;
+const HOUR_MS = 3_600_000;
+/** The night belongs to the day on which it began. */
+const NIGHT_ENDS = 5;
+
+type DayPart = 'early' | 'before lunch' | 'at lunch' | 'after lunch' | 'evening' | 'night';
+
+function dayPart(hour: number): DayPart {
+  if (hour < NIGHT_ENDS || hour >= 21) return 'night';
+  if (hour < 8) return 'early';
+  if (hour < 12) return 'before lunch';
+  if (hour < 13) return 'at lunch';
+  if (hour < 17) return 'after lunch';
+  return 'evening';
+}
+
+/**
+ * When something is expected, in a painter’s words: “tomorrow after lunch”.
+ *
+ * @param at - UTC epoch ms
+ * @param now - UTC epoch ms
+ * @returns “now” for what has passed; minutes when near; a part of a day; beyond six days, the date
+ */
+export function whenWords(at: number, now: number, calendar: Calendar): string {
+  const ahead = at - now;
+  if (ahead <= 0) return 'now';
+  if (ahead < 10 * MINUTE_MS) return 'in a few minutes';
+  if (ahead < 50 * MINUTE_MS) return `in ${Math.round(ahead / (10 * MINUTE_MS)) * 10} minutes`;
+  if (ahead < 90 * MINUTE_MS) return 'in about an hour';
+
+  const then = calendar.at(at);
+  const part = dayPart(then.hour);
+  const day = then.hour < NIGHT_ENDS ? then.day - 1 : then.day;
+  const days = day - calendar.at(now).day;
+  if (days > 6) return `on ${calendar.date(at)}`;
+  if (days <= 0) {
+    if (part === 'night') return 'tonight';
+    if (part === 'evening') return 'this evening';
+    return part === 'early' ? 'early today' : `today ${part}`;
+  }
+  const name = days === 1 ? 'tomorrow' : calendar.at(at - dayShift(then.hour)).weekday;
+  return part === 'early' ? `early ${name}` : `${name} ${part}`;
+}
+
+function dayShift(hour: number): number {
+  return hour < NIGHT_ENDS ? NIGHT_ENDS * HOUR_MS : 0;
+}
+
+/**
+ * A length of time, rounded to what matters: “40 minutes”, “3 hours”, “2 days 4 hours”.
+ *
+ * @param ms - 0 or more; less than half a minute is “less than a minute”
+ */
+export function lengthWords(ms: number): string {
+  if (ms < MINUTE_MS / 2) return 'less than a minute';
+  const minutes = Math.round(ms / MINUTE_MS);
+  if (minutes < 60) return count(minutes, 'minute');
+  const hours = Math.round(ms / HOUR_MS);
+  if (hours < 48) return count(hours, 'hour');
+  const days = Math.floor(hours / 24);
+  const rest = hours - days * 24;
+  if (days >= 7 || rest === 0) return count(Math.round(hours / 24), 'day');
+  return `${count(days, 'day')} ${count(rest, 'hour')}`;
+}
+
+/**
+ * How long ago something was: “just now”, “4 minutes ago”.
+ *
+ * @param at - UTC epoch ms
+ * @param now - UTC epoch ms
+ */
+export function agoWords(at: number, now: number): string {
+  const ago = now - at;
+  return ago < 90_000 ? 'just now' : `${lengthWords(ago)} ago`;
+}
+
+function count(number: number, thing: string): string {
+  return `${number} ${thing}${number === 1 ? '' : 's'}`;
+}

@@ -1,0 +1,120 @@
+import type { ComponentChildren } from 'preact';
+import { useId } from 'preact/hooks';
+import type { Problem } from '../../daemon/contract/problem.ts';
+import { faultAt } from './fault.ts';
+
+interface FieldFrame {
+  label: string;
+  /** RFC 6901 pointer of what the daemon gets. */
+  pointer: string;
+  problem: Problem | null;
+  hint?: string;
+}
+
+type TextFieldProps = FieldFrame & {
+  name: string;
+  value?: string;
+  unit?: string;
+  /** A number is typed as text, so that a comma may be its decimal point. */
+  kind?: 'text' | 'number' | 'datetime-local';
+};
+
+/** A labelled line of text or a number, with the fault the daemon found in it. */
+export function TextField(props: TextFieldProps) {
+  const { label, pointer, problem, hint, name, value, unit, kind = 'text' } = props;
+  const initial = value === undefined ? {} : { defaultValue: value };
+  return (
+    <Framed label={label} pointer={pointer} problem={problem} {...given('hint', hint)}>
+      {(attributes) => (
+        <span class="field-line">
+          {kind === 'datetime-local' ? (
+            <input {...attributes} {...initial} class="input" name={name} type="datetime-local" />
+          ) : (
+            <input
+              {...attributes}
+              {...initial}
+              class={kind === 'number' ? 'input input-number' : 'input'}
+              name={name}
+              type="text"
+              autocomplete="off"
+              inputMode={kind === 'number' ? 'decimal' : 'text'}
+            />
+          )}
+          {unit !== undefined && <span class="field-unit">{unit}</span>}
+        </span>
+      )}
+    </Framed>
+  );
+}
+
+type SelectFieldProps = FieldFrame & {
+  name: string;
+  value?: string;
+  onChange?: (value: string) => void;
+  children: ComponentChildren;
+};
+
+/** A labelled choice, with the fault the daemon found in it. */
+export function SelectField(props: SelectFieldProps) {
+  const { label, pointer, problem, hint, name, value, onChange, children } = props;
+  return (
+    <Framed label={label} pointer={pointer} problem={problem} {...given('hint', hint)}>
+      {(attributes) => (
+        <select
+          {...attributes}
+          class="input"
+          name={name}
+          {...(value === undefined ? {} : { value })}
+          onChange={(event) => onChange?.(event.currentTarget.value)}
+        >
+          {children}
+        </select>
+      )}
+    </Framed>
+  );
+}
+
+interface FramedAttributes {
+  id: string;
+  'aria-describedby'?: string;
+  'aria-invalid'?: 'true';
+}
+
+function Framed({
+  label,
+  pointer,
+  problem,
+  hint,
+  children,
+}: FieldFrame & { children: (attributes: FramedAttributes) => ComponentChildren }) {
+  const id = useId();
+  const fault = faultAt(problem, pointer);
+  const notes = [hint === undefined ? null : `${id}-hint`, fault === null ? null : `${id}-fault`]
+    .filter((note) => note !== null)
+    .join(' ');
+  const attributes: FramedAttributes = {
+    id,
+    ...(notes === '' ? {} : { 'aria-describedby': notes }),
+    ...(fault === null ? {} : { 'aria-invalid': 'true' }),
+  };
+  return (
+    <div class={fault === null ? 'field' : 'field field-faulty'}>
+      <label for={id}>{label}</label>
+      {children(attributes)}
+      {hint !== undefined && (
+        <p class="field-hint" id={`${id}-hint`}>
+          {hint}
+        </p>
+      )}
+      {fault !== null && (
+        <p class="field-fault" id={`${id}-fault`}>
+          {fault}
+        </p>
+      )}
+    </div>
+  );
+}
+
+function given(key: 'hint', value: string | undefined): { hint?: string } {
+  return value === undefined ? {} : { [key]: value };
+}

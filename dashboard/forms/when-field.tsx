@@ -1,0 +1,54 @@
+import { useState } from 'preact/hooks';
+import type { Problem } from '../../daemon/contract/problem.ts';
+import { fromLocalField, toLocalField } from '../format/calendar.ts';
+import { Choice } from './choice.tsx';
+import { TextField } from './field.tsx';
+
+interface WhenFieldProps {
+  legend: string;
+  name: string;
+  pointer: string;
+  problem: Problem | null;
+  /** The daemon’s time, UTC epoch ms, as a start for another time. */
+  now: number;
+}
+
+/** “Just now”, or another time: hardly anyone has to type one. */
+export function WhenField({ legend, name, pointer, problem, now }: WhenFieldProps) {
+  const [kind, setKind] = useState<'now' | 'other'>('now');
+  return (
+    <div class="when-field">
+      <Choice
+        legend={legend}
+        name={`${name}-kind`}
+        options={[
+          { value: 'now', words: 'Just now' },
+          { value: 'other', words: 'At another time' },
+        ]}
+        value={kind}
+        onChange={setKind}
+      />
+      {kind === 'other' && (
+        <TextField
+          label="Date and time"
+          name={name}
+          kind="datetime-local"
+          value={toLocalField(now)}
+          pointer={pointer}
+          problem={problem}
+        />
+      )}
+    </div>
+  );
+}
+
+/**
+ * The moment a `WhenField` stands for.
+ *
+ * @param now - the daemon’s time, UTC epoch ms, taken for “just now”
+ * @returns ISO 8601 as the contract wants it
+ */
+export function whenOf(form: FormData, name: string, now: number): string {
+  const typed = form.get(name);
+  return typeof typed === 'string' ? fromLocalField(typed) : new Date(now).toISOString();
+}

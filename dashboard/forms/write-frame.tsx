@@ -1,0 +1,42 @@
+import type { ComponentChildren } from 'preact';
+import type { Problem } from '../../daemon/contract/problem.ts';
+import { useShed } from '../shed-context.ts';
+import { ProblemNote } from './problem-note.tsx';
+
+interface WriteFrameProps {
+  problem: Problem | null;
+  busy: boolean;
+  onSend: (form: FormData, element: HTMLFormElement) => Promise<void>;
+  children: ComponentChildren;
+}
+
+/** A form that is closed, and says why, where changes are not allowed. */
+export function WriteFrame({ problem, busy, onSend, children }: WriteFrameProps) {
+  const may = useShed().live.overview.value?.mayWrite === true;
+  return (
+    <form
+      class="form"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        const element = event.currentTarget;
+        void onSend(new FormData(element), element);
+      }}
+    >
+      {!may && <WhyClosed />}
+      <fieldset class="form-body" disabled={!may || busy}>
+        {children}
+      </fieldset>
+      <ProblemNote problem={problem} />
+    </form>
+  );
+}
+
+/** Why nothing can be changed from here. */
+export function WhyClosed() {
+  return (
+    <p class="why-closed">
+      Changes are only taken from the computer itself for now: open this page there.
+    </p>
+  );
+}

@@ -1,0 +1,29 @@
+import { render } from 'preact';
+import { createApi } from './api.ts';
+import { App } from './app.tsx';
+import { createCalendar } from './format/calendar.ts';
+import { createLive } from './live.ts';
+import { ShedContext } from './shed-context.ts';
+import './styles/paint.css';
+import './styles/ground.css';
+import './styles/frame.css';
+import './styles/board.css';
+import './styles/wall.css';
+import './styles/wall-sizes.css';
+import './styles/batch.css';
+import './styles/form.css';
+import './styles/listing.css';
+import { keepTheme } from './theme.ts';
+
+keepTheme(document.documentElement);
+const api = createApi((input, init) => fetch(input, init));
+const shed = { api, live: createLive(api), calendar: createCalendar() };
+const root = document.getElementById('app');
+if (root !== null) {
+  render(
+    <ShedContext.Provider value={shed}>
+      <App />
+    </ShedContext.Provider>,
+    root,
+  );
+}

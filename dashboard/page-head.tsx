@@ -1,0 +1,44 @@
+import { useEffect } from 'preact/hooks';
+import type { Page } from './router.ts';
+import { useShed } from './shed-context.ts';
+
+const links = [
+  { kind: 'wall', address: '#/', words: 'Wall' },
+  { kind: 'setup', address: '#/setup', words: 'Set up' },
+  { kind: 'api', address: '#/api', words: 'Programs' },
+  { kind: 'cautions', address: '#/cautions', words: 'Cautions' },
+] as const;
+
+/** Which shed, where to go, and what its clock says. */
+export function PageHead({ page }: { page: Page }) {
+  const { live, calendar } = useShed();
+  const overview = live.overview.value;
+  const site = overview?.site ?? 'Boardcure';
+  useEffect(() => {
+    document.title = site === 'Boardcure' ? site : `${site} · Boardcure`;
+  }, [site]);
+  return (
+    <header class="head">
+      <p class="head-site">{site}</p>
+      <nav aria-label="Pages">
+        {links.map((link) => (
+          <a
+            key={link.kind}
+            href={link.address}
+            {...(link.kind === page.kind ? { 'aria-current': 'page' as const } : {})}
+          >
+            {link.words}
+          </a>
+        ))}
+      </nav>
+      {overview !== null && (
+        <p class="head-clock">
+          {overview.speed !== 1 && (
+            <span class="head-speed">simulated, {Math.round(overview.speed)} × faster</span>
+          )}
+          <time>{calendar.exact(live.now.value)}</time>
+        </p>
+      )}
+    </header>
+  );
+}

@@ -1,0 +1,29 @@
+/** The pages, as the part of the address after `#` names them. */
+export type Page =
+  | { readonly kind: 'wall' }
+  | { readonly kind: 'batch'; readonly id: string }
+  | { readonly kind: 'setup' }
+  | { readonly kind: 'api' }
+  | { readonly kind: 'cautions' }
+  | { readonly kind: 'unknown'; readonly path: string };
+
+/**
+ * Reads the page from the address.
+ *
+ * @param hash - `location.hash`, with or without its `#`
+ */
+export function pageOf(hash: string): Page {
+  const path = hash.replace(/^#/, '').replace(/\/+$/, '');
+  if (path === '') return { kind: 'wall' };
+  const batch = /^\/batch\/([^/]+)$/.exec(path);
+  if (batch?.[1] !== undefined) return { kind: 'batch', id: decodeURIComponent(batch[1]) };
+  if (path === '/setup') return { kind: 'setup' };
+  if (path === '/api') return { kind: 'api' };
+  if (path === '/cautions') return { kind: 'cautions' };
+  return { kind: 'unknown', path };
+}
+
+/** The address of a batch’s page. */
+export function batchAddress(id: string): string {
+  return `#/batch/${encodeURIComponent(id)}`;
+}

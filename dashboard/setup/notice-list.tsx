@@ -1,0 +1,53 @@
+import type { Overview } from '../../daemon/contract/overview.ts';
+import { agoWords } from '../format/painters-time.ts';
+import { useSending } from '../forms/use-sending.ts';
+import { useShed } from '../shed-context.ts';
+
+type Notice = Overview['notices'][number];
+
+/** What wants attention and was not yet seen. */
+export function NoticeList({ overview }: { overview: Overview }) {
+  const open = overview.notices.filter(
+    (notice) => notice.clearedAt === null && notice.seenAt === null,
+  );
+  if (open.length === 0) return null;
+  return (
+    <section class="notices" aria-labelledby="notice-title">
+      <h2 id="notice-title">What wants attention</h2>
+      <ul>
+        {open.map((notice) => (
+          <NoticeEntry key={notice.id} notice={notice} mayWrite={overview.mayWrite} />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function NoticeEntry({ notice, mayWrite }: { notice: Notice; mayWrite: boolean }) {
+  const { api, live } = useShed();
+  const sending = useSending();
+
+  async function seen(): Promise<void> {
+    const changed = await sending.send(() =>
+      api.call('changeNotice', { params: { id: notice.id }, body: { seen: true } }),
+    );
+    if (changed !== null) await live.refresh();
+  }
+
+  return (
+    <li>
+      <p>{notice.text}</p>
+      <p class="quiet">{agoWords(Date.parse(notice.raisedAt), live.now.value)}</p>
+      {mayWrite && (
+        <button
+          type="button"
+          class="button button-quiet"
+          disabled={sending.busy}
+          onClick={() => void seen()}
+        >
+          Seen
+        </button>
+      )}
+    </li>
+  );
+}

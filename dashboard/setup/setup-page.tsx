@@ -1,0 +1,48 @@
+import { useCallback } from 'preact/hooks';
+import { WhyClosed } from '../forms/write-frame.tsx';
+import { useShed } from '../shed-context.ts';
+import { useReply } from '../use-reply.ts';
+import { BatchForm } from './batch-form.tsx';
+import { BatchIndex } from './batch-index.tsx';
+import { NoticeList } from './notice-list.tsx';
+import { PlaceForm } from './place-form.tsx';
+import { PlanList } from './plan-list.tsx';
+import { RefusedFold } from './refused-fold.tsx';
+import { SensorList } from './sensor-list.tsx';
+
+/** Places, sensors, batches and plans: everything that is set up once. */
+export function SetupPage() {
+  const { api, live } = useShed();
+  const plans = useReply(useCallback(() => api.call('listPlans', {}), [api]));
+  const batches = useReply(useCallback(() => api.call('listBatches', {}), [api]));
+  const overview = live.overview.value;
+  if (overview === null) return <main class="page" />;
+  const planList = plans.replied.kind === 'there' ? plans.replied.reply : [];
+  return (
+    <main class="page setup">
+      <h1>Set up</h1>
+      {!overview.mayWrite && <WhyClosed />}
+      <NoticeList overview={overview} />
+      <div class="setup-columns">
+        <section class="panel" aria-labelledby="place-title">
+          <h2 id="place-title">A new place</h2>
+          <PlaceForm places={overview.places} />
+        </section>
+        <section class="panel" aria-labelledby="sensor-title">
+          <h2 id="sensor-title">Sensors</h2>
+          <SensorList overview={overview} />
+        </section>
+        <section class="panel" aria-labelledby="batch-title">
+          <h2 id="batch-title">A new batch</h2>
+          <BatchForm places={overview.places} plans={planList} onStarted={batches.again} />
+        </section>
+        <section class="panel" aria-labelledby="plan-title">
+          <h2 id="plan-title">Coating plans</h2>
+          <PlanList plans={planList} />
+        </section>
+      </div>
+      {batches.replied.kind === 'there' && <BatchIndex batches={batches.replied.reply} />}
+      <RefusedFold />
+    </main>
+  );
+}

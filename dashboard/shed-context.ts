@@ -1,0 +1,25 @@
+import { createContext } from 'preact';
+import { useContext } from 'preact/hooks';
+import type { Api } from './api.ts';
+import type { Calendar } from './format/calendar.ts';
+import type { Live } from './live.ts';
+
+/** What every page is handed. */
+export interface Shed {
+  readonly api: Api;
+  readonly live: Live;
+  readonly calendar: Calendar;
+}
+
+export const ShedContext = createContext<Shed | null>(null);
+
+/**
+ * What the page was handed by `main.tsx`.
+ *
+ * @throws Error outside the app
+ */
+export function useShed(): Shed {
+  const shed = useContext(ShedContext);
+  if (shed === null) throw new Error('no shed was handed to this page');
+  return shed;
+}

@@ -1,0 +1,29 @@
+import { useCallback, useEffect, useState } from 'preact/hooks';
+import type { Problem } from '../daemon/contract/problem.ts';
+import type { Outcome } from './api.ts';
+
+export type Replied<T> =
+  | { readonly kind: 'loading' }
+  | { readonly kind: 'there'; readonly reply: T }
+  | { readonly kind: 'failed'; readonly problem: Problem };
+
+/**
+ * Asks once, and again whenever `again` is called or `ask` changes; keeps the last good answer.
+ *
+ * @param ask - must stay the same function between renders
+ */
+export function useReply<T>(ask: () => Promise<Outcome<T>>): {
+  replied: Replied<T>;
+  again: () => void;
+} {
+  const [replied, setReplied] = useState<Replied<T>>({ kind: 'loading' });
+  const read = useCallback(async () => {
+    const outcome = await ask();
+    setReplied((before) => {
+      if (outcome.kind === 'done') return { kind: 'there', reply: outcome.reply };
+      return before.kind === 'there' ? before : { kind: 'failed', problem: outcome.problem };
+    });
+  }, [ask]);
+  useEffect(() => void read(), [read]);
+  return { replied, again: () => void read() };
+}

@@ -1,0 +1,141 @@
+import { type JsonObject, member, parsedJson } from './json.ts';
+import { type DecodedPayload, type Measured, measured } from './measurement.ts';
+import { ownTime } from './own-time.ts';
+import { plainNumber } from './plain-number.ts';
+import { type Refusal, refuse, shown } from './refusal.ts';
+import { senmlReadings } from './senml-readings.ts';
+import { type Address, readTopic } from './topic.ts';
+
+/** A message as the broker hands it over; `text` is null when the bytes are not valid UTF-8. */
+export type Message = {
+  readonly topic: string;
+  readonly text: string | null;
+  readonly byteLength: number;
+};
+
+/** How messages are understood: the site that is ours, and the largest payload looked at. */
+export type DecodeRule = { readonly site: string; readonly maxBytes?: number };
+
+/**
+ * What became of a message. `refused` speaks for the whole message. `readings` of a SenML pack
+ * may hold both kinds, or refused records alone; every record is in one of the two lists.
+ */
+export type Decoded = { readonly kind: 'not-ours' } | DecodedPayload;
+
+/** A thousand SenML records fit. Assumption. */
+export const defaultMaxBytes = 65_536;
+
+/**
+ * Turns a message of the default topic layout into measurements. Never throws.
+ * @param message `topic` any text; `text` the payload decoded from UTF-8; `byteLength` of the payload
+ * @param rule `maxBytes` 65,536 by default
+ * @param clock `now` epoch ms, the arrival; used for relative SenML times only
+ */
+export function decodeMessage(
+  message: Message,
+  rule: DecodeRule,
+  clock: { readonly now: number },
+): Decoded {
+  const topic = readTopic(message.topic, rule.site);
+  if (topic.kind !== 'address') return topic;
+  const { sensor, quantity } = topic.address;
+  const addressed = (refusal: Refusal): Refusal => ({
+    sensor,
+    ...(quantity === null ? {} : { quantity }),
+    ...refusal,
+  });
+  const decoded = decodedPayload(
+    message,
+    topic.address,
+    rule.maxBytes ?? defaultMaxBytes,
+    clock.now,
+  );
+  return decoded.kind === 'refused'
+    ? { kind: 'refused', refusal: addressed(decoded.refusal) }
+    : { ...decoded, refused: decoded.refused.map(addressed) };
+}
+
+function decodedPayload(
+  { text, byteLength }: Message,
+  address: Address,
+  maxBytes: number,
+  now: number,
+): DecodedPayload {
+  if (byteLength > maxBytes || (text?.length ?? 0) > maxBytes) {
+    return refuse({
+      code: 'payload-too-large',
+      detail: `The payload has ${byteLength} bytes, more than the ${maxBytes} that are looked at; send fewer records in one message.`,
+    });
+  }
+  if (text === null) {
+    return refuse({
+      code: 'payload-not-text',
+      detail: 'The payload is not UTF-8 text; send a number as text, or JSON.',
+    });
+  }
+  const trimmed = text.trim();
+  if (trimmed === '') {
+    return refuse({
+      code: 'payload-empty',
+      detail: 'The payload is empty; send a number as text, or JSON.',
+    });
+  }
+  if (trimmed.startsWith('{') || trimmed.startsWith('[')) return decodedJson(trimmed, address, now);
+  return single(bareNumber(trimmed, address));
+}
+
+function bareNumber(text: string, { sensor, quantity }: Address): Measured {
+  if (quantity === null) {
+    return refuse({
+      code: 'payload-shape',
+      detail: `The payload ${shown(text)} does not say what was measured; add the quantity to the topic, or send a SenML pack.`,
+    });
+  }
+  const number = plainNumber(text);
+  if (number.kind === 'refused') return number;
+  return measured({ sensor, quantity, value: number.value, ownAt: null }, 'in the payload');
+}
+
+function decodedJson(text: string, address: Address, now: number): DecodedPayload {
+  const parsed = parsedJson(text);
+  if (parsed.kind === 'refused') return parsed;
+  if (Array.isArray(parsed.json)) return senmlReadings(parsed.json, address, now);
+  // What begins with a brace and parses is an object.
+  return single(valueObject(parsed.json as JsonObject, address));
+}
+
+/** Reads `{"value":…, "time":…}`; other members are the sender's own business. */
+function valueObject(json: JsonObject, { sensor, quantity }: Address): Measured {
+  if (quantity === null) {
+    return refuse({
+      code: 'payload-shape',
+      detail:
+        'The payload is one JSON object on a topic without a quantity; add the quantity to the topic, or send a SenML pack, which is an array of records.',
+    });
+  }
+  const value = member(json, 'value');
+  const time = member(json, 'time');
+  if (value === undefined) {
+    return refuse({
+      code: 'payload-shape',
+      detail: 'The JSON object has no value; send the number in a member named value.',
+    });
+  }
+  if (typeof value !== 'number') {
+    return refuse({
+      code: 'payload-not-a-number',
+      detail: `The value in the JSON object is ${shown(value)}; send the number itself${typeof value === 'string' ? ', without quotation marks' : ''}.`,
+    });
+  }
+  const where = 'in the JSON object';
+  if (time === undefined) return measured({ sensor, quantity, value, ownAt: null }, where);
+  const read = ownTime(time);
+  if (read.kind === 'refused') return read;
+  return measured({ sensor, quantity, value, ownAt: read.at }, where);
+}
+
+function single(result: Measured): DecodedPayload {
+  return result.kind === 'refused'
+    ? result
+    : { kind: 'readings', readings: [result.measurement], refused: [] };
+}

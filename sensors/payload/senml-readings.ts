@@ -1,0 +1,110 @@
+import { type Quantity, quantities, quantityFacts } from '../../daemon/contract/quantity.ts';
+import { type DecodedPayload, type Measured, type Measurement, measured } from './measurement.ts';
+import { epochSeconds } from './own-time.ts';
+import { type Refusal, type Refused, refuse, shown } from './refusal.ts';
+import { type PackRecord, resolvedPack } from './senml-pack.ts';
+import { canonicalValue } from './senml-unit.ts';
+import { type Address, isQuantity } from './topic.ts';
+
+/** Section 4.5.3: a time below this many seconds counts from now, any other from 1970. */
+const relativeBelow = 2 ** 28;
+// Section 4.5.1.
+const allowedName = /^[A-Za-z0-9][A-Za-z0-9\-:./_]*$/;
+
+/**
+ * Reads a SenML pack. The quantity is the last segment of the resolved name, segments being
+ * parted by `/`, `:` and `.`; on a topic that names a quantity, that quantity holds and the name
+ * may say anything but another one. The sensor is always the topic's.
+ * @param pack the parsed JSON array
+ * @param address from the topic
+ * @param now arrival, epoch ms, for relative times
+ * @returns good and refused records apart, each in the order of the pack
+ *
+ * **Source:** RFC 8428 (2018), section 4.
+ */
+export function senmlReadings(
+  pack: readonly unknown[],
+  address: Address,
+  now: number,
+): DecodedPayload {
+  const resolved = resolvedPack(pack);
+  if (resolved.kind === 'refused') return resolved;
+  if (resolved.records.length === 0) {
+    return refuse({
+      code: 'senml-no-value',
+      detail: 'The SenML pack holds base fields only and no value; give the number as v.',
+    });
+  }
+  const readings: Measurement[] = [];
+  const refused: Refusal[] = [];
+  for (const record of resolved.records) {
+    const result = record.kind === 'refused' ? record : reading(record, address, now);
+    if (result.kind === 'measurement') readings.push(result.measurement);
+    else refused.push(result.refusal);
+  }
+  return { kind: 'readings', readings, refused };
+}
+
+function reading(record: PackRecord, address: Address, now: number): Measured {
+  const { sensor } = address;
+  const where = `in record ${record.position} of the SenML pack`;
+  const named = namedQuantity(record.name, address, where);
+  if (named.kind === 'refused') return named;
+  const { quantity } = named;
+  if (record.value === null) {
+    return refuse({
+      code: 'senml-no-value',
+      detail: `The record named ${shown(record.name)} ${where} has no number; give ${quantity} as v.`,
+      quantity,
+    });
+  }
+  const value = canonicalValue(quantity, record.value, record.unit);
+  if (value === null) {
+    return refuse({
+      code: 'unit-does-not-fit',
+      detail: `The unit ${shown(record.unit)} ${where} does not fit ${quantity}; use ${quantityFacts[quantity].senmlUnits.join(' or ')}, or leave the unit out for ${quantityFacts[quantity].unit}.`,
+      quantity,
+    });
+  }
+  const { seconds } = record;
+  if (seconds === null || seconds === 0) {
+    return measured({ sensor, quantity, value, ownAt: null }, where);
+  }
+  const relative = seconds < relativeBelow;
+  const time = epochSeconds(relative ? now / 1000 + seconds : seconds);
+  if (time.kind === 'refused') {
+    const detail = `${time.refusal.detail.slice(0, -1)} (${where}).`;
+    return refuse({ ...time.refusal, detail, quantity });
+  }
+  const dated = { sensor, quantity, value, ownAt: time.at };
+  return measured(relative ? { ...dated, ownAtIsRelative: true } : dated, where);
+}
+
+type NamedQuantity = { readonly kind: 'quantity'; readonly quantity: Quantity } | Refused;
+
+function namedQuantity(name: string, address: Address, where: string): NamedQuantity {
+  // A quantity in the topic is name enough; the RFC's rule is for names that stand alone.
+  if (!(name === '' && address.quantity !== null) && !allowedName.test(name)) {
+    return refuse({
+      code: 'senml-name',
+      detail: `The name ${shown(name)} ${where} is not allowed; start with a letter or digit and use only A–Z a–z 0–9 - : . / _`,
+    });
+  }
+  const segment = name.slice(
+    Math.max(...['/', ':', '.'].map((mark) => name.lastIndexOf(mark))) + 1,
+  );
+  if (address.quantity === null) {
+    if (isQuantity(segment)) return { kind: 'quantity', quantity: segment };
+    return refuse({
+      code: 'quantity-unknown',
+      detail: `The name ${shown(name)} ${where} ends in ${shown(segment)}, which is no quantity known here; end it, after / or : or ., in one of ${quantities.join(', ')}.`,
+    });
+  }
+  if (isQuantity(segment) && segment !== address.quantity) {
+    return refuse({
+      code: 'senml-name',
+      detail: `The name ${shown(name)} ${where} says ${segment}, but the topic says ${address.quantity}; publish the pack to the topic without a quantity.`,
+    });
+  }
+  return { kind: 'quantity', quantity: address.quantity };
+}

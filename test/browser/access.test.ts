@@ -1,0 +1,114 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { AxeResults } from 'axe-core';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { needs } from '../house/needs.ts';
+import { launchBrowser, openPage, screens } from './browser.ts';
+import { type RunningDaemon, runDaemon } from './running-daemon.ts';
+import { rackWithCoat } from './shed-scene.ts';
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core'), 'utf8');
+
+needs('chromium')(
+  'every page is open to everyone (WCAG 2 A and AA, as far as axe can tell)',
+  () => {
+    let daemon: RunningDaemon;
+    let browser: Browser;
+    let batchId: string;
+
+    beforeAll(async () => {
+      daemon = await runDaemon();
+      browser = await launchBrowser();
+      ({
+        batch: { id: batchId },
+      } = await rackWithCoat(daemon, 'North rack', 60));
+      await rackWithCoat(daemon, 'South rack', 90);
+      await daemon.call('POST', 'places', { name: 'Spare rack', kind: 'rack' });
+      await daemon.publish('probe-7', 'air-temperature', [{ value: 18.2, at: Date.now() }]);
+    });
+
+    afterAll(async () => {
+      await browser?.close();
+      await daemon?.close();
+    });
+
+    async function violations(page: Page): Promise<string[]> {
+      await page.evaluate(axeSource);
+      const results = await page.evaluate(() =>
+        (
+          globalThis as unknown as {
+            axe: { run: (on: Document, how: object) => Promise<AxeResults> };
+          }
+        ).axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] }),
+      );
+      return results.violations.map(
+        ({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' | ')}`,
+      );
+    }
+
+    const pages = [
+      { name: 'wall', path: () => '#/', ready: 'Ready to coat again' },
+      { name: 'batch', path: () => `#/batch/${batchId}`, ready: 'What the boards may do' },
+      { name: 'set-up', path: () => '#/setup', ready: 'probe-7' },
+      { name: 'routes', path: () => '#/api', ready: 'Start a batch' },
+      { name: 'cautions', path: () => '#/cautions', ready: 'Solvent vapour' },
+      { name: 'unknown', path: () => '#/attic', ready: 'No such page' },
+    ];
+
+    for (const colorScheme of ['light', 'dark'] as const) {
+      for (const { name, path, ready } of pages) {
+        it(`${name}, ${colorScheme}`, async () => {
+          for (const screen of ['desk', 'phone'] as const) {
+            const page = await openPage(browser, screens[screen], { colorScheme });
+            await page.goto(`${daemon.page}/${path()}`);
+            await page.getByText(ready).first().waitFor();
+            expect(await violations(page), screen).toEqual([]);
+            await page.context().close();
+          }
+        });
+      }
+
+      it(`each form of the batch page, ${colorScheme}`, async () => {
+        const page = await openPage(browser, screens.phone, { colorScheme });
+        await page.goto(`${daemon.page}/#/batch/${batchId}`);
+        for (const form of [
+          'I felt it',
+          'Record a coat',
+          'Moved',
+          'Remark',
+          'Hand meter',
+          'Close',
+        ]) {
+          await page.getByRole('button', { name: form, exact: true }).click();
+          expect(await violations(page), form).toEqual([]);
+        }
+        await page.getByRole('button', { name: 'Record a coat' }).click();
+        await page.getByRole('radio', { name: 'At another time' }).check();
+        await page.getByText('Paint used, colour, tin, faces').click();
+        expect(await violations(page), 'record a coat, unfolded').toEqual([]);
+        await page.context().close();
+      });
+    }
+
+    it('a label that is missing would be seen: the check can fail', async () => {
+      const page = await openPage(browser, screens.desk);
+      await page.goto(`${daemon.page}/#/setup`);
+      await page.getByText('probe-7').first().waitFor();
+      await page.evaluate(() => document.querySelector('.field label')?.remove());
+      expect((await violations(page)).join()).toMatch(/^label:/);
+      await page.context().close();
+    });
+
+    it('the chart has a table beside it that says the same', async () => {
+      const page = await openPage(browser, screens.desk);
+      await page.goto(`${daemon.page}/#/batch/${batchId}`);
+      await page.getByText('The same as a table').click();
+      const rows = page.getByRole('row').filter({ hasText: '20.0 °C' });
+      await rows.first().waitFor();
+      expect(await rows.count()).toBeGreaterThan(10);
+      expect(await page.locator('.chart canvas').count()).toBe(2);
+      await page.context().close();
+    });
+  },
+);

@@ -1,0 +1,45 @@
+import { describe, expect, it } from 'vitest';
+import {
+  degreeHoursFigure,
+  figure,
+  hoursFigure,
+  humidity,
+  oddsWords,
+  temperature,
+  typedNumber,
+} from '../../dashboard/format/figures.ts';
+
+describe('figures on a page', () => {
+  it('carry their unit, and a dash where they are missing', () => {
+    expect(temperature(14.23)).toBe('14.2 °C');
+    expect(temperature(-3.5)).toBe('−3.5 °C');
+    expect(temperature(null)).toBe('–');
+    expect(humidity(71.4)).toBe('71 %');
+    expect(humidity(null)).toBe('–');
+    expect(degreeHoursFigure(1234.6)).toBe('1,235 °C·h');
+    expect(hoursFigure(3.25)).toBe('3.3 h');
+    expect(hoursFigure(41.4)).toBe('41 h');
+    expect(figure(-12.3456)).toBe('−12.346');
+  });
+
+  it('say a chance in words that do not pretend to be exact', () => {
+    expect(oddsWords(0.003)).toBe('next to none');
+    expect(oddsWords(0.04)).toBe('less than 1 in 10');
+    expect(oddsWords(0.68)).toBe('7 in 10');
+    expect(oddsWords(0.97)).toBe('more than 9 in 10');
+    expect(oddsWords(0.99)).toBe('almost surely');
+  });
+});
+
+describe('a typed number', () => {
+  it('may have a comma as its decimal point', () => {
+    expect(typedNumber(' 2,5 ')).toBe(2.5);
+    expect(typedNumber('4 200')).toBe(4200);
+  });
+
+  it('is no number when it is none, so that the daemon names the field', () => {
+    expect(typedNumber('many')).toBeNaN();
+    expect(typedNumber('')).toBeNaN();
+    expect(JSON.stringify({ count: typedNumber('many') })).toBe('{"count":null}');
+  });
+});

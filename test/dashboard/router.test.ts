@@ -1,0 +1,18 @@
+import { describe, expect, it } from 'vitest';
+import { batchAddress, pageOf } from '../../dashboard/router.ts';
+
+describe('the address of a page', () => {
+  it('is the wall when nothing else is asked for', () => {
+    expect(pageOf('').kind).toBe('wall');
+    expect(pageOf('#/').kind).toBe('wall');
+  });
+
+  it('leads to a batch and back', () => {
+    const id = '0190a000-0000-7000-8000-000000000100';
+    expect(pageOf(batchAddress(id))).toEqual({ kind: 'batch', id });
+  });
+
+  it('says so when there is no such page', () => {
+    expect(pageOf('#/attic')).toEqual({ kind: 'unknown', path: '/attic' });
+  });
+});

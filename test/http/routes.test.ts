@@ -1,0 +1,186 @@
+import { describe, expect, it } from 'vitest';
+import { type Route, type RouteName, routes } from '../../daemon/contract/routes.ts';
+import { build, hourMs, moment, problemOf, type RouteGiven, withCoat } from './built-site.ts';
+
+const names = Object.keys(routes) as RouteName[];
+const unknownId = '019a0000-0000-7000-8000-000000000000';
+
+describe('every route of the contract', () => {
+  it('is served', async () => {
+    const { app } = await build();
+    for (const name of names) {
+      const { method, path } = routes[name];
+      expect(app.hasRoute({ method, url: path }), name).toBe(true);
+    }
+  });
+
+  it('answers as its schema says', async () => {
+    const site = await build();
+    const { room, batch, coat } = await withCoat(site);
+    const at = moment(site.now);
+    const [plan] = await site.call('listPlans');
+    const [notice] = await site.call('listNotices');
+    const given: Record<RouteName, RouteGiven> = {
+      health: {},
+      overview: {},
+      listPlaces: {},
+      createPlace: { body: { name: 'Rack 1', kind: 'rack', within: room.id } },
+      readPlace: { id: room.id },
+      listSensors: {},
+      readSensor: { id: 'n1' },
+      changeSensor: { id: 'n1', body: { name: 'North wall' } },
+      listPlans: {},
+      createPlan: { body: { name: 'Mine', surface: 'sawn', coats: plan?.coats } },
+      listBatches: {},
+      createBatch: {
+        body: {
+          name: 'B',
+          placeId: room.id,
+          species: 'larch',
+          surface: 'planed',
+          boards: batch.boards,
+        },
+      },
+      readBatch: { id: batch.id },
+      changeBatch: { id: batch.id, body: { name: 'North gable' } },
+      batchChart: { id: batch.id, query: { points: '50' } },
+      listCoats: { id: batch.id },
+      createCoat: { id: batch.id, body: { coat: 1, finishedAt: at } },
+      listMoves: { id: batch.id },
+      createMove: { id: batch.id, body: { at, placeId: room.id } },
+      listTests: { id: batch.id },
+      createTest: { id: batch.id, body: { at, gate: 'turn', passed: true } },
+      listRemarks: { id: batch.id },
+      createRemark: { id: batch.id, body: { at, kind: 'runs' } },
+      createReading: {
+        body: { placeId: room.id, quantity: 'wood-moisture', values: [14, 15], at },
+      },
+      listReadings: {},
+      series: { query: { sensor: 'n1', quantity: 'air-temperature' } },
+      listNotices: {},
+      changeNotice: { id: notice?.id ?? '', body: { seen: true } },
+      listRefused: {},
+      mixture: { query: { areaM2: '80', spreadingM2PerL: '8', paint: '35', turpentine: '15' } },
+      removeCoat: { id: batch.id, part: coat.id },
+    };
+    const reply = Object.fromEntries(names.map((name) => [name, routes[name] as Route]));
+    // What removes comes last, so that there is something to show before.
+    for (const name of Object.keys(given) as RouteName[]) {
+      const answer = await site.call(name, given[name]);
+      expect(reply[name]?.reply.safeParse(answer).error?.issues ?? [], name).toEqual([]);
+    }
+    expect(Object.keys(given).sort()).toEqual([...names].sort());
+    expect(site.errors).toEqual([]);
+  });
+
+  it('that names a thing says so when there is none', async () => {
+    const site = await build();
+    for (const name of names) {
+      const route: Route = routes[name];
+      if (!route.params || route.body) continue;
+      const id = route.path.includes('sensors') ? 'nowhere' : unknownId;
+      expect(await site.refused(name, { id, part: unknownId }), name).toMatchObject({
+        status: 404,
+        code: 'BC_THING_UNKNOWN',
+      });
+    }
+  });
+
+  it('that takes a body refuses a field that it does not know, and points at it', async () => {
+    const site = await build();
+    for (const name of names) {
+      const route: Route = routes[name];
+      if (!route.body) continue;
+      const id = route.path.includes('sensors') ? 'nowhere' : unknownId;
+      const problem = await site.refused(name, { id, body: { 'colour/shade~2': 'red' } });
+      expect(problem, name).toMatchObject({ status: 400, code: 'BC_REQUEST_INVALID' });
+      const pointers = problem.errors?.map((fault) => fault.pointer);
+      // RFC 6901, section 3: ~ is written ~0 and / is written ~1.
+      expect(pointers, name).toContain('/colour~1shade~02');
+    }
+  });
+
+  it('changes nothing for anyone but the computer itself', async () => {
+    const site = await build();
+    for (const name of names) {
+      const { method, path } = routes[name];
+      if (method === 'GET') continue;
+      const reply = await site.app.inject({
+        method,
+        url: path.replace(':id', unknownId).replace(':part', unknownId),
+        remoteAddress: '192.168.1.20',
+        headers: { host: 'localhost:8080' },
+        payload: {},
+      });
+      expect(problemOf(reply), name).toMatchObject({ status: 403, code: 'BC_WRITE_NOT_ALLOWED' });
+    }
+  });
+});
+
+describe('GET batches/:id', () => {
+  it('gives the degree-hours of a day at 20 °C above the datum of 5 °C', async () => {
+    const site = await build();
+    const { batch } = await withCoat(site);
+    const { coats } = await site.call('readBatch', { id: batch.id });
+    expect(coats).toHaveLength(1);
+    // 24 h × (20 − 5) °C.
+    const [coat] = coats;
+    expect(coat?.degreeHours).toBeCloseTo(360, 9);
+    expect(coat?.equivalentHours).toBeCloseTo(24, 9);
+    expect(coat?.gapHours).toBe(0);
+    expect(Object.keys(coat?.gates ?? {})).toEqual(['turn', 'stack', 'mount', 'sand', 'recoat']);
+  });
+
+  it('lets a coat that was taken back be recorded anew', async () => {
+    const site = await build();
+    const { batch, coat } = await withCoat(site);
+    expect((await site.call('removeCoat', { id: batch.id, part: coat.id })).coats).toEqual([]);
+    expect(await site.refused('removeCoat', { id: batch.id, part: coat.id })).toMatchObject({
+      code: 'BC_THING_UNKNOWN',
+    });
+    const again = { coat: 0, finishedAt: moment(site.now - 12 * hourMs) };
+    const second = await site.call('createCoat', { id: batch.id, body: again });
+    expect(second.degreeHours).toBeCloseTo(180, 9);
+  });
+});
+
+interface Operation {
+  operationId: string;
+  parameters?: { name: string; in: string }[];
+  responses: object;
+}
+
+describe('the OpenAPI document', () => {
+  it('names every route once, with its parameters', async () => {
+    const { ask } = await build();
+    const document = (await ask({ url: '/api/v1/openapi.json' })).json();
+    expect(document.openapi).toMatch(/^3\.1\./);
+    const operations = Object.entries<Record<string, Operation>>(document.paths).flatMap(
+      ([path, methods]) =>
+        Object.entries(methods).map(([method, operation]) => ({ path, method, ...operation })),
+    );
+    const ids = operations.map((operation) => operation.operationId);
+    expect(new Set(ids).size).toBe(ids.length);
+    expect(ids).not.toContain(undefined);
+    for (const name of names) {
+      const { method, path, status } = routes[name];
+      const operation = operations.find((one) => one.operationId === name);
+      // OpenAPI 3.1, “Path Templating”: parameters stand in braces.
+      expect(operation?.path, name).toBe(path.replace(/:(\w+)/g, '{$1}'));
+      expect(operation?.method, name).toBe(method.toLowerCase());
+      expect(Object.keys(operation?.responses ?? {}), name).toContain(String(status));
+      const inPath = (operation?.parameters ?? []).filter((one) => one.in === 'path');
+      expect(
+        inPath.map((one) => `{${one.name}}`),
+        name,
+      ).toEqual(operation?.path.match(/\{\w+\}/g) ?? []);
+    }
+  });
+
+  it('tells units and meanings of fields', async () => {
+    const { ask } = await build();
+    const text = (await ask({ url: '/api/v1/openapi.json' })).body;
+    expect(text).toContain('last board; cure counts from here');
+    expect(text).toContain('°C·h');
+  });
+});

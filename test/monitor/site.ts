@@ -1,0 +1,166 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { modelPair, requirementPrior } from '../../daemon/model-settings.ts';
+import { createMonitor } from '../../daemon/monitor/monitor.ts';
+import type { PlaceFact } from '../../daemon/rules/facts.ts';
+import { Settings } from '../../daemon/settings/schema.ts';
+import { openForReading, openForWriting } from '../../daemon/store/open.ts';
+import { storeReader, storeWriter } from '../../daemon/store/store.ts';
+import { correctedValue } from '../../sensors/correct/corrected-value.ts';
+import { readingFlagBits } from '../../sensors/correct/reading-time.ts';
+
+const timeUnknown = readingFlagBits['time-unknown'];
+
+/** A store on disk and a monitor over it, without threads, brokers or clocks. */
+export function openSite(cure: Partial<Settings['cure']> = {}) {
+  const folder = mkdtempSync(join(tmpdir(), 'boardcure-monitor-'));
+  const file = join(folder, 'boardcure.sqlite');
+  const writer = storeWriter(openForWriting(file), timeUnknown);
+  const reader = storeReader(openForReading(file));
+  const settings = { ...Settings.parse({}).cure, ...cure };
+  const models = modelPair(settings);
+  let ids = 0;
+  const newId = () => `00000000-0000-7000-8000-${String(++ids).padStart(12, '0')}`;
+
+  const start = () =>
+    createMonitor({
+      source: reader,
+      keeper: {
+        saveHours: async (blocks, ranks) => writer.saveHours(blocks, ranks),
+        raiseNotice: async (notice) => writer.raiseNotice(notice),
+        clearNotice: async (id, at) => writer.clearNotice(id, at),
+      },
+      corrected: (quantity, raw) => correctedValue(quantity, raw).value,
+      flags: { timeUnknown },
+      models,
+      prior: requirementPrior(models.ruling),
+      limits: settings,
+      maxGapMs: settings.maxGapHours * 3_600_000,
+      newId,
+      failed: (cause) => {
+        throw cause;
+      },
+    });
+  let monitor = start();
+
+  return {
+    writer,
+    reader,
+    models,
+    newId,
+    get monitor() {
+      return monitor;
+    },
+    /** As after a restart of the daemon: nothing in memory. */
+    restart(): void {
+      monitor = start();
+    },
+    place(name: string, kind: PlaceFact['kind'], within: string | null = null): string {
+      const id = newId();
+      const none = { volumeM3: null, facing: null, exposure: null };
+      writer.createPlace({ id, name, kind, within, ...none, createdAt: 0 });
+      monitor.factsChanged();
+      return id;
+    },
+    put(sensor: string, placeId: string | null, fromAt: number | null = null): void {
+      const known = reader.sensorById(sensor);
+      if (!known) throw new Error(`Sensor ${sensor} has not been heard.`);
+      writer.placeSensor({ sensorKey: known.key, placeId, fromAt }, sensor, 0);
+      monitor.factsChanged();
+    },
+    send(
+      readings: { sensor: string; at: number; value: number; quantity?: 'relative-humidity' }[],
+      flags = 0,
+    ): void {
+      monitor.committed(
+        writer.commitReadings({
+          readings: readings.map(({ sensor, at, value, quantity }) => ({
+            sensor,
+            quantity: quantity ?? 'air-temperature',
+            at,
+            raw: value,
+            flags,
+          })),
+          refused: [],
+          arrivedAt: 0,
+        }),
+      );
+    },
+    batch(placeId: string, name = 'Spruce'): string {
+      const planId = newId();
+      const mixture = { paint: 100, rawLinseedOil: 0, turpentine: 0 };
+      const coat = { mixture, faces: ['face' as const], spreadingM2PerL: 10, soaksIn: false };
+      writer.createPlan({
+        id: planId,
+        name: 'Three',
+        surface: 'sawn',
+        coats: ['One', 'Two', 'Three'].map((one) => ({ name: one, ...coat })),
+        isDefault: false,
+        createdAt: 0,
+      });
+      const id = newId();
+      writer.createBatch(
+        {
+          id,
+          name,
+          species: 'norway-spruce',
+          surface: 'sawn',
+          boards: { count: 10, lengthMm: 4000, widthMm: 145, thicknessMm: 22 },
+          planId,
+          createdAt: 0,
+          closedAt: null,
+        },
+        { id: newId(), batchId: id, placeId, at: null },
+      );
+      monitor.factsChanged();
+      return id;
+    },
+    coat(batchId: string, coat: number, finishedAt: number): string {
+      const id = newId();
+      writer.createCoat(
+        {
+          id,
+          batchId,
+          coat,
+          begunAt: null,
+          finishedAt,
+          mixture: { paint: 100, rawLinseedOil: 0, turpentine: 0 },
+          faces: ['face'],
+          usedL: null,
+          colour: null,
+          tin: null,
+        },
+        0,
+        null,
+      );
+      monitor.factsChanged();
+      return id;
+    },
+    move(batchId: string, placeId: string, at: number): void {
+      writer.createMove({ id: newId(), batchId, placeId, at }, 0);
+      monitor.factsChanged();
+    },
+    touch(
+      batchId: string,
+      coatId: string,
+      gate: 'turn' | 'mount' | 'recoat',
+      passed: boolean,
+      at: number,
+    ) {
+      writer.createTest({ id: newId(), batchId, coatId, at, gate, passed, on: 'board' }, 0);
+      monitor.factsChanged();
+    },
+    coatsAt(batchId: string, now: number) {
+      const batch = monitor.facts().batches.get(batchId);
+      if (!batch) throw new Error('no such batch');
+      return monitor.assess.batch(batch, now).coats;
+    },
+    close(): void {
+      reader.close();
+      writer.close();
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+}
+export type TestSite = ReturnType<typeof openSite>;
