@@ -11,7 +11,7 @@ export function siteEdits(
   const worked =
     <A extends unknown[]>(
       act: (...args: A) => Promise<unknown>,
-      batchOf?: (...args: A) => string,
+      batchOf?: (...args: A) => string | null,
     ) =>
     async (...args: A): Promise<void> => {
       await act(...args);
@@ -25,13 +25,15 @@ export function siteEdits(
     changeBatch: worked(store.changeBatch, (batch) => batch.id),
     createMove: worked(store.createMove, (move) => move.batchId),
     createCoat: worked(store.createCoat, (coat) => coat.batchId),
-    removeCoat: worked(store.removeCoat),
+    removeCoat: worked(
+      (coat: { id: string; batchId: string }, at: number) => store.removeCoat(coat.id, at),
+      (coat) => coat.batchId,
+    ),
     createTest: worked(store.createTest, (test) => test.batchId),
     createRemark: worked(store.createRemark, (remark) => remark.batchId),
-    createHandReading: worked(store.createHandReading),
+    createHandReading: worked(store.createHandReading, (reading) => reading.batchId),
     renameSensor: worked(store.renameSensor),
     placeSensor: worked(store.placeSensor),
-    raiseNotice: worked(store.raiseNotice),
     seeNotice: worked(store.seeNotice),
   };
 }

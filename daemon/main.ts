@@ -115,10 +115,16 @@ export async function startDaemon({ settings, clock, log }: DaemonParts): Promis
       commit: (group) => writer.commitReadings(group),
       committed(result) {
         intake.count(result.fresh.length, result.duplicates);
-        monitor.committed(result);
+        try {
+          monitor.committed(result);
+        } catch (cause) {
+          // The readings are on disk: what was made of them in memory is made anew from there.
+          log.error({ cause: String(cause) }, 'a commit could not be worked in; starting over');
+          monitor.startOver();
+        }
         changed(null);
       },
-      failed: (cause) => log.error({ cause: cause.message }, 'readings could not be committed'),
+      failed: (cause) => log.error({ cause: cause.message }, 'a group of readings was refused'),
       now: clock.now,
       ...settings.commit,
     });
@@ -175,7 +181,13 @@ export async function startDaemon({ settings, clock, log }: DaemonParts): Promis
     });
     closers.push(() => app.close());
 
-    const publish = statePublisher({ site: settings.site, view: monitor, port, now: clock.now });
+    const publish = statePublisher({
+      site: settings.site,
+      view: monitor,
+      port,
+      now: clock.now,
+      failed: (cause) => log.error({ cause: String(cause) }, 'state could not be published'),
+    });
     const stopPublishing = onChange(publish.changed);
     closers.push(() => {
       stopPublishing();

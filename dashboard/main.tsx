@@ -11,6 +11,7 @@ import './styles/board.css';
 import './styles/wall.css';
 import './styles/wall-sizes.css';
 import './styles/batch.css';
+import './styles/button.css';
 import './styles/form.css';
 import './styles/listing.css';
 import { keepTheme } from './theme.ts';

@@ -7,7 +7,7 @@ export const Moment = z.iso
 export type Moment = z.infer<typeof Moment>;
 
 /** A client may bring its own id, so that what was entered without a network arrives once. */
-export const Id = z.uuid().describe('UUID; version 7 when made here');
+export const Id = z.uuid().toLowerCase().describe('UUID; version 7 when made here');
 export type Id = z.infer<typeof Id>;
 
 /** ISO 8601 UTC text of an epoch-millisecond moment; null stays null. */

@@ -14,7 +14,9 @@ export const SeriesQuery = z.strictObject({
     .min(2)
     .max(20_000)
     .optional()
-    .describe('thin out to about this many, keeping each stretch’s extremes; all when left out'),
+    .describe(
+      'thin out to about this many, keeping each stretch’s extremes; all of up to 100,000 when left out',
+    ),
 });
 export type SeriesQuery = z.infer<typeof SeriesQuery>;
 

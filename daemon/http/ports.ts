@@ -14,6 +14,7 @@ import type {
   PlaceFact,
   PlanFact,
   ReadingFact,
+  RefusedMessage,
   RemarkFact,
   SensorFact,
   SensorStay,
@@ -56,13 +57,12 @@ export interface Edits {
   createMove(move: MoveFact, recordedAt: number): Promise<void>;
   /** @param caution - raised with the coat if it is new; null for none */
   createCoat(coat: CoatFact, recordedAt: number, caution: NoticeFact | null): Promise<void>;
-  removeCoat(id: string, at: number): Promise<void>;
+  removeCoat(coat: Pick<CoatFact, 'id' | 'batchId'>, at: number): Promise<void>;
   createTest(test: TouchTestFact, recordedAt: number): Promise<void>;
   createRemark(remark: RemarkFact, recordedAt: number): Promise<void>;
   createHandReading(reading: HandReadingFact, recordedAt: number): Promise<void>;
   renameSensor(key: number, id: string, name: string | null, at: number): Promise<void>;
   placeSensor(stay: SensorStay, id: string, at: number): Promise<void>;
-  raiseNotice(notice: NoticeFact): Promise<void>;
   seeNotice(id: string, at: number): Promise<void>;
 }
 
@@ -77,14 +77,7 @@ export interface Readings {
   ): ReadingFact[];
   newestReading(sensorKey: number, quantity: Quantity): ReadingFact | null;
   corrected(quantity: Quantity, raw: number): number;
-  refused(): {
-    at: number;
-    topic: string;
-    code: string;
-    detail: string;
-    payloadStart: string;
-    payloadBytes: number;
-  }[];
+  refused(): RefusedMessage[];
 }
 
 export interface HttpParts {

@@ -1,36 +1,11 @@
-import type { Quantity } from '../contract/quantity.ts';
-
-/** A reading on its way to the store. */
-export interface IncomingReading {
-  sensor: string;
-  quantity: Quantity;
-  at: number;
-  raw: number;
-  flags: number;
-}
-
-/** A message that is no reading, to be kept for inspection. */
-export interface IncomingRefusal {
-  at: number;
-  topic: string;
-  code: string;
-  detail: string;
-  payloadStart: string;
-  payloadBytes: number;
-}
-
-export interface Group {
-  readings: IncomingReading[];
-  refused: IncomingRefusal[];
-  arrivedAt: number;
-}
+import type { IncomingReading, ReadingGroup, RefusedMessage } from '../rules/facts.ts';
 
 /** Told when a message’s part of the group is on disk, or why it is not. */
 export type Acknowledge = (failure: Error | null) => void;
 
 export interface GroupCommitParts<Committed> {
   /** Settles once the group is on disk. */
-  commit: (group: Group) => Promise<Committed>;
+  commit: (group: ReadingGroup) => Promise<Committed>;
   /** Told of each commit before the messages in it are acknowledged. */
   committed: (result: Committed) => void;
   /**
@@ -52,7 +27,7 @@ export interface GroupCommitParts<Committed> {
  */
 export function groupCommit<Committed>(parts: GroupCommitParts<Committed>) {
   const { commit, committed, failed, now, spacingMs, groupSize } = parts;
-  let group: Group = { readings: [], refused: [], arrivedAt: 0 };
+  let group: ReadingGroup = { readings: [], refused: [], arrivedAt: 0 };
   let waiting: Acknowledge[] = [];
   let running = false;
   let lastDoneMs = Number.NEGATIVE_INFINITY;
@@ -93,7 +68,7 @@ export function groupCommit<Committed>(parts: GroupCommitParts<Committed>) {
   }
 
   /** Commits a group; null when it is on disk, whatever became of it afterwards. */
-  async function commitFailure(taken: Group): Promise<Error | null> {
+  async function commitFailure(taken: ReadingGroup): Promise<Error | null> {
     let result: Committed;
     try {
       result = await commit(taken);
@@ -114,7 +89,7 @@ export function groupCommit<Committed>(parts: GroupCommitParts<Committed>) {
   return {
     add(
       readings: readonly IncomingReading[],
-      refused: readonly IncomingRefusal[],
+      refused: readonly RefusedMessage[],
       done: Acknowledge,
     ) {
       group.readings.push(...readings);

@@ -1,6 +1,7 @@
 import { flagMask, readingTime } from '../../sensors/correct/reading-time.ts';
 import { decodeMessage } from '../../sensors/payload/decode-message.ts';
-import type { Acknowledge, groupCommit, IncomingReading, IncomingRefusal } from './group-commit.ts';
+import type { IncomingReading, RefusedMessage } from '../rules/facts.ts';
+import type { Acknowledge, groupCommit } from './group-commit.ts';
 
 /** A message as a broker hands it over. */
 export interface Arrived {
@@ -31,13 +32,29 @@ export interface IntakeParts {
   queue: Pick<ReturnType<typeof groupCommit>, 'add'>;
 }
 
+/** How far arrivals of one series may be pushed apart; a clock set back further starts anew. */
+const mostCrowdedMs = 1000;
+
 /** How much of a refused message is kept for inspection, in characters. */
 const keptCharacters = 400;
 
 /** Takes messages in: decodes, judges their time, and hands them to the group that commits them. */
 export function createIntake({ site, maxPayloadBytes, now, clockTrusted, queue }: IntakeParts) {
   const counts: IntakeCounts = { accepted: 0, duplicates: 0, refused: 0, dropped: 0, flagged: 0 };
+  const lastArrival = new Map<string, number>();
   const utf8 = new TextDecoder('utf-8', { fatal: true });
+
+  /**
+   * A moment of its own for a reading that is dated by its arrival: a second one of the same series
+   * in the same millisecond is another reading, not the same again.
+   */
+  function ownMoment(series: string, arrivedAt: number): number {
+    const last = lastArrival.get(series);
+    const crowded = last !== undefined && arrivedAt <= last && last - arrivedAt < mostCrowdedMs;
+    const at = crowded ? last + 1 : arrivedAt;
+    lastArrival.set(series, at);
+    return at;
+  }
 
   /** @param cut - the payload goes on; a letter split at its end is left out */
   function textOf(payload: Uint8Array, cut: boolean): string | null {
@@ -91,9 +108,15 @@ export function createIntake({ site, maxPayloadBytes, now, clockTrusted, queue }
           continue;
         }
         if (time.flags.length > 0) counts.flagged++;
-        readings.push({ sensor, quantity, at: time.at, raw: value, flags: flagMask(time.flags) });
+        readings.push({
+          sensor,
+          quantity,
+          at: time.at === at ? ownMoment(`${sensor} ${quantity}`, at) : time.at,
+          raw: value,
+          flags: flagMask(time.flags),
+        });
       }
-      const refused: IncomingRefusal[] = refusals.map((refusal) => ({
+      const refused: RefusedMessage[] = refusals.map((refusal) => ({
         at,
         topic: topic.slice(0, keptCharacters),
         code: refusal.code,

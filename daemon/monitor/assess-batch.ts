@@ -1,19 +1,11 @@
-import type { Batch, BatchSummary, HandReading, Move, Remark } from '../contract/batch.ts';
+import type { Batch, BatchSummary } from '../contract/batch.ts';
 import type { Coat, TouchTest } from '../contract/coat.ts';
 import { type Gate, type GateVerdict, gates } from '../contract/gate.ts';
 import { toMoment } from '../contract/moment.ts';
-import type { Plan } from '../contract/plan.ts';
 import { curedUntil, placeOfBatch } from '../rules/batch.ts';
 import { brushHolds } from '../rules/brush-air.ts';
-import type {
-  BatchFact,
-  CoatFact,
-  HandReadingFact,
-  MoveFact,
-  PlanFact,
-  RemarkFact,
-  TouchTestFact,
-} from '../rules/facts.ts';
+import { handReadingReply, moveReply, planReply, remarkReply } from '../rules/fact-reply.ts';
+import type { BatchFact, CoatFact, TouchTestFact } from '../rules/facts.ts';
 import { gateVerdict, type VerdictLimits } from '../rules/gate-verdict.ts';
 import { stageOf } from '../rules/stage.ts';
 import { ownTests } from '../rules/touch-knowledge.ts';
@@ -159,26 +151,3 @@ export function batchAssessor(parts: AssessParts) {
   return { batch, summary, coat, touchTest };
 }
 export type BatchAssessor = ReturnType<typeof batchAssessor>;
-
-export const planReply = (plan: PlanFact): Plan => ({
-  ...plan,
-  createdAt: toMoment(plan.createdAt),
-});
-
-export const moveReply = (move: MoveFact): Move => ({
-  id: move.id,
-  placeId: move.placeId,
-  at: toMoment(move.at),
-});
-
-export const remarkReply = (remark: RemarkFact): Remark => ({
-  id: remark.id,
-  at: toMoment(remark.at),
-  kind: remark.kind,
-  text: remark.text,
-});
-
-export const handReadingReply = (reading: HandReadingFact): HandReading => ({
-  ...reading,
-  at: toMoment(reading.at),
-});

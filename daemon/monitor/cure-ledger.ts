@@ -195,6 +195,15 @@ export function cureLedger({ air, hours: source, keeper, models, holdMs, failed 
 
     isSettling: (): boolean => settling.size > 0,
 
+    /** Forgets what is in memory; the store's hours and marks are what counts. */
+    startOver(): void {
+      books.clear();
+      running.clear();
+      edges.clear();
+      settling.clear();
+      this.settle();
+    },
+
     /** Called when places or stays changed: a series may end elsewhere now. */
     refresh(): void {
       for (const book of books.values()) {

@@ -1,8 +1,8 @@
 import { addLineToHours, hourMs } from '../rules/cure-span.ts';
-import type { HourSum } from '../rules/facts.ts';
+import type { HourBlock, HourSum } from '../rules/facts.ts';
 import type { CureModel } from '../science/cure.ts';
 import type { PlaceAirReader } from './place-air.ts';
-import type { HourBlock, HourSource } from './ports.ts';
+import type { HourSource } from './ports.ts';
 
 /** A cure model with the name its hour sums are kept under. */
 export interface NamedModel {

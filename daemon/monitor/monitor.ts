@@ -133,6 +133,13 @@ export function createMonitor(parts: MonitorParts) {
       ledger.settle();
       ledger.refresh();
     },
+    /** Forgets all that was made of readings; it is made anew from the store when asked for. */
+    startOver(): void {
+      site = readSiteFacts(source);
+      fed.clear();
+      air.forget();
+      ledger.startOver();
+    },
     air: (placeId: string, now: number): PlaceAir =>
       placeAirReply(air, readNow, site, placeId, now),
     samples: air.samples,

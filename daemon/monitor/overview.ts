@@ -1,7 +1,6 @@
-import { toMoment } from '../contract/moment.ts';
-import type { Notice } from '../contract/notice.ts';
 import type { OverviewBatch, OverviewPlace } from '../contract/overview.ts';
-import type { BatchFact, NoticeFact } from '../rules/facts.ts';
+import { placeReply } from '../rules/fact-reply.ts';
+import type { BatchFact } from '../rules/facts.ts';
 import { nextJob } from '../rules/next-job.ts';
 import type { BatchAssessor } from './assess-batch.ts';
 import type { PlaceAirReader } from './place-air.ts';
@@ -20,9 +19,7 @@ export function placesOverview({ facts, air, now: read, assess }: OverviewParts)
   function batchAt(batch: BatchFact, at: number): OverviewBatch & { placeId: string } {
     const { plans, coats, places } = facts();
     const { placeId } = assess.summary(batch, at);
-    const fact = (coats.get(batch.id) ?? []).reduce<
-      (ReturnType<SiteFacts['coats']['get']> & {})[number] | null
-    >((last, one) => (last === null || one.coat > last.coat ? one : last), null);
+    const fact = (coats.get(batch.id) ?? []).at(-1) ?? null;
     const plan = plans.get(batch.planId);
     const coat = fact ? assess.coat(fact, at) : null;
     const job = nextJob(
@@ -55,8 +52,7 @@ export function placesOverview({ facts, air, now: read, assess }: OverviewParts)
       .filter((batch) => batch.closedAt === null)
       .map((batch) => batchAt(batch, at));
     return [...places.values()].map((place) => ({
-      ...place,
-      createdAt: toMoment(place.createdAt),
+      ...placeReply(place),
       air: placeAirReply(air, read, facts(), place.id, at),
       airflow: 'cannot-tell',
       batches: open
@@ -65,10 +61,3 @@ export function placesOverview({ facts, air, now: read, assess }: OverviewParts)
     }));
   };
 }
-
-export const noticeReply = (notice: NoticeFact): Notice => ({
-  ...notice,
-  raisedAt: toMoment(notice.raisedAt),
-  seenAt: toMoment(notice.seenAt),
-  clearedAt: toMoment(notice.clearedAt),
-});

@@ -2,7 +2,10 @@ import type { Quantity } from '../contract/quantity.ts';
 import type {
   BatchFact,
   CoatFact,
+  DirtySpan,
   HandReadingFact,
+  HourBlock,
+  HourRange,
   HourSum,
   MoveFact,
   NoticeFact,
@@ -47,25 +50,10 @@ export interface FactSource {
   notices(): NoticeFact[];
 }
 
-/** Whole hours that were reckoned and kept, both ends included. */
-export interface HourRange {
-  fromHour: number;
-  toHour: number;
-}
-
-/** Hour sums that replace what was kept of a range; hours without a sum gathered nothing. */
-export interface HourBlock extends HourRange {
-  placeId: string;
-  model: string;
-  sums: HourSum[];
-  /** True when nothing after the range is to be kept: the readings there are gone. */
-  endsHere: boolean;
-}
-
 export interface HourSource {
   hourRange(placeId: string, model: string): HourRange | null;
   hoursBetween(placeId: string, model: string, fromHour: number, toHour: number): HourSum[];
-  dirtySpans(): { rank: number; placeId: string; fromAt: number; toAt: number }[];
+  dirtySpans(): DirtySpan[];
 }
 
 export interface HourKeeper {

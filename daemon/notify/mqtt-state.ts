@@ -17,10 +17,11 @@ interface StateParts {
   };
   port: { publish(topic: string, payload: string, options: { retain: boolean }): void };
   now: () => number;
+  failed: (cause: unknown) => void;
 }
 
 /** Publishes the state of the site, retained: `status`, `batch/<id>` and `place/<id>`. */
-export function statePublisher({ site, view, port, now }: StateParts) {
+export function statePublisher({ site, view, port, now, failed }: StateParts) {
   const topic = (rest: string) => `boardcure/${site}/${rest}`;
   const published = new Map<string, string>();
   let gathering: NodeJS.Timeout | null = null;
@@ -78,7 +79,13 @@ export function statePublisher({ site, view, port, now }: StateParts) {
   publish('status', { status: 'online', since: toMoment(now()) });
   return {
     changed(): void {
-      gathering ??= setTimeout(publishAll, gatherMs);
+      gathering ??= setTimeout(() => {
+        try {
+          publishAll();
+        } catch (cause) {
+          failed(cause);
+        }
+      }, gatherMs);
     },
     close(): void {
       if (gathering) clearTimeout(gathering);

@@ -121,6 +121,33 @@ export interface ReadingFact {
   flags: number;
 }
 
+/** A reading on its way in; the sensor is known by its topic only. */
+export interface IncomingReading {
+  sensor: string;
+  quantity: Quantity;
+  at: number;
+  raw: number;
+  flags: number;
+}
+
+/** A message that could not be taken as a reading, as kept for inspection. */
+export interface RefusedMessage {
+  at: number;
+  topic: string;
+  code: string;
+  detail: string;
+  payloadStart: string;
+  payloadBytes: number;
+}
+
+/** What is committed together. */
+export interface ReadingGroup {
+  readings: IncomingReading[];
+  refused: RefusedMessage[];
+  /** Arrival time, for sensors that appear with this group. */
+  arrivedAt: number;
+}
+
 /** The cure that one UTC hour gave at a place, in hours at 20 °C. */
 export interface HourSum {
   /** Whole hours since the epoch. */
@@ -131,4 +158,27 @@ export interface HourSum {
   capped: number;
   /** Hours of this hour that lie between readings close enough together. */
   covered: number;
+}
+
+/** Whole hours that were reckoned and kept, both ends included. */
+export interface HourRange {
+  fromHour: number;
+  toHour: number;
+}
+
+/** Hour sums that replace what was kept of a range; hours without a sum gathered nothing. */
+export interface HourBlock extends HourRange {
+  placeId: string;
+  model: string;
+  sums: HourSum[];
+  /** True when nothing after the range is to be kept: the readings there are gone. */
+  endsHere: boolean;
+}
+
+/** A stretch at a place whose hour sums no longer agree with its readings. */
+export interface DirtySpan {
+  rank: number;
+  placeId: string;
+  fromAt: number;
+  toAt: number;
 }

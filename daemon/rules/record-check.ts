@@ -31,8 +31,18 @@ export function named<T>(things: ReadonlyMap<string, T>, id: string, what: strin
   return thing;
 }
 
-/** What happened cannot lie in the future. */
+/** Nothing is entered from before this: 2000-01-01, as for the times of readings. Assumption. */
+export const earliestEntryAt = 946_684_800_000;
+
+/** What happened cannot lie in the future, nor before anybody could have entered it. */
 export function checkPast(at: number, now: number, pointer: string): void {
+  if (at < earliestEntryAt) {
+    throw new BoardcureError(
+      'BC_REQUEST_INVALID',
+      `The time ${new Date(at).toISOString()} lies before ${new Date(earliestEntryAt).toISOString()}; check the year.`,
+      { pointer },
+    );
+  }
   if (at <= now + entryAheadMs) return;
   throw new BoardcureError(
     'BC_REQUEST_INVALID',

@@ -8,8 +8,9 @@ import { type AirReading, type OutlookOptions, temperatureOutlook } from './temp
 import type { Requirement } from './touch.ts';
 
 /**
- * When a coat is there, UTC epoch ms at 10, 50 and 90 %; `null`: not within the horizon, or nothing
- * known of the air. A time already passed is given as the start of the outlook (the last reading).
+ * When a coat is there, UTC epoch ms: `early` and `late` at 10 and 90 %, `likely` at 50 % along the
+ * expected temperature. `null`: not within the horizon (60 days by default), or nothing known of the
+ * air. A time already passed is given as the start of the outlook (the last reading).
  */
 export type ReadyTimes = {
   readonly early: number | null;
@@ -83,34 +84,40 @@ export function readyFrom(
   const shares = places(ahead.deviations);
   const hours = (ahead.paths[0]?.length ?? 1) - 1;
   const gained = (path: number, hour: number) => ahead.paths[path]?.[hour] ?? 0;
-  const chance = (time: number) => {
+  const sumAt = (path: number, time: number) => {
     const hour = Math.min(hours, Math.floor(time));
-    const next = Math.min(hours, hour + 1);
-    const within = time - hour;
-    let sum = 0;
-    for (const { path, share } of shares) {
-      const below = gained(path - 1, hour) * (1 - within) + gained(path - 1, next) * within;
-      const above = gained(path, hour) * (1 - within) + gained(path, next) * within;
-      const ahead = Math.max(0, below + share * (above - below));
-      for (const start of starts) sum += chanceAt(need, Math.log(start + ahead) - lnScale);
-    }
-    return sum / (shares.length * starts.length);
+    const part = time - hour;
+    return part === 0
+      ? gained(path, hour)
+      : gained(path, hour) * (1 - part) + gained(path, Math.min(hours, hour + 1)) * part;
   };
-  const atStart = chance(0);
-  const atEnd = chance(hours);
-  const when = (probability: number) => {
-    if (atStart >= probability) return ahead.fromAt;
-    if (atEnd < probability) return null;
+  const chanceOf = (sum: number) => chanceAt(need, Math.log(sum) - lnScale);
+  const chance = (time: number) => {
+    const sums = ahead.paths.map((_, path) => sumAt(path, time));
+    let total = 0;
+    for (const { path, share } of shares) {
+      const below = sums[path - 1] as number;
+      const coming = Math.max(0, below + share * ((sums[path] as number) - below));
+      for (const start of starts) total += chanceOf(start + coming);
+    }
+    return total / (shares.length * starts.length);
+  };
+  const middlePath = ahead.deviations.indexOf(0);
+  const middleStart = starts.reduce((a, b) => a + b, 0) / starts.length;
+  const expectedChance = (time: number) => chanceOf(middleStart + sumAt(middlePath, time));
+  const when = (probability: number, reached: (time: number) => number) => {
+    if (reached(0) >= probability) return ahead.fromAt;
+    if (reached(hours) < probability) return null;
     let [low, high] = [0, hours];
     while (high - low > 1) {
       const middle = (low + high) >> 1;
-      if (chance(middle) < probability) low = middle;
+      if (reached(middle) < probability) low = middle;
       else high = middle;
     }
-    const time = risingRoot((value) => chance(value) - probability, low, high);
+    const time = risingRoot((value) => reached(value) - probability, low, high);
     return Math.round(ahead.fromAt + time * MS_PER_HOUR);
   };
-  return { early: when(0.1), likely: when(0.5), late: when(0.9) };
+  return { early: when(0.1, chance), likely: when(0.5, expectedChance), late: when(0.9, chance) };
 }
 
 /**

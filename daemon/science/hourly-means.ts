@@ -1,12 +1,5 @@
 import { within } from './argument-range.ts';
 
-/** A value of one quantity at a time; null where it was not measured. */
-export type TimedValue = {
-  /** UTC epoch, ms */
-  readonly at: number;
-  readonly value: number | null;
-};
-
 /** Furthest date either side of 1970, ms. **Source:** ECMA-262, time values. */
 const LAST_DATE_MS = 8.64e15;
 const MS_PER_HOUR = 3_600_000;
@@ -31,7 +24,8 @@ function addStretch(areas: Areas, older: number, from: number, younger: number, 
 /**
  * Means over whole hours that end at a given time, so that no time zone is needed for a daily cycle.
  *
- * @param values - in any order; later ones than `endAt` are left out
+ * @param readings - in any order; later ones than `endAt` are left out
+ * @param value - what is read off each; null where it was not measured
  * @param endAt - end of the last hour, UTC epoch ms
  * @param hours - how many hours to look back, 1 or more
  * @returns oldest first, the last ending at `endAt`; values run straight from one to the next; null
@@ -39,30 +33,39 @@ function addStretch(areas: Areas, older: number, from: number, younger: number, 
  *   is empty without values
  * @throws RangeError on a time that is not a date
  */
-export function hourlyMeans(
-  values: readonly TimedValue[],
+export function hourlyMeans<Reading extends { readonly at: number }>(
+  readings: readonly Reading[],
+  value: (reading: Reading) => number | null,
   endAt: number,
   hours: number,
 ): (number | null)[] {
   within('endAt', endAt, -LAST_DATE_MS, LAST_DATE_MS);
-  const known = values.flatMap(({ at, value }) => {
-    const age = (endAt - within('at', at, -LAST_DATE_MS, LAST_DATE_MS)) / MS_PER_HOUR;
-    return value === null || age < 0 || age > hours ? [] : [{ age, value }];
-  });
-  known.sort((a, b) => b.age - a.age || a.value - b.value);
+  const known: { age: number; value: number }[] = [];
+  let isSorted = true;
+  for (const reading of readings) {
+    const age = (endAt - within('at', reading.at, -LAST_DATE_MS, LAST_DATE_MS)) / MS_PER_HOUR;
+    if (age < 0 || age > hours) continue;
+    const measured = value(reading);
+    if (measured === null) continue;
+    isSorted &&= age < (known[known.length - 1]?.age ?? Number.POSITIVE_INFINITY);
+    known.push({ age, value: measured });
+  }
+  // equal times in any order of the input give the same means
+  if (!isSorted) known.sort((a, b) => b.age - a.age || a.value - b.value);
   const areas = { area: new Float64Array(hours), covered: new Float64Array(hours) };
   const single: (number | null)[] = Array.from({ length: hours }, () => null);
-  known.forEach(({ age, value }, index) => {
-    single[Math.min(hours - 1, Math.floor(age))] = value;
-    const before = known[index - 1];
-    if (before === undefined || before.age === age) return;
-    if (before.age - age > LONGEST_GAP_HOURS) return;
-    addStretch(areas, before.age, before.value, age, value);
-  });
-  const means = single.map((value, age) => {
+  let before: { age: number; value: number } | null = null;
+  for (const here of known) {
+    single[Math.min(hours - 1, Math.floor(here.age))] = here.value;
+    if (before !== null && before.age > here.age && before.age - here.age <= LONGEST_GAP_HOURS) {
+      addStretch(areas, before.age, before.value, here.age, here.value);
+    }
+    before = here;
+  }
+  const means = single.map((lone, age) => {
     const covered = areas.covered[age] as number;
-    return covered > 0 ? (areas.area[age] as number) / covered : value;
+    return covered > 0 ? (areas.area[age] as number) / covered : lone;
   });
-  const oldest = means.findLastIndex((value) => value !== null);
+  const oldest = means.findLastIndex((mean) => mean !== null);
   return means.slice(0, oldest + 1).reverse();
 }

@@ -46,16 +46,13 @@ function outdoorCourse(
   { fromAt, hours, priorScale }: FollowOptions,
   pastHours: number,
 ): { readonly values: number[]; readonly error: number[] } | null {
-  const value = ({ at, tempC }: OutdoorReading) => ({
-    at,
-    value: within('tempC', tempC, -90, 150),
-  });
+  const value = ({ tempC }: OutdoorReading) => within('tempC', tempC, -90, 150);
   const coming = forecast.filter(({ at }) => at > fromAt);
-  const past = hourlyMeans(history.map(value), fromAt, pastHours);
+  const past = hourlyMeans(history, value, fromAt, pastHours);
   if (coming.length === 0 || past.length === 0) return null;
   const lastAt = coming.reduce((last, { at }) => Math.max(last, at), fromAt);
   const told = Math.min(hours, Math.ceil((lastAt - fromAt) / MS_PER_HOUR));
-  const ahead = hourlyMeans(coming.map(value), fromAt + told * MS_PER_HOUR, told);
+  const ahead = hourlyMeans(coming, value, fromAt + told * MS_PER_HOUR, told);
   const lead = Array.from({ length: told - ahead.length }, () => null);
   const early = Array.from({ length: pastHours - past.length }, () => null);
   const values = withoutGaps([...early, ...past, ...lead, ...ahead]);

@@ -73,11 +73,7 @@ export function temperatureOutlook(
     fromAt = Math.max(fromAt, at);
   }
   const past = (value: (reading: AirReading) => number | null) =>
-    hourlyMeans(
-      history.map((reading) => ({ at: reading.at, value: value(reading) })),
-      fromAt,
-      LOOK_BACK_HOURS,
-    );
+    hourlyMeans(history, value, fromAt, LOOK_BACK_HOURS);
   const inside = past(({ tempC }) => tempC);
   const warmth = options.outdoors
     ? followOutdoors(inside, options.outdoors, { fromAt, hours, priorScale: PRIOR_SCALE_K })

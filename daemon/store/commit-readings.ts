@@ -1,28 +1,12 @@
 import type { Database } from 'better-sqlite3';
 import type { Quantity } from '../contract/quantity.ts';
-import type { PlaceFact, ReadingFact, SensorStay } from '../rules/facts.ts';
+import type { PlaceFact, ReadingFact, ReadingGroup, SensorStay } from '../rules/facts.ts';
 import { placesFed, stayAt } from '../rules/place.ts';
 import type { HourTable } from './hours.ts';
 import type { PlaceTable } from './places.ts';
 import type { ReadingTable } from './readings.ts';
-import type { RefusedMessage, RefusedTable } from './refused.ts';
+import type { RefusedTable } from './refused.ts';
 import type { SensorTable } from './sensors.ts';
-
-/** A reading on its way in; the sensor is known by its topic only. */
-export interface IncomingReading {
-  sensor: string;
-  quantity: Quantity;
-  at: number;
-  raw: number;
-  flags: number;
-}
-
-export interface ReadingGroup {
-  readings: IncomingReading[];
-  refused: RefusedMessage[];
-  /** Arrival time, for sensors that appear with this group. */
-  arrivedAt: number;
-}
 
 export interface Committed {
   /** What was new, in the order of arrival. */

@@ -1,26 +1,5 @@
 import type { Database } from 'better-sqlite3';
-import type { HourSum } from '../rules/facts.ts';
-
-/** Whole hours that were reckoned and kept, both ends included. */
-export interface HourRange {
-  fromHour: number;
-  toHour: number;
-}
-
-/** Hour sums that replace what was kept of a range; hours without a sum gathered nothing. */
-export interface HourBlock extends HourRange {
-  placeId: string;
-  model: string;
-  sums: HourSum[];
-  endsHere: boolean;
-}
-
-export interface DirtySpan {
-  rank: number;
-  placeId: string;
-  fromAt: number;
-  toAt: number;
-}
+import type { DirtySpan, HourBlock, HourRange, HourSum } from '../rules/facts.ts';
 
 export function hourTable(db: Database) {
   const between = db.prepare<[string, string, number, number], HourSum>(

@@ -1,14 +1,5 @@
 import type { Database } from 'better-sqlite3';
-
-/** A message that could not be taken as a reading, as kept for inspection. */
-export interface RefusedMessage {
-  at: number;
-  topic: string;
-  code: string;
-  detail: string;
-  payloadStart: string;
-  payloadBytes: number;
-}
+import type { RefusedMessage } from '../rules/facts.ts';
 
 /** How many refused messages are kept; the oldest go first. */
 export const keptRefused = 500;

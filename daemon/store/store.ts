@@ -1,9 +1,10 @@
 import type { Database } from 'better-sqlite3';
+import type { HourBlock } from '../rules/facts.ts';
 import { batchTable } from './batches.ts';
 import { changeTable } from './changes.ts';
 import { coatTable } from './coats.ts';
 import { readingCommitter } from './commit-readings.ts';
-import { type HourBlock, hourTable } from './hours.ts';
+import { hourTable } from './hours.ts';
 import { noticeTable } from './notices.ts';
 import { placeTable } from './places.ts';
 import { planTable } from './plans.ts';

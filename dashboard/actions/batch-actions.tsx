@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Batch } from '../../daemon/contract/batch.ts';
 import type { Gate } from '../../daemon/contract/gate.ts';
 import type { ActionProps } from './action-props.ts';
@@ -30,6 +30,11 @@ interface BatchActionsProps {
 export function BatchActions({ batch, nextGate, onRecorded }: BatchActionsProps) {
   const [open, setOpen] = useState<Action | null>(null);
   const [said, setSaid] = useState('');
+  const form = useRef<HTMLDivElement>(null);
+  // On a phone the form opens below the fold: the second tap must not need a search.
+  useEffect(() => {
+    if (open !== null) form.current?.scrollIntoView({ block: 'nearest' });
+  }, [open]);
   const hasCoat = batch.coats.length > 0;
   const actions: Action[] = [
     ...(hasCoat ? (['touch'] as const) : []),
@@ -70,7 +75,7 @@ export function BatchActions({ batch, nextGate, onRecorded }: BatchActionsProps)
         {said}
       </p>
       {open !== null && (
-        <div class="action-form">
+        <div class="action-form" ref={form}>
           {open === 'touch' && <TouchForm {...props} nextGate={nextGate} />}
           {open === 'coat' && <CoatForm {...props} onClose={() => setOpen(null)} />}
           {open === 'move' && <MoveForm {...props} />}

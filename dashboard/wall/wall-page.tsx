@@ -30,7 +30,8 @@ export function WallPage() {
             now={now}
             calendar={calendar}
             fresh={isFresh(row, lost)}
-            wrong={wrongAt(row, overview, now)}
+            // When the daemon is lost the banner says it all.
+            wrong={lost ? [] : wrongAt(row, overview, now)}
           />
         ))}
       </ul>

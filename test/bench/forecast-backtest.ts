@@ -19,6 +19,13 @@ const LARGEST_ERROR_H = 168;
 
 export const LEADS_H = [12, 24, 48] as const;
 
+/**
+ * What a lead of 12, 24 or 48 h means: so long before the coat was really there, or when it still
+ * lacked what so many hours at 20 °C give. The first is what an operator would ask; it is chosen
+ * with hindsight, which only the second is free of.
+ */
+export type Lead = 'hours-before' | 'still-lacking';
+
 /** Constants were set on the first, third, … fortnight of a record; the others are held out. */
 export type Part = 'tuned-on' | 'held-out' | 'all';
 
@@ -147,12 +154,14 @@ const mean = (values: readonly number[]) =>
  * @param series - the record
  * @param everyH - a coat is begun so often, h
  * @param part - coats begun in which fortnights
+ * @param lead - what the lead is counted by
  * @returns one row for each lead
  */
 export function backtest(
   series: RecordedSeries,
   everyH: number,
   part: Part = series.tunedOn ? 'held-out' : 'all',
+  lead: Lead = 'hours-before',
 ): BacktestRow[] {
   const book = runningSum(series);
   // the golden ratio spreads the drawn needs evenly however many coats there are
@@ -161,10 +170,18 @@ export function backtest(
   const middling = coats(series, book, everyH, () => REQUIREMENT.p50, part);
   const various = coats(series, book, everyH, drawn, part);
   return LEADS_H.map((leadH) => {
-    const before = ({ startIndex, begunAt, readyAt }: Coat) =>
-      readyAt - leadH * HOUR < begunAt
+    const before = ({ startIndex, begunAt, needed, readyAt }: Coat) => {
+      const lacking = needed - 15 * leadH;
+      const moment =
+        lead === 'hours-before'
+          ? readyAt - leadH * HOUR
+          : lacking < 0
+            ? null
+            : book.reaches(startIndex, lacking);
+      return moment === null || moment < begunAt
         ? null
-        : forecastAt(series, book, startIndex, readyAt - leadH * HOUR);
+        : forecastAt(series, book, startIndex, moment);
+    };
     const inBand = (coat: Coat, ready: ReturnType<typeof readyFrom>) => ({
       holds:
         ready.early !== null &&

@@ -107,5 +107,5 @@ async function readyLine(daemon: ChildProcess): Promise<Ready> {
       return said;
     }
   }
-  throw new Error(`the daemon ended before it was ready (exit code ${daemon.exitCode})`);
+  throw new Error('the daemon ended before it was ready: its own words stand above');
 }

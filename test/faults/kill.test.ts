@@ -115,10 +115,14 @@ describe('a daemon that is killed again and again under load', () => {
     await daemon.kill();
 
     for (let kill = 1; kill < kills; kill++) {
-      // Not waiting until it is ready: starting up may be cut short as well.
       const args = ['--data', data, '--http', '127.0.0.1:0', '--mqtt', `127.0.0.1:${mqtt}`];
       const victim = runCommand(args);
-      await pause(random.between(300, 3000));
+      // Every other time starting up may be cut short as well.
+      if (kill % 2 === 0) {
+        const ready = new Promise((resolve) => victim.process.once('line', resolve));
+        await Promise.race([ready, victim.ended]);
+      }
+      await pause(random.between(100, 2000));
       victim.process.kill('SIGKILL');
       expect(await victim.ended, victim.err()).toBeNull();
     }

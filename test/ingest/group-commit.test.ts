@@ -1,9 +1,10 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { type Group, groupCommit, type IncomingReading } from '../../daemon/ingest/group-commit.ts';
+import { groupCommit } from '../../daemon/ingest/group-commit.ts';
+import type { IncomingReading, ReadingGroup } from '../../daemon/rules/facts.ts';
 
 /** One commit that the test ends when it likes. */
 interface Held {
-  group: Group;
+  group: ReadingGroup;
   done(): void;
   fail(cause: Error): void;
 }

@@ -1,12 +1,13 @@
-import { type Group, groupCommit } from '../../daemon/ingest/group-commit.ts';
+import { groupCommit } from '../../daemon/ingest/group-commit.ts';
 import { createIntake } from '../../daemon/ingest/intake.ts';
 import type { IngestLog } from '../../daemon/ingest/message-port.ts';
+import type { ReadingGroup } from '../../daemon/rules/facts.ts';
 
 export const quiet: IngestLog = { info() {}, warn() {} };
 
 /** Intake and group commit as the daemon has them, over a store that the test can hold and break. */
 export function heldStore(options: { groupSize?: number } = {}) {
-  const stored: Group[] = [];
+  const stored: ReadingGroup[] = [];
   let gate: Promise<void> = Promise.resolve();
   let open = () => {};
   let broken: Error | null = null;

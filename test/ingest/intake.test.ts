@@ -1,10 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type {
-  Acknowledge,
-  IncomingReading,
-  IncomingRefusal,
-} from '../../daemon/ingest/group-commit.ts';
+import type { Acknowledge } from '../../daemon/ingest/group-commit.ts';
 import { type Arrived, createIntake } from '../../daemon/ingest/intake.ts';
+import type { IncomingReading, RefusedMessage } from '../../daemon/rules/facts.ts';
 import { readingFlagBits } from '../../sensors/correct/reading-time.ts';
 
 const arrival = Date.UTC(2026, 4, 4, 8, 0, 0);
@@ -12,7 +9,7 @@ const topic = 'boardcure/shed/sensor/rack-1/air-temperature';
 
 interface Added {
   readings: readonly IncomingReading[];
-  refused: readonly IncomingRefusal[];
+  refused: readonly RefusedMessage[];
   done: Acknowledge;
 }
 
@@ -51,6 +48,13 @@ describe('a reading', () => {
     expect(acknowledged).toEqual([]);
     added[0]?.done(null);
     expect(acknowledged).toEqual([null]);
+  });
+
+  it('without a time of its own gets a moment of its own, also within one millisecond', () => {
+    const { take, added } = intakeUnderTest();
+    for (const value of ['20', '21', '22']) take(value);
+    const times = added.flatMap(({ readings }) => readings.map(({ at }) => at));
+    expect(times).toEqual([arrival, arrival + 1, arrival + 2]);
   });
 
   it('keeps the time it brings', () => {

@@ -132,7 +132,10 @@ const act = fc.oneof(
       readings: fc.array(reading, { minLength: 1, maxLength: 12 }),
     }),
   },
-  { weight: 1, arbitrary: fc.record({ kind: fc.constant('restart' as const) }) },
+  {
+    weight: 1,
+    arbitrary: fc.record({ kind: fc.constantFrom('restart' as const, 'start-over' as const) }),
+  },
   { weight: 1, arbitrary: fc.record({ kind: fc.constant('look' as const) }) },
   {
     weight: 1,
@@ -202,6 +205,7 @@ describe('whatever the order in which readings, corrections and restarts come', 
                 one.send(step.readings);
                 readings.push(...step.readings);
               } else if (step.kind === 'restart') one.restart();
+              else if (step.kind === 'start-over') one.monitor.startOver();
               else if (step.kind === 'put') {
                 place(step.sensor, step.where, start + step.fromMinutes * minute);
               } else check();

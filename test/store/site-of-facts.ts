@@ -3,13 +3,14 @@ import type { Quantity } from '../../daemon/contract/quantity.ts';
 import type {
   BatchFact,
   CoatFact,
+  IncomingReading,
   MoveFact,
   NoticeFact,
   PlaceFact,
   PlanFact,
+  ReadingGroup,
   TouchTestFact,
 } from '../../daemon/rules/facts.ts';
-import type { IncomingReading, ReadingGroup } from '../../daemon/store/commit-readings.ts';
 import type { Verbs } from './store-sides.ts';
 
 export const hourMs = 3_600_000;

@@ -54,7 +54,7 @@ export function coatRoutes(app: FastifyInstance, { view, edits, now, newId }: Ht
   register(app, 'removeCoat', async ({ params }) => {
     const batch = batchOf(params.id);
     const coat = coatWithId(coatsOf(batch.id), params.part);
-    await edits.removeCoat(coat.id, now());
+    await edits.removeCoat(coat, now());
     return view.batch(batch, now());
   });
 

@@ -1,6 +1,6 @@
 import type { FastifyInstance } from 'fastify';
-import { toMoment } from '../../contract/moment.ts';
-import type { HandReadingFact, MoveFact, RemarkFact } from '../../rules/facts.ts';
+import { handReadingReply, moveReply, remarkReply } from '../../rules/fact-reply.ts';
+import type { HandReadingFact, RemarkFact } from '../../rules/facts.ts';
 import { checkFigures, checkPast, named, referred } from '../../rules/record-check.ts';
 import type { HttpParts } from '../ports.ts';
 import { register } from '../register-route.ts';
@@ -8,14 +8,6 @@ import { register } from '../register-route.ts';
 /** Moves, remarks and hand-meter figures: what the operator writes down beside coats and tests. */
 export function entryRoutes(app: FastifyInstance, { view, edits, now, newId }: HttpParts): void {
   const batchOf = (id: string) => named(view.facts().batches, id, 'batch');
-  const moveReply = ({ id, placeId, at }: MoveFact) => ({ id, placeId, at: toMoment(at) });
-  const remarkReply = ({ id, at, kind, text }: RemarkFact) => ({
-    id,
-    at: toMoment(at),
-    kind,
-    text,
-  });
-  const handReply = (reading: HandReadingFact) => ({ ...reading, at: toMoment(reading.at) });
 
   register(app, 'listMoves', ({ params }) =>
     (view.facts().moves.get(batchOf(params.id).id) ?? []).map(moveReply),
@@ -50,7 +42,7 @@ export function entryRoutes(app: FastifyInstance, { view, edits, now, newId }: H
     return remarkReply(remark);
   });
 
-  register(app, 'listReadings', () => view.facts().handReadings.map(handReply));
+  register(app, 'listReadings', () => view.facts().handReadings.map(handReadingReply));
 
   register(app, 'createReading', async ({ body }) => {
     const { places, batches } = view.facts();
@@ -68,6 +60,6 @@ export function entryRoutes(app: FastifyInstance, { view, edits, now, newId }: H
       at,
     };
     await edits.createHandReading(reading, now());
-    return handReply(reading);
+    return handReadingReply(reading);
   });
 }

@@ -1,6 +1,5 @@
 import type { FastifyInstance } from 'fastify';
-import { toMoment } from '../../contract/moment.ts';
-import type { Place } from '../../contract/place.ts';
+import { placeReply } from '../../rules/fact-reply.ts';
 import type { PlaceFact } from '../../rules/facts.ts';
 import { checkWithin, named, referred } from '../../rules/record-check.ts';
 import type { HttpParts } from '../ports.ts';
@@ -34,8 +33,4 @@ export function placeRoutes(app: FastifyInstance, { view, edits, now, newId }: H
     await edits.createPlace(place);
     return placeReply(named(view.facts().places, place.id, 'place'));
   });
-}
-
-function placeReply(place: PlaceFact): Place {
-  return { ...place, createdAt: toMoment(place.createdAt) };
 }

@@ -1,7 +1,6 @@
 import type { FastifyInstance } from 'fastify';
-import { toMoment } from '../../contract/moment.ts';
-import type { Plan } from '../../contract/plan.ts';
 import { BoardcureError } from '../../contract/problem.ts';
+import { planReply } from '../../rules/fact-reply.ts';
 import type { PlanFact } from '../../rules/facts.ts';
 import { named } from '../../rules/record-check.ts';
 import { mixture, stickMarks } from '../../science/paint.ts';
@@ -9,9 +8,7 @@ import type { HttpParts } from '../ports.ts';
 import { register } from '../register-route.ts';
 
 export function planRoutes(app: FastifyInstance, { view, edits, now, newId }: HttpParts): void {
-  const reply = (plan: PlanFact): Plan => ({ ...plan, createdAt: toMoment(plan.createdAt) });
-
-  register(app, 'listPlans', () => [...view.facts().plans.values()].map(reply));
+  register(app, 'listPlans', () => [...view.facts().plans.values()].map(planReply));
 
   register(app, 'createPlan', async ({ body }) => {
     const plan: PlanFact = {
@@ -23,7 +20,7 @@ export function planRoutes(app: FastifyInstance, { view, edits, now, newId }: Ht
       createdAt: now(),
     };
     await edits.createPlan(plan);
-    return reply(named(view.facts().plans, plan.id, 'coating plan'));
+    return planReply(named(view.facts().plans, plan.id, 'coating plan'));
   });
 
   register(app, 'mixture', ({ query }) => {

@@ -1,9 +1,8 @@
 import type { FastifyInstance, FastifyRequest } from 'fastify';
 import { toMoment } from '../../contract/moment.ts';
-import type { Notice } from '../../contract/notice.ts';
 import type { Overview } from '../../contract/overview.ts';
 import { BoardcureError } from '../../contract/problem.ts';
-import type { NoticeFact } from '../../rules/facts.ts';
+import { noticeReply } from '../../rules/fact-reply.ts';
 import { stayAt } from '../../rules/place.ts';
 import type { HttpParts } from '../ports.ts';
 import { register } from '../register-route.ts';
@@ -66,13 +65,4 @@ export function siteRoutes(app: FastifyInstance, parts: HttpParts): void {
   register(app, 'listRefused', () =>
     readings.refused().map((message) => ({ ...message, at: toMoment(message.at) })),
   );
-}
-
-function noticeReply(notice: NoticeFact): Notice {
-  return {
-    ...notice,
-    raisedAt: toMoment(notice.raisedAt),
-    seenAt: toMoment(notice.seenAt),
-    clearedAt: toMoment(notice.clearedAt),
-  };
 }
