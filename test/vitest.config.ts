@@ -13,6 +13,7 @@ const WHOLE_WAY = [
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
+    setupFiles: ['test/house/steady-chance.ts'],
     projects: [
       {
         extends: true,

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { Gate, GateVerdict, Stage } from './gate.ts';
+import { Gate, GateVerdict, Reason, Stage } from './gate.ts';
 import { Id, Moment } from './moment.ts';
 import { Notice } from './notice.ts';
 import { Place, PlaceAir } from './place.ts';
@@ -29,6 +29,12 @@ export const OverviewPlace = Place.extend({
   airflow: z
     .enum(['good', 'poor', 'cannot-tell'])
     .describe('cannot-tell until there is evidence for either'),
+  airReasons: z.array(Reason).describe('what the word on the air rests on'),
+  airChange: z
+    .object({ perHour: z.number(), low: z.number(), high: z.number() })
+    .nullable()
+    .describe('air changes an hour with a 90 % interval, rough; null when it cannot be told')
+    .meta({ unit: '1/h' }),
   batches: z.array(OverviewBatch),
 });
 export type OverviewPlace = z.infer<typeof OverviewPlace>;

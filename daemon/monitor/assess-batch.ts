@@ -2,6 +2,7 @@ import type { Batch, BatchSummary } from '../contract/batch.ts';
 import type { Coat, TouchTest } from '../contract/coat.ts';
 import { type Gate, type GateVerdict, gates } from '../contract/gate.ts';
 import { toMoment } from '../contract/moment.ts';
+import type { AirVerdict } from '../rules/air-verdict.ts';
 import { curedUntil, placeOfBatch } from '../rules/batch.ts';
 import { brushHolds } from '../rules/brush-air.ts';
 import { handReadingReply, moveReply, planReply, remarkReply } from '../rules/fact-reply.ts';
@@ -22,11 +23,12 @@ interface AssessParts {
   models: ModelPair;
   limits: VerdictLimits;
   isSettling: () => boolean;
+  airflowAt: (placeId: string, now: number) => AirVerdict;
 }
 
 /** Batches and coats as the outside sees them: what was recorded, and what is made of it now. */
 export function batchAssessor(parts: AssessParts) {
-  const { facts, cures, knowledge, placeNow, models, limits, isSettling } = parts;
+  const { facts, cures, knowledge, placeNow, models, limits, isSettling, airflowAt } = parts;
   const { rate } = models.ruling.model;
 
   function coat(fact: CoatFact, now: number): Coat {
@@ -40,6 +42,7 @@ export function batchAssessor(parts: AssessParts) {
     const siblings = coats.get(fact.batchId) ?? [];
     const isLast = curedUntil(fact, siblings) === null;
     const placeId = placeOfBatch(moves.get(fact.batchId) ?? [], now);
+    const stillAir = isLast && placeId !== null && airflowAt(placeId, now).airflow === 'poor';
     const verdict = (gate: Gate): GateVerdict => {
       const answer = gateVerdict({
         gate,
@@ -52,6 +55,7 @@ export function batchAssessor(parts: AssessParts) {
         own: ownTests(tests, gate),
         holds: gate === 'recoat' && isLast && placeId ? brushHolds(placeNow(placeId, now)) : [],
         limits,
+        stillAir,
         now,
       });
       return {

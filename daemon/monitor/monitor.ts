@@ -4,6 +4,7 @@ import type { VerdictLimits } from '../rules/gate-verdict.ts';
 import { airSources, placesFed, stayAt } from '../rules/place.ts';
 import type { HeardReading } from '../rules/place-series.ts';
 import type { TouchPrior } from '../science/touch.ts';
+import { airWatch } from './air-watch.ts';
 import { batchAssessor } from './assess-batch.ts';
 import { coatCures, type ModelPair } from './coat-cure.ts';
 import { coatKnowledge } from './coat-knowledge.ts';
@@ -64,6 +65,7 @@ export function createMonitor(parts: MonitorParts) {
   const cures = coatCures({ facts, ledger, air, models, staleMs: maxGapMs });
   const knowledge = coatKnowledge({ facts, cures, prior });
   const readNow = placeNow(air, maxGapMs);
+  const airing = airWatch({ facts, air, staleMs: maxGapMs });
   const assess = batchAssessor({
     facts,
     cures,
@@ -72,8 +74,9 @@ export function createMonitor(parts: MonitorParts) {
     models,
     limits,
     isSettling: ledger.isSettling,
+    airflowAt: (placeId, now) => airing.verdictAt(placeId, now).verdict,
   });
-  const overview = placesOverview({ facts, air, now: readNow, assess });
+  const overview = placesOverview({ facts, air, now: readNow, assess, airWatch: airing });
   const watch = noticeWatch({ facts, source, overview, keeper, newId: parts.newId });
 
   const fed = new Map<string, { placeId: string; level: number }[]>();
@@ -130,6 +133,7 @@ export function createMonitor(parts: MonitorParts) {
       site = readSiteFacts(source);
       fed.clear();
       air.forget();
+      airing.forget();
       ledger.settle();
       ledger.refresh();
     },
@@ -138,6 +142,7 @@ export function createMonitor(parts: MonitorParts) {
       site = readSiteFacts(source);
       fed.clear();
       air.forget();
+      airing.forget();
       ledger.startOver();
     },
     air: (placeId: string, now: number): PlaceAir =>

@@ -2,6 +2,7 @@ import type { OverviewBatch, OverviewPlace } from '../contract/overview.ts';
 import { placeReply } from '../rules/fact-reply.ts';
 import type { BatchFact } from '../rules/facts.ts';
 import { nextJob } from '../rules/next-job.ts';
+import type { AirWatch } from './air-watch.ts';
 import type { BatchAssessor } from './assess-batch.ts';
 import type { PlaceAirReader } from './place-air.ts';
 import { type PlaceNow, placeAirReply } from './place-now.ts';
@@ -12,10 +13,25 @@ interface OverviewParts {
   air: PlaceAirReader;
   now: PlaceNow;
   assess: BatchAssessor;
+  airWatch: AirWatch;
 }
 
 /** Every place with its air and the batches that lie there and are not done. */
-export function placesOverview({ facts, air, now: read, assess }: OverviewParts) {
+export function placesOverview({ facts, air, now: read, assess, airWatch }: OverviewParts) {
+  function airflowAt(
+    placeId: string,
+    at: number,
+  ): Pick<OverviewPlace, 'airflow' | 'airReasons' | 'airChange'> {
+    const { verdict, airChange } = airWatch.verdictAt(placeId, at);
+    const { perHour, low, high } = airChange?.identifiable ? airChange : {};
+    const isKnown = perHour !== undefined && low !== undefined && high !== undefined;
+    return {
+      airflow: verdict.airflow,
+      airReasons: verdict.reasons,
+      airChange: isKnown ? { perHour, low, high } : null,
+    };
+  }
+
   function batchAt(batch: BatchFact, at: number): OverviewBatch & { placeId: string } {
     const { plans, coats, places } = facts();
     const { placeId } = assess.summary(batch, at);
@@ -54,7 +70,7 @@ export function placesOverview({ facts, air, now: read, assess }: OverviewParts)
     return [...places.values()].map((place) => ({
       ...placeReply(place),
       air: placeAirReply(air, read, facts(), place.id, at),
-      airflow: 'cannot-tell',
+      ...airflowAt(place.id, at),
       batches: open
         .filter((batch) => batch.placeId === place.id)
         .map(({ placeId: _, ...batch }) => batch),

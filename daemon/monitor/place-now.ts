@@ -45,7 +45,7 @@ export function placeAirReply(
     tempC,
     rhPercent,
     dewPointC: known ? dewPoint(tempC, rhPercent, { over: 'water' }) : null,
-    absoluteHumidityGM3: known ? absoluteHumidity(tempC, rhPercent) : null,
+    absoluteHumidityGM3: known ? absoluteHumidity(tempC, rhPercent, { over: 'water' }) : null,
     stale,
     from: level === null || level === 0 ? null : (sources[level] ?? null),
   };

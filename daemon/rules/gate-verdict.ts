@@ -1,4 +1,5 @@
 import type { Gate, Reason, VerdictWord } from '../contract/gate.ts';
+import { risingRoot } from '../science/rising-root.ts';
 import { probabilityReached, quantileReached, type Requirement } from '../science/touch.ts';
 import { hourMs } from './cure-span.ts';
 import { gateNeeds } from './gate-need.ts';
@@ -48,6 +49,8 @@ export interface GateQuestion {
   /** What else forbids the job now. */
   holds: Reason[];
   limits: VerdictLimits;
+  /** The air at the place was judged poor: that may slow a coat, nobody knows how much. */
+  stillAir: boolean;
   now: number;
 }
 
@@ -61,6 +64,8 @@ export interface GateAnswer {
   reasons: Reason[];
 }
 
+/** How much more a coat may need where the air stands still. Assumption. */
+const stillAirSlows = 1.25;
 /** A heat share of the sum from which it is worth a word. */
 const heatWorthSaying = 0.03;
 /** How far the two models must be apart to be worth a word. */
@@ -68,27 +73,13 @@ const modelsApart = 0.1;
 
 /** The verdict on one question about one coat: may the boards be turned, stacked, mounted …? */
 export function gateVerdict(question: GateQuestion): GateAnswer {
-  const { gate, progress, requirement, own, limits } = question;
-  const scale = gateNeeds[gate].multiple * question.film;
-  const known = {
-    boardSpread: limits.boardSpread,
-    ...(own.failedAt === null ? {} : { failedAt: own.failedAt / scale }),
-  };
-  const isPlain = own.failedAt === null && limits.boardSpread === 0;
+  const { gate, progress, own, limits } = question;
+  const belief = beliefAbout(question, gateNeeds[gate].multiple * question.film);
   const passed = own.passedAt !== null && progress.degreeHours >= own.passedAt;
-  const needs = (probability: number, unfelt: number) =>
-    Math.min(
-      (isPlain ? unfelt : quantileReached(requirement, probability, known)) * scale,
-      own.passedAt ?? Number.POSITIVE_INFINITY,
-    );
-  const required = {
-    early: needs(0.1, requirement.p10),
-    likely: needs(0.5, requirement.p50),
-    late: needs(0.9, requirement.p90),
-  };
-  const probability = passed
-    ? 1
-    : probabilityReached(requirement, progress.degreeHours / scale, known);
+  const needs = (probability: number) =>
+    Math.min(belief.needed(probability), own.passedAt ?? Number.POSITIVE_INFINITY);
+  const required = { early: needs(0.1), likely: needs(0.5), late: needs(0.9) };
+  const probability = passed ? 1 : belief.reached(progress.degreeHours);
   const cured = probability >= limits.readyAt;
   const verdict: VerdictWord = cured
     ? question.holds.length > 0
@@ -103,6 +94,52 @@ export function gateVerdict(question: GateQuestion): GateAnswer {
     ...times(question, required, probability),
     required,
     reasons: reasons(question, required, cured, passed),
+  };
+}
+
+/** What is believed about one coat and one job: the chance at a sum, and the sum at a chance. */
+interface Belief {
+  /** @returns probability that the job is possible at a sum, °C·h */
+  reached(degreeHours: number): number;
+  /** @returns °C·h at which it is possible with a probability */
+  needed(probability: number): number;
+}
+
+function beliefAbout(question: GateQuestion, scale: number): Belief {
+  const { requirement, own, limits } = question;
+  const known = {
+    boardSpread: limits.boardSpread,
+    ...(own.failedAt === null ? {} : { failedAt: own.failedAt / scale }),
+  };
+  const isPlain = own.failedAt === null && limits.boardSpread === 0;
+  const plain = new Map([
+    [0.1, requirement.p10],
+    [0.5, requirement.p50],
+    [0.9, requirement.p90],
+  ]);
+  const belief: Belief = {
+    reached: (degreeHours) => probabilityReached(requirement, degreeHours / scale, known),
+    needed: (probability) =>
+      ((isPlain ? plain.get(probability) : undefined) ??
+        quantileReached(requirement, probability, known)) * scale,
+  };
+  return question.stillAir ? widened(belief) : belief;
+}
+
+/**
+ * As likely as not still air has slowed the coat by `stillAirSlows`: that widens the spread, and the
+ * verdict names it.
+ */
+function widened(belief: Belief): Belief {
+  const reached = (degreeHours: number) =>
+    (belief.reached(degreeHours) + belief.reached(degreeHours / stillAirSlows)) / 2;
+  return {
+    reached,
+    needed(probability) {
+      const least = belief.needed(probability);
+      const above = (factor: number) => reached(least * factor) - probability;
+      return least * risingRoot(above, 1, stillAirSlows);
+    },
   };
 }
 
@@ -174,6 +211,12 @@ function reasons(
     say(
       'models-differ',
       `In the cold two ways to reckon cure differ: ${Math.round(progress.degreeHours)} and ${Math.round(progress.otherDegreeHours)} °C·h.`,
+    );
+  }
+  if (question.stillAir) {
+    say(
+      'air-poor',
+      'The air here is poor, which may slow the coat: it is given more time. See the air of this place.',
     );
   }
   if (!cured && ahead !== null && ahead.perHour <= 0) {

@@ -199,13 +199,13 @@ export function airChangesForLimit(
   let low = 0;
   let high = 1;
   while (peakAt(high) > limitPpm) {
-    low = high;
-    high *= 2;
-    if (high > MOST_AIR_CHANGES) {
+    if (high === MOST_AIR_CHANGES) {
       throw new RangeError(
         `limitPpm is ${limitPpm}; allowed: at least ${peakAt(MOST_AIR_CHANGES)} for this release`,
       );
     }
+    low = high;
+    high = Math.min(2 * high, MOST_AIR_CHANGES);
   }
   while (high - low > 1e-12 * high) {
     const middle = (low + high) / 2;

@@ -4,6 +4,7 @@ import { BatchActions } from '../actions/batch-actions.tsx';
 import { ProblemNote } from '../forms/problem-note.tsx';
 import { useShed } from '../shed-context.ts';
 import { speciesWords, surfaceWords } from '../words/thing-words.ts';
+import { AirHere } from './air-here.tsx';
 import { BatchHero } from './batch-hero.tsx';
 import { ChartPanel } from './chart-panel.tsx';
 import { CoatList } from './coat-list.tsx';
@@ -43,6 +44,7 @@ export function BatchPage({ id }: { id: string }) {
       />
       <BatchActions batch={batch} nextGate={waitedFor} onRecorded={reload} />
       {coat !== null && <JobList coat={coat} waitedFor={waitedFor} />}
+      {where !== null && <AirHere place={where.place} />}
       {coat !== null && <ChartPanel chart={chart} coat={coat} />}
       <CoatList batch={batch} onChanged={reload} />
       <LogList batch={batch} />

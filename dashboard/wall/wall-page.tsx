@@ -15,23 +15,25 @@ export function WallPage() {
   const lost = live.connection.value.kind === 'lost';
   if (rows.length === 0) return <FirstSteps overview={overview} />;
   const columns = columnsFor(rows.length);
+  // When the daemon is lost the banner says it all.
+  const wrongs = rows.map((row) => (lost ? [] : wrongAt(row, overview, now)));
   const tall = rows.length <= 2 ? ' wall-tall' : '';
+  const troubled = wrongs.some((wrong) => wrong.length > 0) ? ' wall-troubled' : '';
   return (
     <main class="wall">
       <h1 class="spoken">The wall</h1>
       <ul
-        class={`wall-boards wall-columns-${columns}${tall}`}
+        class={`wall-boards wall-columns-${columns}${tall}${troubled}`}
         style={{ '--rows': String(Math.ceil(rows.length / columns)), '--columns': String(columns) }}
       >
-        {rows.map((row) => (
+        {rows.map((row, i) => (
           <WallBoard
             key={row.key}
             row={row}
             now={now}
             calendar={calendar}
             fresh={isFresh(row, lost)}
-            // When the daemon is lost the banner says it all.
-            wrong={lost ? [] : wrongAt(row, overview, now)}
+            wrong={wrongs[i] ?? []}
           />
         ))}
       </ul>

@@ -1,5 +1,6 @@
 import type { Overview } from '../../daemon/contract/overview.ts';
 import { agoWords } from '../format/painters-time.ts';
+import { poorAirWords } from '../words/thing-words.ts';
 import type { Sign } from '../words/verdict-words.ts';
 
 type OverviewPlace = Overview['places'][number];
@@ -64,7 +65,9 @@ export function wrongAt(row: WallRow, overview: Overview, now: number): string[]
   else if (place.air.stale) {
     wrong.push(`Old figures: the last reading came ${agoWords(Date.parse(place.air.at), now)}.`);
   }
-  if (place.airflow === 'poor') wrong.push('Still air here. Change it; no fan on wet film.');
+  if (place.airflow === 'poor') {
+    wrong.push(poorAirWords(place.airReasons));
+  }
   for (const reason of batch.verdict?.reasons ?? []) {
     if (isTrouble.has(reason.code)) wrong.push(reason.text);
   }

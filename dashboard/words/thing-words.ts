@@ -78,3 +78,15 @@ export function facesWords(faces: readonly Face[]): string {
   if (last === undefined) return '';
   return words.length === 0 ? last : `${words.join(', ')} and ${last}`;
 }
+
+const poorAir: Readonly<Record<string, string>> = {
+  'air-changes-few': 'Stale air: open up, unless it is wetter outside.',
+  'air-stagnant': 'Still air between the boards: let air through.',
+  'air-damp-long': 'Damp for hours: change the air when it is drier outside.',
+};
+
+/** Why the air is poor, short enough for the wall. */
+export function poorAirWords(reasons: Overview['places'][number]['airReasons']): string {
+  const known = reasons.map(({ code }) => poorAir[code]).find((words) => words !== undefined);
+  return known ?? 'Poor air here. Change it; no fan on wet film.';
+}

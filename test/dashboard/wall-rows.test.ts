@@ -51,6 +51,8 @@ const place = (changes: Partial<Place> = {}): Place => ({
     from: null,
   },
   airflow: 'cannot-tell',
+  airReasons: [],
+  airChange: null,
   batches: [batch],
   ...changes,
 });
@@ -129,9 +131,10 @@ describe('the boards of the wall', () => {
   });
 
   it('name what someone can do something about', () => {
-    const poor = place({ airflow: 'poor' });
+    const airReasons = [{ code: 'air-stagnant', text: 'Still air between the boards, at length.' }];
+    const poor = place({ airflow: 'poor', airReasons });
     expect(wrongAt(onlyRow(overview([poor])), overview([poor]), now)).toEqual([
-      'Still air here. Change it; no fan on wet film.',
+      'Still air between the boards: let air through.',
     ]);
     expect(wrongAt(onlyRow(overview([place()])), overview([place()]), now)).toEqual([]);
   });

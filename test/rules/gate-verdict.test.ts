@@ -29,6 +29,7 @@ function question(degreeHours: number, more: Partial<GateQuestion> = {}): GateQu
     film: 1,
     own: { failedAt: null, passedAt: null },
     holds: [],
+    stillAir: false,
     limits: { testAt: 0.5, readyAt: 0.9, boardSpread: 0 },
     now,
     ...more,
@@ -92,6 +93,21 @@ describe('the verdict on a coat', () => {
     expect(slow.verdict).toBe('test');
     // 1.2816 is the 90 % point of the standard normal distribution (any table of it).
     expect(slow.required.likely).toBeCloseTo(requirement.p50 * Math.exp(0.12816), 1);
+  });
+
+  it('is given a wider spread and a reason where the air is poor, and nothing in silence', () => {
+    const fresh = gateVerdict(question(1085));
+    const still = gateVerdict(question(1085, { stillAir: true }));
+    expect(fresh.verdict).toBe('ready');
+    expect(still.verdict).toBe('test');
+    expect(still.required.late - still.required.early).toBeGreaterThan(
+      fresh.required.late - fresh.required.early,
+    );
+    expect(still.required.early).toBeGreaterThanOrEqual(fresh.required.early);
+    expect(still.required.late).toBeLessThanOrEqual(1.25 * fresh.required.late);
+    expect(still.reasons.map((reason) => reason.code)).toContain('air-poor');
+    const atLate = gateVerdict(question(still.required.late + 0.01, { stillAir: true }));
+    expect(atLate.probability).toBeCloseTo(0.9, 4);
   });
 
   it('needs more for a fatter film', () => {

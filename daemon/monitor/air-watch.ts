@@ -1,0 +1,209 @@
+import { type AirEvidence, type AirVerdict, airLimits, airVerdict } from '../rules/air-verdict.ts';
+import { placeOfBatch } from '../rules/batch.ts';
+import { hourMs } from '../rules/cure-span.ts';
+import { airSources } from '../rules/place.ts';
+import type { Sample } from '../rules/place-series.ts';
+import { absoluteHumidity } from '../science/air.ts';
+import { type AirChange, type AirSample, estimateAirChange } from '../science/airflow.ts';
+import type { PlaceAirReader } from './place-air.ts';
+import type { SiteFacts } from './site-facts.ts';
+
+/** How far back the vapour balance of a room is looked at, h. */
+const balanceHours = 24;
+/** The balance is fitted on a grid of this step: finer tells no more and costs more. */
+const gridMs = 5 * 60_000;
+/** A verdict on the air stands for this long before it is made again. */
+const freshMs = 10 * 60_000;
+/** A coat this young gives off what it holds, h. Assumption. */
+const youngCoatHours = 12;
+/** Timber above this is still drying, % of oven-dry mass. **Source:** public wood guides, 16 to 18 %. */
+const dryPercent = 18;
+
+interface WatchParts {
+  facts: () => SiteFacts;
+  air: PlaceAirReader;
+  staleMs: number;
+}
+
+/** Judges the air at places from their humidity and that of what is about them. */
+export function airWatch({ facts, air, staleMs }: WatchParts) {
+  const kept = new Map<string, { at: number; verdict: AirVerdict; airChange: AirChange | null }>();
+
+  /** Water vapour at a place on the grid, g/m³; null where temperature or humidity is missing. */
+  function vapour(placeId: string, from: number, to: number): (number | null)[] {
+    const temperature = stepper(air.samples(placeId, 'air-temperature', from, to), staleMs);
+    const humidity = stepper(air.samples(placeId, 'relative-humidity', from, to), staleMs);
+    const read = (at: number) => {
+      const tempC = temperature(at);
+      const rhPercent = humidity(at);
+      return tempC === null || rhPercent === null
+        ? null
+        : absoluteHumidity(tempC, rhPercent, { over: 'water' });
+    };
+    return onGrid(read, from, to);
+  }
+
+  function roomOf(placeId: string): string | null {
+    const { places } = facts();
+    const sources = airSources(places, placeId);
+    return sources.find((id) => places.get(id)?.kind === 'room') ?? null;
+  }
+
+  function outdoors(): string | null {
+    for (const place of facts().places.values()) {
+      if (place.kind === 'outdoors' && air.latest(place.id, 'relative-humidity')) return place.id;
+    }
+    return null;
+  }
+
+  function airChangeOf(roomId: string, now: number): AirChange | null {
+    const outside = outdoors();
+    if (outside === null || !air.latest(roomId, 'relative-humidity')) return null;
+    const from = now - balanceHours * hourMs;
+    const inside = vapour(roomId, from, now);
+    const beside = vapour(outside, from, now);
+    const samples: AirSample[] = [];
+    inside.forEach((insideGM3, i) => {
+      const outsideGM3 = beside[i];
+      if (insideGM3 === null || outsideGM3 === null || outsideGM3 === undefined) return;
+      samples.push({ at: from + i * gridMs, insideGM3, outsideGM3 });
+    });
+    return estimateAirChange(samples);
+  }
+
+  function evidence(placeId: string, airChange: AirChange | null, now: number): AirEvidence {
+    const { places } = facts();
+    const from = now - airLimits.lookBackHours * hourMs;
+    const roomId = roomOf(placeId);
+    const isRack = places.get(placeId)?.kind === 'rack' && hasOwnAir(placeId);
+    const excess =
+      isRack && roomId !== null && hasOwnAir(roomId)
+        ? differences(vapour(placeId, from, now), vapour(roomId, from, now))
+        : [];
+    const humidity = known(
+      onGrid(stepper(air.samples(placeId, 'relative-humidity', from, now), staleMs), from, now),
+    );
+    return {
+      airChange,
+      stagnantShare: share(excess, (value) => value > airLimits.excessGM3),
+      excessGM3: mean(excess),
+      dampShare: share(humidity, (value) => value > airLimits.rhPercent),
+      rhPercent: mean(humidity),
+      colderByK: isRack && roomId !== null ? colderThanOthers(placeId, roomId, now) : null,
+      givesOffWater: givesOffWater(placeId, now),
+      buffered: holdsBoards(roomId ?? placeId, now),
+    };
+  }
+
+  const hasOwnAir = (placeId: string) =>
+    air.latest(placeId, 'relative-humidity') !== null && air.speaker(placeId) === 0;
+
+  function colderThanOthers(placeId: string, roomId: string, now: number): number | null {
+    const own = air.latest(placeId, 'air-temperature');
+    if (!own || now - own.at > staleMs) return null;
+    let colderByK: number | null = null;
+    for (const other of facts().places.values()) {
+      if (other.kind !== 'rack' || other.within !== roomId || other.id === placeId) continue;
+      const there = hasOwnAir(other.id) ? air.latest(other.id, 'air-temperature') : null;
+      if (!there || now - there.at > staleMs) continue;
+      colderByK = Math.max(colderByK ?? 0, there.value - own.value);
+    }
+    return colderByK;
+  }
+
+  /** Whether boards lie in a room, on its racks or in it. */
+  function holdsBoards(roomId: string, now: number): boolean {
+    const { batches, moves, places } = facts();
+    return [...batches.values()].some((batch) => {
+      const placeId = placeOfBatch(moves.get(batch.id) ?? [], now);
+      return (
+        batch.closedAt === null && placeId !== null && airSources(places, placeId).includes(roomId)
+      );
+    });
+  }
+
+  function givesOffWater(placeId: string, now: number): boolean {
+    const { batches, moves, coats, handReadings } = facts();
+    return [...batches.values()].some((batch) => {
+      if (batch.closedAt !== null) return false;
+      if (placeOfBatch(moves.get(batch.id) ?? [], now) !== placeId) return false;
+      const young = (coats.get(batch.id) ?? []).some(
+        (coat) => now - coat.finishedAt < youngCoatHours * hourMs,
+      );
+      const measured = handReadings
+        .filter((one) => one.batchId === batch.id && one.quantity === 'wood-moisture')
+        .at(-1);
+      return young || (measured !== undefined && Math.max(...measured.values) > dryPercent);
+    });
+  }
+
+  return {
+    /** The verdict on the air at a place; made anew every ten minutes of the site’s time. */
+    verdictAt(placeId: string, now: number): { verdict: AirVerdict; airChange: AirChange | null } {
+      const known = kept.get(placeId);
+      if (known && now >= known.at && now - known.at < freshMs) return known;
+      const { places } = facts();
+      const kind = places.get(placeId)?.kind;
+      if (
+        kind === 'outdoors' ||
+        kind === 'wall' ||
+        air.latest(placeId, 'air-temperature') === null
+      ) {
+        return { verdict: { airflow: 'cannot-tell', reasons: [] }, airChange: null };
+      }
+      const roomId = roomOf(placeId);
+      const airChange =
+        roomId === null
+          ? null
+          : roomId === placeId
+            ? airChangeOf(roomId, now)
+            : this.verdictAt(roomId, now).airChange;
+      const made = { at: now, verdict: airVerdict(evidence(placeId, airChange, now)), airChange };
+      kept.set(placeId, made);
+      return made;
+    },
+    forget: (): void => kept.clear(),
+  };
+}
+export type AirWatch = ReturnType<typeof airWatch>;
+
+/** Reads a series at ascending times, straight from sample to sample; null across a gap. */
+function stepper(samples: readonly Sample[], gapMs: number): (at: number) => number | null {
+  let next = 0;
+  return (at) => {
+    while (next < samples.length && (samples[next]?.at ?? 0) < at) next++;
+    const after = samples[next];
+    const before = samples[next - 1];
+    if (after?.at === at) return after.value;
+    if (!before || at - before.at > gapMs) return null;
+    if (!after) return before.value;
+    if (after.at - before.at > gapMs) return null;
+    return (
+      before.value + ((after.value - before.value) * (at - before.at)) / (after.at - before.at)
+    );
+  };
+}
+
+function onGrid(read: (at: number) => number | null, from: number, to: number): (number | null)[] {
+  const values: (number | null)[] = [];
+  for (let at = from; at <= to; at += gridMs) values.push(read(at));
+  return values;
+}
+
+const known = (values: readonly (number | null)[]) => values.filter((value) => value !== null);
+
+function differences(a: readonly (number | null)[], b: readonly (number | null)[]): number[] {
+  return a.flatMap((value, i) => {
+    const other = b[i];
+    return value === null || other === null || other === undefined ? [] : [value - other];
+  });
+}
+
+/** Fewer values than this over the whole look-back say nothing: half of the grid. */
+const fewest = (airLimits.lookBackHours * hourMs) / gridMs / 2;
+
+const share = (values: readonly number[], is: (value: number) => boolean) =>
+  values.length < fewest ? null : values.filter(is).length / values.length;
+
+const mean = (values: readonly number[]) =>
+  values.length < fewest ? null : values.reduce((sum, value) => sum + value, 0) / values.length;
