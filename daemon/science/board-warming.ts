@@ -1,5 +1,5 @@
 import { positive, within } from './argument-range.ts';
-import { lagged } from './outdoor-response.ts';
+import { lagged } from './hourly-lag.ts';
 
 /** How a board meets the air when it is warmed. */
 export type WarmedBoard = {

@@ -53,12 +53,12 @@ function observation(hour: number): Float64Array {
 const DAY = Array.from({ length: 24 }, (_, hour) => observation(hour));
 
 /** Row of the day that an hour has, negative hours included. */
-export function hourOfDay(hour: number): Float64Array {
+function hourOfDay(hour: number): Float64Array {
   return DAY[((hour % 24) + 24) % 24] as Float64Array;
 }
 
 /** State before the first hour, around a level. */
-export function unknownState(shape: HourlyShape, level: number): HourlyState {
+function unknownState(shape: HourlyShape, level: number): HourlyState {
   const mean = new Float64Array(STATES);
   mean[LEVEL] = level;
   const covariance = new Float64Array(STATES * STATES);

@@ -17,6 +17,9 @@ export type NeedCurve = {
 
 /** Steps of the broken line are no higher than this. */
 const HIGHEST_STEP = 0.025;
+/** And, unless they are hardly steps at all, no longer than this share of the way from 10 to 90 %. */
+const LONGEST_SHARE = 1 / 12;
+const HARDLY_A_STEP = 0.002;
 /** Nor are they divided below this, ln(°C·h). */
 const SHORTEST_STEP = 1e-4;
 /** Where the line may end. */
@@ -39,7 +42,10 @@ export function needCurve(requirement: Requirement, options: NeedOptions = {}): 
   const ln = [start];
   const probability = [at(start)];
   const divide = (from: number, fromChance: number, to: number, toChance: number): void => {
-    if (toChance - fromChance > HIGHEST_STEP && to - from > SHORTEST_STEP) {
+    const rise = toChance - fromChance;
+    const isCoarse =
+      rise > HIGHEST_STEP || (rise > HARDLY_A_STEP && to - from > LONGEST_SHARE * width);
+    if (isCoarse && to - from > SHORTEST_STEP) {
       const middle = (from + to) / 2;
       const chance = at(middle);
       divide(from, fromChance, middle, chance);

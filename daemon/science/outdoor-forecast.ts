@@ -1,6 +1,7 @@
 import { within } from './argument-range.ts';
+import { lagged } from './hourly-lag.ts';
 import { hourlyMeans } from './hourly-means.ts';
-import { lagged, type OutdoorResponse, outdoorResponse } from './outdoor-response.ts';
+import { type OutdoorResponse, outdoorResponse } from './outdoor-response.ts';
 import { type QuantityOutlook, quantityOutlook } from './quantity-outlook.ts';
 
 /** A temperature outdoors, measured or forecast. */

@@ -1,4 +1,4 @@
-import { lagWeights } from './lagged-response.ts';
+import { lagged } from './hourly-lag.ts';
 
 /** How a place follows the temperature outdoors. */
 export type OutdoorResponse = {
@@ -15,25 +15,6 @@ const DAY_HOURS = 24;
 const FEWEST_PAIRS = 48;
 /** Pulls the gain towards 0, in K² per pair: without outdoor change nothing is learned. Assumption. */
 const PULL = 0.05;
-
-/**
- * A temperature smoothed by a first-order lag, hour by hour.
- *
- * @param values - hourly, without gaps
- * @param lagHours - 0 or more
- * @returns the lagged values, started in balance
- */
-export function lagged(values: readonly number[], lagHours: number): number[] {
-  if (lagHours === 0) return [...values];
-  const { kept, start, end } = lagWeights(1 / lagHours);
-  let out = values[0] ?? 0;
-  let before = out;
-  return values.map((value) => {
-    out = kept * out + start * before + end * value;
-    before = value;
-    return out;
-  });
-}
 
 /**
  * How far and how slowly a place follows the temperature outdoors, from changes over a day, so that

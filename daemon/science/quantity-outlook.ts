@@ -4,9 +4,9 @@ import { type HourlyShape, type HoursAhead, hourlyFilter, hoursAhead } from './h
  * How the air of a place moves, in units of its own unrest; temperature and relative humidity alike.
  *
  * **Source:** own fit, likelihood of the mean of the next 6 to 168 h, on every other fortnight of
- * four recorded temperatures (two weather stations, a heated room, a display case); the same fit on
- * relative humidity gave nearly the same figures. test/bench/forecast.bench.ts reports on the
- * other fortnights.
+ * four recorded temperatures (two weather stations, a heated room, a display case); flat around its
+ * best. A fit of its own to relative humidity gains little. test/bench/forecast.bench.ts reports on
+ * the other fortnights.
  */
 const AIR: HourlyShape = {
   spellHours: 17,
@@ -32,7 +32,7 @@ export type QuantityOutlook = {
 
 /** Weight of the scale before anything is known, in hours watched. Assumption. */
 const PRIOR_SCALE_HOURS = 24;
-/** Weight, in days, of trusting the hour-to-hour unrest for what days do. Set with the backtest. */
+/** Weight, in days, of trusting the hour-to-hour unrest for what days do. Assumption: 1 to 6 make no odds in the backtest. */
 const PRIOR_GROWTH_DAYS = 3;
 /** A day's forecast is looked back upon this often, h. */
 const LOOK_BACK_EVERY = 12;

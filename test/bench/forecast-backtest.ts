@@ -4,6 +4,7 @@ import { readyFrom } from '../../daemon/science/forecast.ts';
 import { type NeedCurve, needCurve } from '../../daemon/science/need-curve.ts';
 import { temperatureOutlook } from '../../daemon/science/temperature-outlook.ts';
 import { fitRequirement, quantileReached } from '../../daemon/science/touch.ts';
+import { plainTable } from './plain-table.ts';
 import type { RecordedSeries } from './recorded-series.ts';
 
 const HOUR = 3_600_000;
@@ -225,6 +226,28 @@ export function backtest(
   });
 }
 
+/** All series together, every coat counting alike; widths of bands are left out. */
+export function totals(rows: readonly BacktestRow[]): BacktestRow[] {
+  return LEADS_H.map((leadH) => {
+    const own = rows.filter((row) => row.leadH === leadH);
+    const coats = own.reduce((sum, row) => sum + row.coats, 0);
+    const pooled = (value: (row: BacktestRow) => number) =>
+      own.reduce((sum, row) => sum + row.coats * value(row), 0) / coats;
+    return {
+      series: 'all coats',
+      leadH,
+      coats,
+      oursH: pooled((row) => row.oursH),
+      sixtyH: pooled((row) => row.sixtyH),
+      lastReadingH: pooled((row) => row.lastReadingH),
+      airCoverPercent: pooled((row) => row.airCoverPercent),
+      coverPercent: pooled((row) => row.coverPercent),
+      airBandH: Number.NaN,
+      bandH: Number.NaN,
+    };
+  });
+}
+
 /** The rows as a table for people. */
 export function backtestTable(rows: readonly BacktestRow[]): string {
   const head = [
@@ -245,19 +268,7 @@ export function backtestTable(rows: readonly BacktestRow[]): string {
     `${row.coats}`,
     ...[row.oursH, row.sixtyH, row.lastReadingH].map((value) => value.toFixed(2)),
     ...[row.airCoverPercent, row.coverPercent].map((value) => value.toFixed(0)),
-    ...[row.airBandH, row.bandH].map((value) => value.toFixed(1)),
+    ...[row.airBandH, row.bandH].map((value) => (Number.isNaN(value) ? '' : value.toFixed(1))),
   ]);
-  const all = [head, ...lines];
-  const widths = head.map((_, column) =>
-    all.reduce((widest, line) => Math.max(widest, line[column]?.length ?? 0), 0),
-  );
-  return all
-    .map((line) =>
-      line
-        .map((cell, column) =>
-          column === 0 ? cell.padEnd(widths[0] ?? 0) : cell.padStart(widths[column] ?? 0),
-        )
-        .join('  '),
-    )
-    .join('\n');
+  return plainTable(head, lines);
 }
