@@ -9,6 +9,7 @@ import type { Quantity } from './contract/quantity.ts';
 import { siteEdits } from './edits.ts';
 import { buildServer } from './http/server.ts';
 import { startBroker } from './ingest/broker.ts';
+import { forecastPort } from './ingest/forecast-port.ts';
 import { groupCommit } from './ingest/group-commit.ts';
 import { createIntake } from './ingest/intake.ts';
 import type { MessagePort } from './ingest/message-port.ts';
@@ -106,6 +107,7 @@ export async function startDaemon({ settings, clock, log }: DaemonParts): Promis
       models,
       prior: requirementPrior(models.ruling),
       limits: settings.cure,
+      localLimitPpm: settings.solvent.limitPpm,
       maxGapMs,
       newId,
       failed: (cause) => log.error({ cause: String(cause) }, 'hour sums could not be kept'),
@@ -135,7 +137,21 @@ export async function startDaemon({ settings, clock, log }: DaemonParts): Promis
       clockTrusted: clock.trusted,
       queue,
     });
-    const port = await openMessagePort(settings, intake.take, log);
+    const take = forecastPort({
+      site: settings.site,
+      now: clock.now,
+      async keep(points) {
+        await writer.keepForecast(points);
+        monitor.forecastChanged();
+        changed(null);
+      },
+      refused: () => {
+        intake.counts.refused++;
+      },
+      queue,
+      others: intake.take,
+    });
+    const port = await openMessagePort(settings, take, log);
     closers.push(async () => {
       await port.close();
       await queue.drained();

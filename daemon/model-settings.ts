@@ -1,5 +1,4 @@
-import type { ModelPair } from './monitor/coat-cure.ts';
-import type { NamedModel } from './monitor/hour-book.ts';
+import type { ModelPair, NamedModel } from './monitor/hour-book.ts';
 import { startingPriorHoursAt20C } from './rules/gate-need.ts';
 import { type CureModel, degreeHoursPerEquivalentHour } from './science/cure.ts';
 import type { TouchPrior } from './science/touch.ts';

@@ -16,6 +16,10 @@ const commands: Record<string, { about: string; load: () => Promise<Command> }> 
     about: 'feed a recording from a CSV file into a running daemon over MQTT',
     load: async () => (await import('./replay.ts')).replay,
   },
+  forecast: {
+    about: 'send a weather forecast for outdoors from a CSV file to a running daemon',
+    load: async () => (await import('./forecast.ts')).forecast,
+  },
 };
 
 const usage = [

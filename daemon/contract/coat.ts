@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { Gate, GateVerdict, Stage } from './gate.ts';
+import { Gate, GateVerdict, Reason, Stage } from './gate.ts';
 import { Id, Moment } from './moment.ts';
 import { Face, Mixture } from './plan.ts';
 
@@ -50,6 +50,7 @@ export const Coat = z.object({
     .meta({ unit: '°C·h' })
     .describe('what recoating is as likely as not to need'),
   stage: Stage,
+  cautions: z.array(Reason).describe('about the solvent of a fresh coat; empty later'),
   gates: z.object({
     turn: GateVerdict,
     stack: GateVerdict,

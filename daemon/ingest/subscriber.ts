@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { connect as connectTcp, isIP, type Socket } from 'node:net';
 import { connect as connectTls } from 'node:tls';
 import { generate, type Packet, parser } from 'mqtt-packet';
+import { forecastTopic } from './forecast-port.ts';
 import type { IngestLog, MessagePort, TakeMessage } from './message-port.ts';
 import { keepAliveSeconds, sessionConnect } from './session-connect.ts';
 import { messagesUnderWay } from './under-way.ts';
@@ -119,6 +120,7 @@ export function startSubscriber({ url, clientId, site, take, log }: SubscriberPa
               messageId: messageId(),
               subscriptions: [
                 { topic: sensorTopics, qos: 1 },
+                { topic: forecastTopic(site), qos: 1 },
                 { topic: markerTopic, qos: 1 },
               ],
             });

@@ -1,17 +1,23 @@
 import type { Batch, BatchSummary } from '../contract/batch.ts';
 import type { Coat, TouchTest } from '../contract/coat.ts';
-import { type Gate, type GateVerdict, gates } from '../contract/gate.ts';
+import { type Gate, type GateVerdict, gates, type Reason } from '../contract/gate.ts';
 import { toMoment } from '../contract/moment.ts';
 import type { AirVerdict } from '../rules/air-verdict.ts';
 import { curedUntil, placeOfBatch } from '../rules/batch.ts';
 import { brushHolds } from '../rules/brush-air.ts';
+import { hourMs } from '../rules/cure-span.ts';
 import { handReadingReply, moveReply, planReply, remarkReply } from '../rules/fact-reply.ts';
 import type { BatchFact, CoatFact, TouchTestFact } from '../rules/facts.ts';
 import { gateVerdict, type VerdictLimits } from '../rules/gate-verdict.ts';
+import { airSources } from '../rules/place.ts';
+import { solventCautions } from '../rules/solvent-air.ts';
 import { stageOf } from '../rules/stage.ts';
 import { ownTests } from '../rules/touch-knowledge.ts';
-import type { CoatCures, ModelPair } from './coat-cure.ts';
+import type { AirChange } from '../science/airflow.ts';
+import { boardArea } from '../science/paint.ts';
+import type { CoatCures } from './coat-cure.ts';
 import type { CoatKnowledge } from './coat-knowledge.ts';
+import type { ModelPair } from './hour-book.ts';
 import type { PlaceNow } from './place-now.ts';
 import type { SiteFacts } from './site-facts.ts';
 
@@ -24,6 +30,9 @@ interface AssessParts {
   limits: VerdictLimits;
   isSettling: () => boolean;
   airflowAt: (placeId: string, now: number) => AirVerdict;
+  airChangeAt: (placeId: string, now: number) => AirChange | null;
+  /** Exposure limit of the local rules, ppm; null for the lowest published one. */
+  localLimitPpm: number | null;
 }
 
 /** Batches and coats as the outside sees them: what was recorded, and what is made of it now. */
@@ -47,8 +56,9 @@ export function batchAssessor(parts: AssessParts) {
       const answer = gateVerdict({
         gate,
         progress: cure.progress,
-        ahead: cure.ahead,
-        aheadFromAt: cure.aheadFromAt,
+        outlooks: cure.outlooks,
+        gaining: cure.gaining,
+        staleForMs: cure.staleForMs,
         requirement,
         learnedFrom,
         film,
@@ -99,9 +109,30 @@ export function batchAssessor(parts: AssessParts) {
       coveredHours: progress.coveredHours,
       gapHours: progress.gapHours,
       requiredDegreeHours: verdicts.recoat.requiredDegreeHours.likely,
+      cautions: isLast ? cautionsAbout(fact, placeId, now) : [],
       stage: stageOf(requirement, progress.degreeHours, film, limits.readyAt, limits.boardSpread),
       gates: verdicts,
     };
+  }
+
+  function cautionsAbout(fact: CoatFact, placeId: string | null, now: number): Reason[] {
+    const { batches, plans, places } = facts();
+    const batch = batches.get(fact.batchId);
+    const planned = batch ? plans.get(batch.planId)?.coats[fact.coat] : undefined;
+    if (!batch || !planned || placeId === null) return [];
+    const areaM2 = boardArea({ ...batch.boards, faces: fact.faces });
+    const room = airSources(places, placeId)
+      .map((id) => places.get(id))
+      .find((place) => place?.kind === 'room');
+    const airChange = room ? parts.airChangeAt(room.id, now) : null;
+    return solventCautions({
+      mixture: fact.mixture,
+      mixedL: fact.usedL ?? areaM2 / planned.spreadingM2PerL,
+      hoursSince: (now - fact.finishedAt) / hourMs,
+      volumeM3: room?.volumeM3 ?? null,
+      airChangesPerHour: airChange?.identifiable ? (airChange.low ?? null) : null,
+      localLimitPpm: parts.localLimitPpm,
+    });
   }
 
   function touchTest(fact: TouchTestFact): TouchTest {

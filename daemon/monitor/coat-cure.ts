@@ -1,45 +1,37 @@
 import { type CureStay, curedUntil, cureStays } from '../rules/batch.ts';
+import type { CoatProgress } from '../rules/coat-progress.ts';
 import { add, hourMs, noCure, type SpanSum } from '../rules/cure-span.ts';
 import type { CoatFact } from '../rules/facts.ts';
-import type { CoatProgress, RateAhead } from '../rules/gate-verdict.ts';
 import { degreeHoursPerEquivalentHour, rateAt } from '../science/cure.ts';
 import type { CureLedger } from './cure-ledger.ts';
-import type { NamedModel } from './hour-book.ts';
+import type { ModelPair, NamedModel } from './hour-book.ts';
 import { curing } from './hour-book.ts';
 import type { PlaceAirReader } from './place-air.ts';
+import type { PlaceOutlook, PlaceOutlooks } from './place-outlook.ts';
 import type { SiteFacts } from './site-facts.ts';
-
-/** The model that rules, and the one carried beside it. */
-export interface ModelPair {
-  ruling: NamedModel;
-  beside: NamedModel;
-}
 
 /** How far a coat has come, with what is needed to check and to look ahead. */
 export interface CoatCure {
   progress: CoatProgress;
   equivalentHours: number;
   besideEquivalentHours: number;
-  ahead: RateAhead | null;
-  aheadFromAt: number;
+  outlooks: PlaceOutlook | null;
+  gaining: boolean | null;
+  staleForMs: number;
   endedAt: number | null;
 }
-
-/** Stretch before the newest reading whose mean is taken for what is to come. */
-const outlookMs = 24 * hourMs;
-/** Less than this much of it is no mean: the newest reading then speaks alone, h. */
-const outlookLeastHours = 0.5;
 
 interface CureParts {
   facts: () => SiteFacts;
   ledger: CureLedger;
   air: PlaceAirReader;
   models: ModelPair;
+  outlooks: PlaceOutlooks;
   staleMs: number;
 }
 
 /** The cure of coats, from the ledger and the places where their batches lay. */
-export function coatCures({ facts, ledger, air, models, staleMs }: CureParts) {
+export function coatCures({ facts, ledger, air, models, outlooks, staleMs }: CureParts) {
   const { ruling, beside } = models;
   const perHour = degreeHoursPerEquivalentHour(ruling.model);
   const besidePerHour = degreeHoursPerEquivalentHour(beside.model);
@@ -64,18 +56,13 @@ export function coatCures({ facts, ledger, air, models, staleMs }: CureParts) {
     return sum;
   }
 
-  function outlook(placeId: string, now: number): { ahead: RateAhead | null; fromAt: number } {
+  function lookAhead(placeId: string, now: number) {
     const last = air.latest(placeId, curing);
-    if (!last) return { ahead: null, fromAt: now };
-    const mean = (named: NamedModel) => {
-      const day = ledger.sum(placeId, named, last.at - outlookMs, null);
-      return day.covered >= outlookLeastHours
-        ? day.low / day.covered
-        : rateAt(named.model, last.value);
-    };
+    const agoMs = last ? now - last.at : 0;
     return {
-      ahead: { perHour: mean(ruling) * perHour, otherPerHour: mean(beside) * besidePerHour },
-      fromAt: now - last.at > staleMs ? now : Math.min(last.at, now),
+      outlooks: outlooks.outlookAt(placeId),
+      gaining: last ? rateAt(ruling.model, last.value) > 0 : null,
+      staleForMs: agoMs > staleMs ? agoMs : 0,
     };
   }
 
@@ -92,8 +79,6 @@ export function coatCures({ facts, ledger, air, models, staleMs }: CureParts) {
       const endedAt = current?.toAt ?? null;
       const lastReadingAt = current ? (air.latest(current.placeId, curing)?.at ?? null) : null;
       const elapsedHours = Math.max(0, (Math.min(endedAt ?? now, now) - coat.finishedAt) / hourMs);
-      const { ahead, fromAt } =
-        current && endedAt === null ? outlook(current.placeId, now) : { ahead: null, fromAt: now };
       return {
         progress: {
           degreeHours: sum.capped * perHour,
@@ -107,8 +92,9 @@ export function coatCures({ facts, ledger, air, models, staleMs }: CureParts) {
         },
         equivalentHours: sum.low,
         besideEquivalentHours: other.low,
-        ahead,
-        aheadFromAt: Math.max(fromAt, coat.finishedAt),
+        ...(current && endedAt === null
+          ? lookAhead(current.placeId, now)
+          : { outlooks: null, gaining: null, staleForMs: 0 }),
         endedAt: endedAt ?? curedUntil(coat, facts().coats.get(coat.batchId) ?? []),
       };
     },

@@ -12,6 +12,12 @@ export interface NamedModel {
   capC: number;
 }
 
+/** The model that rules, and the one carried beside it. */
+export interface ModelPair {
+  ruling: NamedModel;
+  beside: NamedModel;
+}
+
 /** The hour sums of one place in memory: one unbroken stretch up to its newest sample. */
 export interface HourBook {
   placeId: string;

@@ -6,12 +6,14 @@ import type { HeardReading } from '../rules/place-series.ts';
 import type { TouchPrior } from '../science/touch.ts';
 import { airWatch } from './air-watch.ts';
 import { batchAssessor } from './assess-batch.ts';
-import { coatCures, type ModelPair } from './coat-cure.ts';
+import { coatCures } from './coat-cure.ts';
 import { coatKnowledge } from './coat-knowledge.ts';
 import { cureLedger } from './cure-ledger.ts';
+import type { ModelPair } from './hour-book.ts';
 import { placesOverview } from './overview.ts';
 import { type Followed, followed, placeAir } from './place-air.ts';
 import { placeAirReply, placeNow } from './place-now.ts';
+import { placeOutlooks } from './place-outlook.ts';
 import type {
   Corrected,
   FactSource,
@@ -31,6 +33,8 @@ export interface MonitorParts {
   models: ModelPair;
   prior: TouchPrior;
   limits: VerdictLimits;
+  /** Exposure limit for turpentine by the local rules, ppm; null for the lowest published one. */
+  localLimitPpm: number | null;
   maxGapMs: number;
   newId: () => string;
   failed: (cause: unknown) => void;
@@ -62,7 +66,8 @@ export function createMonitor(parts: MonitorParts) {
     holdMs: maxGapMs,
     failed: parts.failed,
   });
-  const cures = coatCures({ facts, ledger, air, models, staleMs: maxGapMs });
+  const outlooks = placeOutlooks({ facts, air, models, forecast: source.outdoorForecast });
+  const cures = coatCures({ facts, ledger, air, models, outlooks, staleMs: maxGapMs });
   const knowledge = coatKnowledge({ facts, cures, prior });
   const readNow = placeNow(air, maxGapMs);
   const airing = airWatch({ facts, air, staleMs: maxGapMs });
@@ -75,6 +80,8 @@ export function createMonitor(parts: MonitorParts) {
     limits,
     isSettling: ledger.isSettling,
     airflowAt: (placeId, now) => airing.verdictAt(placeId, now).verdict,
+    airChangeAt: (placeId, now) => airing.verdictAt(placeId, now).airChange,
+    localLimitPpm: parts.localLimitPpm,
   });
   const overview = placesOverview({ facts, air, now: readNow, assess, airWatch: airing });
   const watch = noticeWatch({ facts, source, overview, keeper, newId: parts.newId });
@@ -134,15 +141,19 @@ export function createMonitor(parts: MonitorParts) {
       fed.clear();
       air.forget();
       airing.forget();
+      outlooks.forget();
       ledger.settle();
       ledger.refresh();
     },
+    /** Called after another weather forecast came in. */
+    forecastChanged: outlooks.forget,
     /** Forgets all that was made of readings; it is made anew from the store when asked for. */
     startOver(): void {
       site = readSiteFacts(source);
       fed.clear();
       air.forget();
       airing.forget();
+      outlooks.forget();
       ledger.startOver();
     },
     air: (placeId: string, now: number): PlaceAir =>

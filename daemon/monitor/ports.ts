@@ -9,6 +9,7 @@ import type {
   HourSum,
   MoveFact,
   NoticeFact,
+  OutdoorForecastPoint,
   PlaceFact,
   PlanFact,
   ReadingFact,
@@ -48,6 +49,8 @@ export interface FactSource {
   remarks(): RemarkFact[];
   handReadings(): HandReadingFact[];
   notices(): NoticeFact[];
+  /** The newest weather forecast for outdoors; empty without one. */
+  outdoorForecast(): OutdoorForecastPoint[];
 }
 
 export interface HourSource {

@@ -1,5 +1,5 @@
 import type { Reason } from '../contract/gate.ts';
-import { dewPoint } from '../science/air.ts';
+import { dewMargin, LEAST_DEW_MARGIN_K } from '../science/dew-margin.ts';
 
 /**
  * Limits of the air at the brush.
@@ -11,7 +11,7 @@ export const brushLimits = {
   coldestC: 5,
   hottestC: 32,
   dampestRhPercent: 85,
-  dewMarginK: 3,
+  dewMarginK: LEAST_DEW_MARGIN_K,
 } as const;
 
 /** The air as far as it is known; null where no sensor tells it. */
@@ -51,8 +51,8 @@ export function brushHolds(air: AirNow): Reason[] {
       text: `Too damp to brush: ${Math.round(rhPercent)} % humidity, at most ${brushLimits.dampestRhPercent} %.`,
     });
   }
-  if (rhPercent !== null && rhPercent >= 1) {
-    const marginK = tempC - dewPoint(tempC, rhPercent, { over: 'water' });
+  if (rhPercent !== null) {
+    const marginK = dewMargin(tempC, { tempC, rhPercent });
     if (marginK < brushLimits.dewMarginK) {
       holds.push({
         code: 'air-near-dew',

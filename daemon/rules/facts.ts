@@ -182,3 +182,9 @@ export interface DirtySpan {
   fromAt: number;
   toAt: number;
 }
+
+/** One hour of a weather forecast for outdoors. */
+export interface OutdoorForecastPoint {
+  at: number;
+  tempC: number;
+}

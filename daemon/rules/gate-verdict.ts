@@ -1,8 +1,9 @@
 import type { Gate, Reason, VerdictWord } from '../contract/gate.ts';
 import { risingRoot } from '../science/rising-root.ts';
 import { probabilityReached, quantileReached, type Requirement } from '../science/touch.ts';
-import { hourMs } from './cure-span.ts';
+import type { CoatProgress } from './coat-progress.ts';
 import { gateNeeds } from './gate-need.ts';
+import { readyTimes, type TwoOutlooks } from './ready-times.ts';
 
 /** Where a verdict changes. Settings; both assumptions. */
 export interface VerdictLimits {
@@ -12,34 +13,15 @@ export interface VerdictLimits {
   boardSpread: number;
 }
 
-/** How far a coat has come, °C·h by the model that rules and by the one carried beside it. */
-export interface CoatProgress {
-  /** The ruling sum, gaps and heat above the cap adding nothing. */
-  degreeHours: number;
-  /** The sum as it stands, heat counted in full. */
-  uncappedDegreeHours: number;
-  /** The sum with every gap bridged. */
-  degreeHoursHigh: number;
-  /** The other model’s sum, in the same measure. */
-  otherDegreeHours: number;
-  coveredHours: number;
-  gapHours: number;
-  /** Newest reading at the place; null without any. */
-  lastReadingAt: number | null;
-}
-
-/** What an hour ahead gives, °C·h, by both models; null when the air is unknown. */
-export interface RateAhead {
-  perHour: number;
-  otherPerHour: number;
-}
-
 export interface GateQuestion {
   gate: Gate;
   progress: CoatProgress;
-  ahead: RateAhead | null;
-  /** From when `ahead` counts: the last reading, or now when that is long ago. */
-  aheadFromAt: number;
+  /** What lies ahead at the place; null where the air was never read, or the coat is over. */
+  outlooks: TwoOutlooks | null;
+  /** True while the place is warm enough for the coat to gain anything; null when unknown. */
+  gaining: boolean | null;
+  /** How long the newest reading is ago where that is too long, ms; else 0. */
+  staleForMs: number;
   requirement: Requirement;
   /** How many coats’ tests the requirement was learned from. */
   learnedFrom: number;
@@ -74,11 +56,15 @@ const modelsApart = 0.1;
 /** The verdict on one question about one coat: may the boards be turned, stacked, mounted …? */
 export function gateVerdict(question: GateQuestion): GateAnswer {
   const { gate, progress, own, limits } = question;
-  const belief = beliefAbout(question, gateNeeds[gate].multiple * question.film);
+  const plainBelief = beliefAbout(question, gateNeeds[gate].multiple * question.film);
+  const belief = question.stillAir ? widened(plainBelief) : plainBelief;
   const passed = own.passedAt !== null && progress.degreeHours >= own.passedAt;
-  const needs = (probability: number) =>
-    Math.min(belief.needed(probability), own.passedAt ?? Number.POSITIVE_INFINITY);
-  const required = { early: needs(0.1), likely: needs(0.5), late: needs(0.9) };
+  const needs = ({ needed }: Belief) => {
+    const atMost = own.passedAt ?? Number.POSITIVE_INFINITY;
+    const at = (probability: number) => Math.min(needed(probability), atMost);
+    return { early: at(0.1), likely: at(0.5), late: at(0.9) };
+  };
+  const required = needs(belief);
   const probability = passed ? 1 : belief.reached(progress.degreeHours);
   const cured = probability >= limits.readyAt;
   const verdict: VerdictWord = cured
@@ -91,7 +77,7 @@ export function gateVerdict(question: GateQuestion): GateAnswer {
   return {
     verdict,
     probability,
-    ...times(question, required, probability),
+    ...times(question, required, needs(plainBelief), probability),
     required,
     reasons: reasons(question, required, cured, passed),
   };
@@ -117,13 +103,12 @@ function beliefAbout(question: GateQuestion, scale: number): Belief {
     [0.5, requirement.p50],
     [0.9, requirement.p90],
   ]);
-  const belief: Belief = {
+  return {
     reached: (degreeHours) => probabilityReached(requirement, degreeHours / scale, known),
     needed: (probability) =>
       ((isPlain ? plain.get(probability) : undefined) ??
         quantileReached(requirement, probability, known)) * scale,
   };
-  return question.stillAir ? widened(belief) : belief;
 }
 
 /**
@@ -146,22 +131,28 @@ function widened(belief: Belief): Belief {
 function times(
   question: GateQuestion,
   required: GateAnswer['required'],
+  plain: GateAnswer['required'],
   probability: number,
 ): Pick<GateAnswer, 'earlyAt' | 'likelyAt' | 'lateAt'> {
-  const { ahead, progress, aheadFromAt } = question;
-  const slow = ahead && Math.min(ahead.perHour, ahead.otherPerHour);
-  const fast = ahead && Math.max(ahead.perHour, ahead.otherPerHour);
-  const least = Math.min(progress.degreeHours, progress.otherDegreeHours);
-  const most = Math.max(progress.degreeHours, progress.otherDegreeHours);
-  const when = (needed: number, have: number, perHour: number | null, reachedAt: number) => {
-    if (probability >= reachedAt || perHour === null || perHour <= 0) return null;
-    const at = aheadFromAt + (Math.max(0, needed - have) / perHour) * hourMs;
-    return at < 8.64e15 ? Math.max(at, question.now) : null;
-  };
+  const { outlooks, now } = question;
+  if (outlooks === null) return { earlyAt: null, likelyAt: null, lateAt: null };
+  const scale = gateNeeds[question.gate].multiple * question.film;
+  // Where the air is poor the need is wider: each time is that of the need at its own chance.
+  const readyAt = (widening: number) =>
+    readyTimes(
+      outlooks,
+      { ...question, scale: scale * widening, boardSpread: question.limits.boardSpread },
+      question.staleForMs,
+    );
+  const asPlain = readyAt(1);
+  const likely = question.stillAir ? readyAt(required.likely / plain.likely) : asPlain;
+  const late = question.stillAir ? readyAt(required.late / plain.late) : asPlain;
+  const ahead = (at: number | null, reachedAt: number) =>
+    at === null || probability >= reachedAt ? null : Math.max(at, now);
   return {
-    earlyAt: when(required.early, most, fast, 0.1),
-    likelyAt: when(required.likely, progress.degreeHours, ahead?.perHour ?? null, 0.5),
-    lateAt: when(required.late, least, slow, 0.9),
+    earlyAt: ahead(asPlain.early, 0.1),
+    likelyAt: ahead(likely.likely, 0.5),
+    lateAt: ahead(late.late, 0.9),
   };
 }
 
@@ -171,7 +162,7 @@ function reasons(
   cured: boolean,
   passed: boolean,
 ): Reason[] {
-  const { gate, progress, ahead, own } = question;
+  const { gate, progress, outlooks, own } = question;
   const { verb, test } = gateNeeds[gate];
   const list: Reason[] = [];
   const say = (code: string, text: string) => list.push({ code, text });
@@ -219,11 +210,11 @@ function reasons(
       'The air here is poor, which may slow the coat: it is given more time. See the air of this place.',
     );
   }
-  if (!cured && ahead !== null && ahead.perHour <= 0) {
+  if (!cured && question.gaining === false) {
     say('too-cold-to-cure', 'It is too cold here for the coat to gain anything.');
   }
-  if (!cured && ahead !== null) {
-    say('outlook', 'The times assume that it stays as warm as in the last day of readings.');
+  if (!cured && outlooks !== null) {
+    say('outlook', 'The times look ahead from the days recorded here; weather may change them.');
   }
   say(
     question.learnedFrom === 0 ? 'starting-assumption' : 'learned',

@@ -107,6 +107,20 @@ export const Settings = z.strictObject({
       path: ['testAt'],
     })
     .prefault({}),
+  solvent: z
+    .strictObject({
+      limitPpm: z
+        .number()
+        .positive()
+        .max(1000)
+        .nullable()
+        .default(null)
+        .meta({ unit: 'ppm' })
+        .describe(
+          'exposure limit for turpentine by your local rules; the lowest published one, 20 ppm, when left out',
+        ),
+    })
+    .prefault({}),
   log: z
     .strictObject({
       level: z

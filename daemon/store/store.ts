@@ -1,11 +1,12 @@
 import type { Database } from 'better-sqlite3';
-import type { HourBlock } from '../rules/facts.ts';
+import type { HourBlock, OutdoorForecastPoint } from '../rules/facts.ts';
 import { batchTable } from './batches.ts';
 import { changeTable } from './changes.ts';
 import { coatTable } from './coats.ts';
 import { readingCommitter } from './commit-readings.ts';
 import { hourTable } from './hours.ts';
 import { noticeTable } from './notices.ts';
+import { forecastTable } from './outdoor-forecast.ts';
 import { placeTable } from './places.ts';
 import { planTable } from './plans.ts';
 import { readingTable } from './readings.ts';
@@ -26,6 +27,7 @@ function tablesOf(db: Database) {
     coats: coatTable(db),
     remarks: remarkTable(db),
     notices: noticeTable(db),
+    forecast: forecastTable(db),
     changes: changeTable(db),
   };
 }
@@ -51,6 +53,7 @@ export function storeWriter(db: Database, timeUnknownBit: number) {
         for (const rank of settledRanks) tables.hours.clearDirty(rank);
       }).immediate();
     },
+    keepForecast: (points: OutdoorForecastPoint[]): void => tables.forecast.keep(points),
     keepOnlyModels: (models: string[]): void => {
       db.transaction(() => tables.hours.keepOnly(models)).immediate();
     },
@@ -67,8 +70,9 @@ export type StoreWriter = ReturnType<typeof storeWriter>;
 
 /** Everything that reads, for a second, read-only connection. */
 export function storeReader(db: Database) {
-  const { places, sensors, readings, hours, refused, plans, batches, coats, remarks, notices } =
-    tablesOf(db);
+  const tables = tablesOf(db);
+  const { places, sensors, readings, hours, refused, plans, batches, coats, remarks } = tables;
+  const { notices, forecast } = tables;
   return {
     places: places.all,
     sensors: sensors.all,
@@ -90,6 +94,7 @@ export function storeReader(db: Database) {
     remarks: remarks.all,
     handReadings: remarks.handReadings,
     notices: notices.newest,
+    outdoorForecast: forecast.newest,
     close: (): void => {
       db.close();
     },

@@ -44,7 +44,7 @@ export function BatchPage({ id }: { id: string }) {
       />
       <BatchActions batch={batch} nextGate={waitedFor} onRecorded={reload} />
       {coat !== null && <JobList coat={coat} waitedFor={waitedFor} />}
-      {where !== null && <AirHere place={where.place} />}
+      {where !== null && <AirHere place={where.place} cautions={coat?.cautions ?? []} />}
       {coat !== null && <ChartPanel chart={chart} coat={coat} />}
       <CoatList batch={batch} onChanged={reload} />
       <LogList batch={batch} />

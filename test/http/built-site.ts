@@ -74,6 +74,7 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
     models,
     prior: requirementPrior(models.ruling),
     limits: settings.cure,
+    localLimitPpm: null,
     maxGapMs,
     newId,
     failed: (cause) => errors.push({ cause }),

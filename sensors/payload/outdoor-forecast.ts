@@ -1,0 +1,54 @@
+import { quantityFacts } from '../../daemon/contract/quantity.ts';
+import { isJsonObject, member, parsedJson } from './json.ts';
+import { ownTime } from './own-time.ts';
+import { type Refusal, type Refused, shown } from './refusal.ts';
+
+/** One hour of a weather forecast. */
+export type ForecastPoint = { readonly at: number; readonly tempC: number };
+
+export type DecodedForecast =
+  | { readonly kind: 'forecast'; readonly points: readonly ForecastPoint[] }
+  | Refused;
+
+/** Sixteen days by the hour. Assumption. */
+export const mostForecastPoints = 400;
+
+/**
+ * Reads a weather forecast for outdoors: a JSON array of `{"time":…,"tempC":…}`, times as in
+ * readings, in any order. The whole forecast is refused when one of its points is wrong: half a
+ * forecast would mislead.
+ *
+ * @param text any text
+ */
+export function decodeForecast(text: string): DecodedForecast {
+  const refused = (code: Refusal['code'], detail: string): DecodedForecast => ({
+    kind: 'refused',
+    refusal: { code, detail },
+  });
+  const parsed = parsedJson(text);
+  if (parsed.kind === 'refused') return parsed;
+  const points = parsed.json;
+  if (!Array.isArray(points) || points.length > mostForecastPoints) {
+    return refused(
+      'payload-shape',
+      `The forecast must be a JSON array of at most ${mostForecastPoints} points like {"time":"2026-05-04T07:00:00Z","tempC":12.5}.`,
+    );
+  }
+  const { low, high } = quantityFacts['air-temperature'];
+  const read: ForecastPoint[] = [];
+  for (const [i, point] of points.entries()) {
+    const { time, tempC } = isJsonObject(point)
+      ? { time: member(point, 'time'), tempC: member(point, 'tempC') }
+      : {};
+    const when = ownTime(time);
+    if (when.kind === 'refused') return when;
+    if (typeof tempC !== 'number' || !(tempC >= low && tempC <= high)) {
+      return refused(
+        'value-out-of-range',
+        `tempC of point ${i} is ${shown(tempC)}; it must be a number from ${low} to ${high} °C.`,
+      );
+    }
+    read.push({ at: when.at, tempC });
+  }
+  return { kind: 'forecast', points: read.sort((a, b) => a.at - b.at) };
+}
