@@ -9,6 +9,13 @@ export const MixtureQuery = z.strictObject({
   rawLinseedOil: part,
   turpentine: part,
   lossPercent: z.coerce.number().min(0).max(100).optional().meta({ unit: '%' }),
+  usedL: z.coerce
+    .number()
+    .min(0)
+    .max(1e6)
+    .optional()
+    .meta({ unit: 'L' })
+    .describe('litres used, to tell what is left'),
   potDiameterMm: z.coerce.number().positive().max(2000).optional().meta({ unit: 'mm' }),
 });
 export type MixtureQuery = z.infer<typeof MixtureQuery>;
@@ -25,5 +32,11 @@ export const MixtureReply = z.object({
     .nullable()
     .describe('marks from the bottom of a straight-sided pot, in the order of the parts')
     .meta({ unit: 'mm' }),
+  leftOverL: z
+    .number()
+    .nullable()
+    .describe('what is left of it; null when nobody said what was used')
+    .meta({ unit: 'L' }),
+  keeping: z.string().describe('how to keep what is left'),
 });
 export type MixtureReply = z.infer<typeof MixtureReply>;

@@ -19,6 +19,22 @@ const youngCoatHours = 12;
 /** Timber above this is still drying, % of oven-dry mass. **Source:** public wood guides, 16 to 18 %. */
 const dryPercent = 18;
 
+/** Carbon dioxide outdoors, ppm. From memory: the world's mean of the mid 2020s is about 425. */
+const outdoorCarbonDioxidePpm = 425;
+
+/** Air changes of a room, and whether they were found by carbon dioxide. */
+interface RoomAirChange {
+  airChange: AirChange | null;
+  byGas: boolean;
+}
+
+/** What is to be said of the air at a place. */
+export interface AirJudged extends RoomAirChange {
+  verdict: AirVerdict;
+}
+
+const unknownChange: RoomAirChange = { airChange: null, byGas: false };
+
 interface WatchParts {
   facts: () => SiteFacts;
   air: PlaceAirReader;
@@ -27,7 +43,7 @@ interface WatchParts {
 
 /** Judges the air at places from their humidity and that of what is about them. */
 export function airWatch({ facts, air, staleMs }: WatchParts) {
-  const kept = new Map<string, { at: number; verdict: AirVerdict; airChange: AirChange | null }>();
+  const kept = new Map<string, AirJudged & { at: number }>();
 
   /** Water vapour at a place on the grid, g/m³; null where temperature or humidity is missing. */
   function vapour(placeId: string, from: number, to: number): (number | null)[] {
@@ -56,7 +72,31 @@ export function airWatch({ facts, air, staleMs }: WatchParts) {
     return null;
   }
 
-  function airChangeOf(roomId: string, now: number): AirChange | null {
+  /**
+   * Air changes of a room: by carbon dioxide where a sensor has it, which boards do not hold back;
+   * else by water vapour against outdoors.
+   */
+  function airChangeOf(roomId: string, now: number): RoomAirChange {
+    const byGas = byCarbonDioxide(roomId, now);
+    if (byGas?.identifiable) return { airChange: byGas, byGas: true };
+    return { airChange: byVapour(roomId, now) ?? byGas, byGas: false };
+  }
+
+  function byCarbonDioxide(roomId: string, now: number): AirChange | null {
+    const from = now - balanceHours * hourMs;
+    const samples = air.samples(roomId, 'carbon-dioxide', from, now);
+    if (samples.length === 0 || air.latest(roomId, 'carbon-dioxide') === null) return null;
+    const ppm = onGrid(stepper(samples, staleMs), from, now);
+    return estimateAirChange(
+      ppm.flatMap((value, i) =>
+        value === null
+          ? []
+          : [{ at: from + i * gridMs, insideGM3: value, outsideGM3: outdoorCarbonDioxidePpm }],
+      ),
+    );
+  }
+
+  function byVapour(roomId: string, now: number): AirChange | null {
     const outside = outdoors();
     if (outside === null || !air.latest(roomId, 'relative-humidity')) return null;
     const from = now - balanceHours * hourMs;
@@ -71,7 +111,7 @@ export function airWatch({ facts, air, staleMs }: WatchParts) {
     return estimateAirChange(samples);
   }
 
-  function evidence(placeId: string, airChange: AirChange | null, now: number): AirEvidence {
+  function evidence(placeId: string, ofRoom: RoomAirChange, now: number): AirEvidence {
     const { places } = facts();
     const from = now - airLimits.lookBackHours * hourMs;
     const roomId = roomOf(placeId);
@@ -84,14 +124,14 @@ export function airWatch({ facts, air, staleMs }: WatchParts) {
       onGrid(stepper(air.samples(placeId, 'relative-humidity', from, now), staleMs), from, now),
     );
     return {
-      airChange,
+      airChange: ofRoom.airChange,
       stagnantShare: share(excess, (value) => value > airLimits.excessGM3),
       excessGM3: mean(excess),
       dampShare: share(humidity, (value) => value > airLimits.rhPercent),
       rhPercent: mean(humidity),
       colderByK: isRack && roomId !== null ? colderThanOthers(placeId, roomId, now) : null,
       givesOffWater: givesOffWater(placeId, now),
-      buffered: holdsBoards(roomId ?? placeId, now),
+      buffered: !ofRoom.byGas && holdsBoards(roomId ?? placeId, now),
     };
   }
 
@@ -139,7 +179,7 @@ export function airWatch({ facts, air, staleMs }: WatchParts) {
 
   return {
     /** The verdict on the air at a place; made anew every ten minutes of the site’s time. */
-    verdictAt(placeId: string, now: number): { verdict: AirVerdict; airChange: AirChange | null } {
+    verdictAt(placeId: string, now: number): AirJudged {
       const known = kept.get(placeId);
       if (known && now >= known.at && now - known.at < freshMs) return known;
       const { places } = facts();
@@ -149,16 +189,18 @@ export function airWatch({ facts, air, staleMs }: WatchParts) {
         kind === 'wall' ||
         air.latest(placeId, 'air-temperature') === null
       ) {
-        return { verdict: { airflow: 'cannot-tell', reasons: [] }, airChange: null };
+        return { verdict: { airflow: 'cannot-tell', reasons: [] }, ...unknownChange };
       }
       const roomId = roomOf(placeId);
-      const airChange =
+      const ofRoom =
         roomId === null
-          ? null
+          ? unknownChange
           : roomId === placeId
             ? airChangeOf(roomId, now)
-            : this.verdictAt(roomId, now).airChange;
-      const made = { at: now, verdict: airVerdict(evidence(placeId, airChange, now)), airChange };
+            : this.verdictAt(roomId, now);
+      const { airChange, byGas } = ofRoom;
+      const verdict = airVerdict(evidence(placeId, ofRoom, now));
+      const made = { at: now, verdict, airChange, byGas };
       kept.set(placeId, made);
       return made;
     },

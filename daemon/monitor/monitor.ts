@@ -22,7 +22,7 @@ import type {
   HourSource,
   ReadingSource,
 } from './ports.ts';
-import { readSiteFacts } from './site-facts.ts';
+import { readSiteFacts, type SiteFacts } from './site-facts.ts';
 import { type NoticeKeeper, noticeWatch } from './watch-notices.ts';
 
 export interface MonitorParts {
@@ -137,10 +137,16 @@ export function createMonitor(parts: MonitorParts) {
     },
     /** Called after people recorded or corrected something. */
     factsChanged(): void {
+      const before = site;
       site = readSiteFacts(source);
+      airing.forget();
+      // Most edits move no sensor: what was heard then still holds.
+      if (hangsTheSame(before, site)) {
+        ledger.settle();
+        return;
+      }
       fed.clear();
       air.forget();
-      airing.forget();
       outlooks.forget();
       ledger.settle();
       ledger.refresh();
@@ -166,3 +172,9 @@ export function createMonitor(parts: MonitorParts) {
   };
 }
 export type Monitor = ReturnType<typeof createMonitor>;
+
+/** Whether every sensor hangs where it hung, in places that lie within each other as they did. */
+function hangsTheSame(a: SiteFacts, b: SiteFacts): boolean {
+  const hung = ({ places, stays }: SiteFacts) => JSON.stringify([[...places], [...stays]]);
+  return hung(a) === hung(b);
+}

@@ -16,6 +16,7 @@ import type { SiteFacts } from './site-facts.ts';
 export const followed = {
   'air-temperature': 'lowest',
   'relative-humidity': 'highest',
+  'carbon-dioxide': 'highest',
 } as const satisfies Partial<Record<Quantity, Speaker>>;
 export type Followed = keyof typeof followed;
 
@@ -142,8 +143,30 @@ export function placeAir({ readings, corrected, flags, facts, holdMs }: PlaceAir
   const tailOf = (placeId: string, quantity: Followed) =>
     tails.get(tailKey(placeId, quantity)) ?? rebuild(placeId, quantity);
 
+  /** What a place’s value was at one moment; null where every reading was too old by then. */
+  function valueAt(placeId: string, quantity: Followed, at: number): Sample | null {
+    const standing = heard(placeId).flatMap((sensor): HeardReading[] => {
+      if (sensor.untilAt !== null && sensor.untilAt <= at) return [];
+      const found = readings.readingBefore(sensor.sensorKey, quantity, at + 1, flags.timeUnknown);
+      if (!found || at - found.at > holdMs) return [];
+      if (sensor.fromAt !== null && found.at < sensor.fromAt) return [];
+      const { sensorKey, level, untilAt } = sensor;
+      return [{ sensorKey, level, untilAt, at, value: corrected(quantity, found.raw) }];
+    });
+    return hear(new Map(), standing, holdMs, followed[quantity]);
+  }
+
   return {
     samples,
+    /** The value at steps through a stretch, looked up one by one: cheap where readings are many. */
+    sparse(placeId: string, quantity: Followed, from: number, to: number, stepMs: number) {
+      const values: Sample[] = [];
+      for (let at = from; at < to; at += stepMs) {
+        const sample = valueAt(placeId, quantity, at);
+        if (sample) values.push(sample);
+      }
+      return values;
+    },
     /** Whether more than one sensor can speak for a place, so that one reading sways others. */
     isShared: (placeId: string): boolean =>
       new Set(heard(placeId).map((sensor) => sensor.sensorKey)).size > 1,

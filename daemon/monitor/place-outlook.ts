@@ -1,9 +1,10 @@
 import { hourMs } from '../rules/cure-span.ts';
 import type { OutdoorForecastPoint } from '../rules/facts.ts';
+import type { Sample } from '../rules/place-series.ts';
 import { type CureAhead, cureAhead } from '../science/cure-ahead.ts';
 import { type AirReading, temperatureOutlook } from '../science/temperature-outlook.ts';
 import type { ModelPair } from './hour-book.ts';
-import type { PlaceAirReader } from './place-air.ts';
+import type { Followed, PlaceAirReader } from './place-air.ts';
 import type { SiteFacts } from './site-facts.ts';
 
 /** Cure that lies ahead at a place by both models, from its newest reading on. */
@@ -14,6 +15,8 @@ export interface PlaceOutlook {
 
 /** How far back the recorded days are looked at, h: longer teaches an outlook nothing. Assumption. */
 const historyHours = 14 * 24;
+/** Over so many last hours they are taken as they come, thinned to `thinMs`. */
+const closeHours = 6;
 /** Readings closer together than this tell an outlook by the hour nothing. */
 const thinMs = 10 * 60_000;
 /** An outlook stands for this long before it is made again. */
@@ -31,21 +34,28 @@ interface OutlookParts {
 export function placeOutlooks({ facts, air, models, forecast }: OutlookParts) {
   const kept = new Map<string, { at: number; outlook: PlaceOutlook | null }>();
 
-  function history(placeId: string, lastAt: number): AirReading[] {
+  /** By the hour over two weeks, closer together over the last hours. */
+  function series(placeId: string, quantity: Followed, lastAt: number): Sample[] {
+    const closeFrom = lastAt - closeHours * hourMs;
+    const close: Sample[] = [];
+    for (const sample of air.samples(placeId, quantity, closeFrom, lastAt)) {
+      const chosenAt = close.at(-1)?.at ?? Number.NEGATIVE_INFINITY;
+      if (sample.at < closeFrom) continue;
+      if (sample.at - chosenAt >= thinMs || sample.at === lastAt) close.push(sample);
+    }
     const from = lastAt - historyHours * hourMs;
-    const humidity = air.samples(placeId, 'relative-humidity', from, lastAt);
+    return [...air.sparse(placeId, quantity, from, closeFrom, hourMs), ...close];
+  }
+
+  function history(placeId: string, lastAt: number): AirReading[] {
+    const humidity = series(placeId, 'relative-humidity', lastAt);
     let next = 0;
-    let chosenAt = Number.NEGATIVE_INFINITY;
-    const readings: AirReading[] = [];
-    for (const { at, value } of air.samples(placeId, 'air-temperature', from, lastAt)) {
-      if (at < from || (at - chosenAt < thinMs && at !== lastAt)) continue;
-      chosenAt = at;
+    return series(placeId, 'air-temperature', lastAt).map(({ at, value }) => {
       while ((humidity[next + 1]?.at ?? Number.POSITIVE_INFINITY) <= at) next++;
       const damp = humidity[next];
       const isNear = damp !== undefined && Math.abs(damp.at - at) <= hourMs;
-      readings.push({ at, tempC: value, rhPercent: isNear ? damp.value : null });
-    }
-    return readings;
+      return { at, tempC: value, rhPercent: isNear ? damp.value : null };
+    });
   }
 
   function outdoorsFor(placeId: string, lastAt: number) {

@@ -72,3 +72,16 @@ export function boardsPerLitre(
   if (board.faces.length === 0) throw new RangeError('faces is empty; allowed: at least one');
   return positive('spreadingM2PerL', spreadingM2PerL) / boardArea({ ...board, count: 1 });
 }
+
+/**
+ * What is left in the pot.
+ *
+ * @param mixedL - litres mixed, 0 or more
+ * @param usedL - litres used, 0 to what was mixed
+ * @returns litres
+ * @throws RangeError outside the range
+ */
+export function leftOverL(mixedL: number, usedL: number): number {
+  within('mixedL', mixedL, 0, 1e6);
+  return mixedL - within('usedL', usedL, 0, mixedL);
+}

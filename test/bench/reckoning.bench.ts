@@ -1,4 +1,5 @@
 import { bench, describe } from 'vitest';
+import { estimateAirChange } from '../../daemon/science/airflow.ts';
 import { integrateCure, segmentEquivalentHours } from '../../daemon/science/cure.ts';
 import { fitRequirement } from '../../daemon/science/touch.ts';
 import { decodeMessage } from '../../sensors/payload/decode-message.ts';
@@ -34,6 +35,21 @@ describe('10,000 readings, one a minute', () => {
     });
     bench(`integrateCure, ${model.rate}`, () => {
       integrateCure(samples, model);
+    });
+  }
+});
+
+describe('air changes of a room', () => {
+  const hour = 3_600_000;
+  for (const hours of [12, 24, 48]) {
+    let insideGM3 = 9;
+    const air = Array.from({ length: hours * 12 }, (_, i) => {
+      const outsideGM3 = 8 + 1.5 * Math.sin(i / 48) + Math.sin(i / 16);
+      insideGM3 += (outsideGM3 - insideGM3) / 12;
+      return { at: (i * hour) / 12, insideGM3: insideGM3 + 0.02 * Math.sin(i * 7), outsideGM3 };
+    });
+    bench(`fit of ${hours} h at five minutes`, () => {
+      estimateAirChange(air);
     });
   }
 });

@@ -78,6 +78,51 @@ describe('the air of a room, from its vapour against outdoors', () => {
   });
 });
 
+describe('the air of a room, from carbon dioxide', () => {
+  it('is told also while boards lie there, which hold back vapour but not that', () => {
+    const one = openSite();
+    site = one;
+    const shed = one.place('Shed', 'room');
+    one.batch(shed);
+    let ppm = 500;
+    const readings: Parameters<TestSite['send']>[0] = [];
+    const end = start + 30 * hour;
+    for (let at = start; at <= end; at += 5 * minute) {
+      readings.push({ sensor: 'a', at, value: 18 });
+      readings.push({ sensor: 'a', at, value: Math.round(ppm), quantity: 'carbon-dioxide' });
+      // Someone works there for two hours in six; a quarter of the air is changed an hour.
+      const working = Math.floor((at - start) / (2 * hour)) % 3 === 0;
+      ppm += ((0.25 * (425 - ppm) + (working ? 300 : 0)) * 5) / 60;
+    }
+    one.send(readings);
+    one.put('a', shed);
+    const place = one.monitor.overview(end).find((each) => each.id === shed);
+    // A source that comes and goes is no steady one: where it does not fit, that is said.
+    if (place?.airChange) expect(place.airChange.perHour).toBeLessThan(0.5);
+    else expect(place?.airflow).toBe('cannot-tell');
+  });
+
+  it('is poor where a high level dies away at a fifth an hour', () => {
+    const one = openSite();
+    site = one;
+    const shed = one.place('Shed', 'room');
+    one.batch(shed);
+    const readings: Parameters<TestSite['send']>[0] = [];
+    const end = start + 20 * hour;
+    for (let at = start; at <= end; at += 5 * minute) {
+      const ppm = 425 + 1500 * Math.exp((-0.2 * (at - start)) / hour);
+      readings.push({ sensor: 'a', at, value: 18 });
+      readings.push({ sensor: 'a', at, value: Math.round(ppm), quantity: 'carbon-dioxide' });
+    }
+    one.send(readings);
+    one.put('a', shed);
+    const place = one.monitor.overview(end).find((each) => each.id === shed);
+    expect(place?.airChange?.perHour).toBeGreaterThan(0.17);
+    expect(place?.airChange?.perHour).toBeLessThan(0.23);
+    expect(place?.airflow).toBe('poor');
+  });
+});
+
 describe('the air of a rack', () => {
   it('is that of its room while it is no moister', () => {
     expect(room(2).rack.airflow).toBe('good');

@@ -1,6 +1,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import type { Quantity } from '../../daemon/contract/quantity.ts';
 import { modelPair, requirementPrior } from '../../daemon/model-settings.ts';
 import { createMonitor } from '../../daemon/monitor/monitor.ts';
 import type { PlaceFact } from '../../daemon/rules/facts.ts';
@@ -71,7 +72,7 @@ export function openSite(cure: Partial<Settings['cure']> = {}) {
       monitor.factsChanged();
     },
     send(
-      readings: { sensor: string; at: number; value: number; quantity?: 'relative-humidity' }[],
+      readings: { sensor: string; at: number; value: number; quantity?: Quantity }[],
       flags = 0,
     ): void {
       monitor.committed(

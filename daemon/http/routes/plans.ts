@@ -2,10 +2,14 @@ import type { FastifyInstance } from 'fastify';
 import { BoardcureError } from '../../contract/problem.ts';
 import { planReply } from '../../rules/fact-reply.ts';
 import type { PlanFact } from '../../rules/facts.ts';
+import { keepingWords } from '../../rules/keeping-paint.ts';
 import { named } from '../../rules/record-check.ts';
 import { mixture, stickMarks } from '../../science/paint.ts';
+import { leftOverL } from '../../science/paint-quantity.ts';
 import type { HttpParts } from '../ports.ts';
 import { register } from '../register-route.ts';
+
+const undiluted = { paint: 1, rawLinseedOil: 0, turpentine: 0 };
 
 export function planRoutes(app: FastifyInstance, { view, edits, now, newId }: HttpParts): void {
   register(app, 'listPlans', () => [...view.facts().plans.values()].map(planReply));
@@ -26,7 +30,7 @@ export function planRoutes(app: FastifyInstance, { view, edits, now, newId }: Ht
   register(app, 'mixture', ({ query }) => {
     const { paint = 0, rawLinseedOil = 0, turpentine = 0, potDiameterMm } = query;
     const given = paint + rawLinseedOil + turpentine > 0;
-    const parts = given ? [paint, rawLinseedOil, turpentine] : [1, 0, 0];
+    const parts = given ? [paint, rawLinseedOil, turpentine] : Object.values(undiluted);
     return possible(() => {
       const { totalL, partsL } = mixture({
         areaM2: query.areaM2,
@@ -42,6 +46,8 @@ export function planRoutes(app: FastifyInstance, { view, edits, now, newId }: Ht
           potDiameterMm === undefined
             ? null
             : stickMarks({ potDiameterMm, volumeL: totalL, parts }),
+        leftOverL: query.usedL === undefined ? null : leftOverL(totalL, query.usedL),
+        keeping: keepingWords(given ? { paint, rawLinseedOil, turpentine } : undiluted),
       };
     });
   });
