@@ -180,7 +180,7 @@ function reasons(
   if (own.failedAt !== null && !passed) {
     say(
       'failed-test',
-      `It failed a touch test at ${Math.round(own.failedAt)} °C·h and needs more.`,
+      `It failed a touch test at ${Math.round(own.failedAt)} °C·h; it has ${Math.round(progress.degreeHours)} now.`,
     );
   }
   if (!cured && !passed && progress.degreeHours > 0) say('how-to-test', test);

@@ -69,7 +69,9 @@ export function wrongAt(row: WallRow, overview: Overview, now: number): string[]
     wrong.push(poorAirWords(place.airReasons));
   }
   for (const reason of batch.verdict?.reasons ?? []) {
-    if (isTrouble.has(reason.code)) wrong.push(reason.text);
+    // A failed test is news until it is worth feeling again.
+    const isOver = reason.code === 'failed-test' && batch.verdict?.verdict !== 'wait';
+    if (isTrouble.has(reason.code) && !isOver) wrong.push(reason.text);
   }
   for (const notice of overview.notices) {
     const about = notice.subject === place.id || notice.subject === batch.id;
