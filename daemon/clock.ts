@@ -1,25 +1,29 @@
-/** Time as the daemon sees it: the wall clock by default, a fast one in the simulated shed. */
-export interface Clock {
-  /** UTC epoch milliseconds, integer. */
-  now(): number;
-  /** Milliseconds since an arbitrary start; never goes back. */
-  monotonic(): number;
-  /** False while the wall clock has evidently never been set. */
-  trusted(): boolean;
-  /** How many seconds of its time pass in one of the wall's. */
-  readonly speed: number;
+/** What a database tells a clock at the start. */
+export interface KnownTime {
+  /** The newest moment that is on record, UTC epoch ms; null when nothing is. */
+  newestAt: number | null;
+  /** The running of the computer during which the clock was last trusted; null when never. */
+  trustedBoot: string | null;
 }
 
-/** A computer without a battery clock starts in 1970; nothing dated before this is a set clock. */
-const EARLIEST_SET_CLOCK = Date.UTC(2026, 0, 1);
-
-export function wallClock(): Clock {
-  return {
-    now: () => Date.now(),
-    monotonic: () => performance.now(),
-    trusted: () => Date.now() >= EARLIEST_SET_CLOCK,
-    speed: 1,
-  };
+/** Time as the daemon sees it: the wall clock by default, a fast one in the simulated shed. */
+export interface Clock {
+  /** UTC epoch milliseconds, integer; never goes back while the clock is trusted. */
+  now(): number;
+  /** Milliseconds since the computer was started, or another fixed moment; never goes back. */
+  monotonic(): number;
+  /** False while nothing vouches for the wall clock, as after a start without a battery clock. */
+  trusted(): boolean;
+  /** Names the running of the computer that monotonic time belongs to. */
+  readonly boot: string;
+  /** What is amiss with the time and what to do, in sentences; none when all is well. */
+  doubts(): string[];
+  /** Told once, before the first reading, what is on record. */
+  learn(known: KnownTime): void;
+  /** Looks after the time from now on, and calls back when the clock comes to be trusted. */
+  watch(trusted: () => void): { close(): void };
+  /** How many seconds of its time pass in one of the wall's. */
+  readonly speed: number;
 }
 
 export interface FastClock extends Clock {
@@ -48,6 +52,10 @@ export function fastClock(startAt: number, speed: number): FastClock {
     now,
     monotonic: () => performance.now(),
     trusted: () => true,
+    boot: 'fast',
+    doubts: () => [],
+    learn() {},
+    watch: () => ({ close() {} }),
     get speed() {
       return factor;
     },

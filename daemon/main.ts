@@ -2,10 +2,10 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { v7 as newId } from 'uuid';
-import { correctedValue } from '../sensors/correct/corrected-value.ts';
 import { readingFlagBits } from '../sensors/correct/reading-time.ts';
 import type { Clock } from './clock.ts';
-import type { Quantity } from './contract/quantity.ts';
+import { BoardcureError } from './contract/problem.ts';
+import { corrected } from './corrected.ts';
 import { siteEdits } from './edits.ts';
 import { buildServer } from './http/server.ts';
 import { startBroker } from './ingest/broker.ts';
@@ -22,9 +22,15 @@ import { defaultPlans } from './rules/coating-plan.ts';
 import { startSchedule } from './schedule/cron.ts';
 import type { Settings } from './settings/schema.ts';
 import { siteHealth } from './site-health.ts';
+import { siteTime, teachClock } from './site-time.ts';
+import { nightFolder, nightlyBackups } from './store/backup-nightly.ts';
+import type { Committed } from './store/commit-readings.ts';
+import { damageWatch } from './store/damage-watch.ts';
+import { spaceDoubts } from './store/free-space.ts';
 import { databaseFile, openForReading } from './store/open.ts';
 import { storeReader } from './store/store.ts';
 import { startStoreThread } from './store/thread.ts';
+import { storeUpkeep } from './store/upkeep.ts';
 
 export interface DaemonLog {
   info(facts: object, text: string): void;
@@ -53,7 +59,8 @@ export interface Daemon {
   close(): Promise<void>;
 }
 
-const corrected = (quantity: Quantity, raw: number) => correctedValue(quantity, raw).value;
+/** How long a full disk may hold up another broker, which keeps what is not acknowledged. */
+const longestHoldOfBrokerMs = 10 * 60_000;
 
 /**
  * Puts the daemon together and starts it: store, monitor, intake, pages. Closing goes the other way.
@@ -81,6 +88,7 @@ export async function startDaemon({ settings, clock, log }: DaemonParts): Promis
     closers.push(() => writer.close());
     const reader = storeReader(openForReading(file));
     closers.push(() => reader.close());
+    teachClock(clock, reader);
     const models = modelPair(settings.cure);
     await writer.keepOnlyModels([models.ruling.name, models.beside.name]);
     if (reader.plans().length === 0) {
@@ -113,30 +121,49 @@ export async function startDaemon({ settings, clock, log }: DaemonParts): Promis
       failed: (cause) => log.error({ cause: String(cause) }, 'hour sums could not be kept'),
     });
 
+    const upkeep = storeUpkeep(writer, settings.storage, (cause) =>
+      log.error({ cause: String(cause) }, 'readings could not be packed'),
+    );
+    closers.push(() => upkeep.close());
+    const committed = (result: Committed) => {
+      upkeep.tookIn(result.fresh.length, clock.now());
+      intake.count(result.fresh.length, result.duplicates);
+      try {
+        monitor.committed(result);
+      } catch (cause) {
+        // The readings are on disk: what was made of them in memory is made anew from there.
+        log.error({ cause: String(cause) }, 'a commit could not be worked in; starting over');
+        monitor.startOver();
+      }
+      changed(null);
+    };
     const queue = groupCommit({
       commit: (group) => writer.commitReadings(group),
-      committed(result) {
-        intake.count(result.fresh.length, result.duplicates);
-        try {
-          monitor.committed(result);
-        } catch (cause) {
-          // The readings are on disk: what was made of them in memory is made anew from there.
-          log.error({ cause: String(cause) }, 'a commit could not be worked in; starting over');
-          monitor.startOver();
-        }
-        changed(null);
-      },
+      committed,
       failed: (cause) => log.error({ cause: cause.message }, 'a group of readings was refused'),
       now: clock.now,
+      isFull: (cause) => cause instanceof BoardcureError && cause.code === 'BC_STORE_FULL',
+      fullChanged(isFull) {
+        if (isFull) log.error({}, 'the disk is full; nothing is acknowledged until there is space');
+        else log.info({}, 'the disk has space again; recording goes on');
+        changed(null);
+      },
+      // Another broker keeps what is not acknowledged; only nodes are let go before they give up.
+      ...(settings.mqtt.external === null ? {} : { longestHoldMs: longestHoldOfBrokerMs }),
       ...settings.commit,
     });
+    const time = siteTime({ clock, reader, writer, committed, log });
+    closers.push(() => time.close());
     const intake = createIntake({
       site: settings.site,
       maxPayloadBytes: settings.mqtt.maxPayloadBytes,
       now: clock.now,
       clockTrusted: clock.trusted,
+      boot: { name: clock.boot, upMs: clock.monotonic },
+      heardTime: time.heardTime,
       queue,
     });
+    await time.settle();
     const take = forecastPort({
       site: settings.site,
       now: clock.now,
@@ -157,7 +184,23 @@ export async function startDaemon({ settings, clock, log }: DaemonParts): Promis
       await queue.drained();
     });
 
-    const health = siteHealth({ port, counts: intake.counts, clock });
+    const { keep, at: backupAt } = settings.backup;
+    const damage = damageWatch(file);
+    closers.push(() => damage.close());
+    const backups = nightlyBackups({ file, folder: nightFolder(settings), keep });
+    closers.push(() => backups.close());
+    const leastSpace = settings.storage.lowSpaceMiB * 1_048_576;
+    const health = siteHealth({
+      port,
+      counts: intake.counts,
+      isFull: queue.isFull,
+      doubts: [
+        time.doubts,
+        damage.doubts,
+        backups.doubts,
+        () => spaceDoubts(settings.data, leastSpace),
+      ],
+    });
     const app = await buildServer({
       site: settings.site,
       view: {
@@ -181,6 +224,7 @@ export async function startDaemon({ settings, clock, log }: DaemonParts): Promis
       edits: siteEdits(writer, monitor, changed),
       readings: {
         readingsBetween: reader.readingsBetween,
+        readingOutline: reader.readingOutline,
         newestReading: (sensorKey, quantity) =>
           reader.readingBefore(sensorKey, quantity, Number.MAX_SAFE_INTEGER, 0),
         corrected,
@@ -193,6 +237,7 @@ export async function startDaemon({ settings, clock, log }: DaemonParts): Promis
       onChange,
       dashboardFolder: builtDashboard(),
       longestGapMs: maxGapMs,
+      maxStreams: settings.http.maxStreams,
       log,
     });
     closers.push(() => app.close());
@@ -211,10 +256,30 @@ export async function startDaemon({ settings, clock, log }: DaemonParts): Promis
     });
     const schedule = startSchedule({
       async everyMinute() {
+        await time.settle();
         if (await monitor.watchNotices(clock.now())) changed(null);
         else if (listeners.size > 0) changed(null);
       },
-      nightly: () => writer.checkpoint(),
+      pack: () => upkeep.pack(clock.now()),
+      async nightly() {
+        await upkeep.letGo(clock.now());
+        await writer.checkpoint();
+        const faults = await damage.look();
+        if (faults.length > 0) log.error({ faults }, 'the database is damaged');
+      },
+      backup:
+        keep === 0
+          ? null
+          : {
+              at: backupAt,
+              async whenDue(isItsHour) {
+                // A simulated shed is gone tomorrow.
+                if (clock.speed > 1) return;
+                const copy = await backups.whenDue(clock.now(), isItsHour);
+                if (copy)
+                  log.info({ file: copy.file, bytes: copy.bytes }, 'the database was backed up');
+              },
+            },
       failed: (cause) => log.error({ cause: String(cause) }, 'a repeated act failed'),
       speed: () => clock.speed,
     });
@@ -235,7 +300,7 @@ function openMessagePort(
   log: DaemonLog,
 ): Promise<MessagePort> | MessagePort {
   const { host, port, external, clientId } = settings.mqtt;
-  if (external === null) return startBroker({ host, port, take, log });
+  if (external === null) return startBroker({ host, port, limits: settings.mqtt, take, log });
   return startSubscriber({
     url: external,
     clientId: clientId ?? `boardcure-${settings.site}`,

@@ -1,4 +1,3 @@
-import type { Clock } from './clock.ts';
 import type { HttpParts } from './http/ports.ts';
 import type { IntakeCounts } from './ingest/intake.ts';
 import type { MessagePort } from './ingest/message-port.ts';
@@ -6,22 +5,31 @@ import type { MessagePort } from './ingest/message-port.ts';
 interface HealthParts {
   port: MessagePort;
   counts: IntakeCounts;
-  clock: Clock;
+  /** Whether nothing can be acknowledged because the disk is full. */
+  isFull: () => boolean;
+  /** What is amiss with the time, and with the database; none when all is well. */
+  doubts: readonly (() => string[])[];
 }
 
 /** How the daemon does, with a reason for everything that is not as it should be. */
-export function siteHealth({ port, counts, clock }: HealthParts): HttpParts['health'] {
+export function siteHealth({ port, counts, isFull, doubts }: HealthParts): HttpParts['health'] {
   return () => {
     const connected = port.connected();
-    const reasons: string[] = [];
-    if (!connected) reasons.push('The MQTT broker is out of reach; readings wait there.');
-    if (!clock.trusted()) reasons.push('The computer’s clock has not been set.');
+    const refusing = isFull();
+    const reasons = doubts.flatMap((tell) => tell());
+    if (!connected) reasons.unshift('The MQTT broker is out of reach; readings wait there.');
+    if (refusing) {
+      reasons.unshift(
+        'The disk is full: readings are not acknowledged, so that sensors keep them. Free some space; recording goes on by itself.',
+      );
+    }
     return {
       status: reasons.length === 0 ? 'ok' : 'degraded',
       reasons,
       broker: port.kind,
       connected,
-      intake: { ...counts },
+      intake: { ...counts, refusing },
+      clients: port.traffic(),
     };
   };
 }

@@ -7,6 +7,7 @@ const WHOLE_WAY = [
   'test/command/**/*.test.ts',
   'test/faults/**/*.test.ts',
   'test/journey/**/*.test.ts',
+  'test/load/**/*.test.ts',
   'test/house/**/*.test.ts',
 ];
 

@@ -1,3 +1,4 @@
+import { setFlagsFromString } from 'node:v8';
 import type { CommandIo } from './command-io.ts';
 
 type Command = (args: string[], io: CommandIo) => Promise<number>;
@@ -16,6 +17,22 @@ const commands: Record<string, { about: string; load: () => Promise<Command> }> 
     about: 'feed a recording from a CSV file into a running daemon over MQTT',
     load: async () => (await import('./replay.ts')).replay,
   },
+  backup: {
+    about: 'copy the database into one file, also while the daemon runs',
+    load: async () => (await import('./backup.ts')).backup,
+  },
+  restore: {
+    about: 'put a backup in the place of the database',
+    load: async () => (await import('./restore.ts')).restore,
+  },
+  export: {
+    about: 'write everything into a folder as CSV and JSON',
+    load: async () => (await import('./export.ts')).exportSite,
+  },
+  doctor: {
+    about: 'look at settings, ports, folder, disk, clock, database and broker',
+    load: async () => (await import('./doctor.ts')).doctor,
+  },
   forecast: {
     about: 'send a weather forecast for outdoors from a CSV file to a running daemon',
     load: async () => (await import('./forecast.ts')).forecast,
@@ -27,7 +44,7 @@ const usage = [
   ...Object.entries(commands).map(([name, { about }]) => `  ${name.padEnd(8)} ${about}`),
   'Options of serve: --data <folder>  --http [host:]port  --mqtt [host:]port | mqtt://host:port',
   '  --site <name>  --config <file>',
-  'demo and replay tell theirs with --help.',
+  'The other commands tell theirs with --help.',
 ].join('\n');
 
 /**
@@ -36,6 +53,8 @@ const usage = [
  * @param args - what stood after the program’s name
  */
 export async function run(args: string[]): Promise<void> {
+  // Clear away early rather than fill the memory there is; threads begun later do so too.
+  setFlagsFromString('--optimize-for-size');
   const stop = new AbortController();
   for (const signal of ['SIGINT', 'SIGTERM'] as const) {
     process.once(signal, () => stop.abort());

@@ -1,7 +1,7 @@
 import { pino } from 'pino';
-import { wallClock } from '../clock.ts';
 import { startDaemon } from '../main.ts';
 import { loadSettings, SettingsError } from '../settings/load.ts';
+import { wallClock } from '../wall-clock.ts';
 import type { CommandIo } from './command-io.ts';
 
 /** `boardcure serve`: runs the daemon until it is asked to stop. Returns the exit code. */
@@ -18,7 +18,11 @@ export async function serve(args: string[], io: CommandIo): Promise<number> {
   const log = pino({ level: settings.log.level }, pino.destination({ dest: 2, sync: true }));
   let daemon: Awaited<ReturnType<typeof startDaemon>>;
   try {
-    daemon = await startDaemon({ settings, clock: wallClock(), log });
+    daemon = await startDaemon({
+      settings,
+      clock: wallClock({ longestGapMs: settings.cure.maxGapHours * 3_600_000 }),
+      log,
+    });
   } catch (cause) {
     io.stderr(cause instanceof Error ? cause.message : String(cause));
     return 1;

@@ -12,7 +12,21 @@ export const Health = z.object({
     refused: z.int(),
     dropped: z.int(),
     flagged: z.int(),
+    refusing: z
+      .boolean()
+      .describe('true while the disk is full and nothing is acknowledged; it ends by itself'),
   }),
+  clients: z
+    .object({
+      connections: z.int().describe('open just now'),
+      bestEffort: z.int().describe('messages at QoS 0: nobody sends them again'),
+      retainDropped: z.int().describe('messages that were to be kept and were passed on only'),
+      cutOff: z
+        .record(z.string(), z.int())
+        .describe('connections that were ended or refused, by reason'),
+    })
+    .nullable()
+    .describe('of the embedded broker, since the start; null with another one'),
 });
 export type Health = z.infer<typeof Health>;
 

@@ -50,6 +50,11 @@ export const problems = {
     title: 'Changes are only accepted from the computer itself',
     doThis: 'Open the page on the computer that runs the daemon, at http://localhost.',
   },
+  BC_TOO_MANY_STREAMS: {
+    status: 429,
+    title: 'Too many pages listen already',
+    doThis: 'Wait until another page is closed, or raise http.maxStreams in the settings.',
+  },
   BC_STORE_FULL: {
     status: 507,
     title: 'The disk is full',

@@ -20,6 +20,7 @@ import type {
   SensorStay,
   TouchTestFact,
 } from '../rules/facts.ts';
+import type { ReadingOutline } from '../rules/reading-outline.ts';
 
 /* What the pages and the API need of the house; handed over by main. */
 
@@ -75,6 +76,11 @@ export interface Readings {
     to: number,
     limit: number,
   ): ReadingFact[];
+  /**
+   * The extremes of each hour of a span, both its ends included, and where there are readings; left
+   * out, all readings are looked at instead.
+   */
+  readingOutline?(sensorKey: number, quantity: Quantity, from: number, to: number): ReadingOutline;
   newestReading(sensorKey: number, quantity: Quantity): ReadingFact | null;
   corrected(quantity: Quantity, raw: number): number;
   refused(): RefusedMessage[];
@@ -95,5 +101,7 @@ export interface HttpParts {
   /** Folder of the built dashboard; null when there is none. */
   dashboardFolder: string | null;
   longestGapMs: number;
+  /** Pages that may listen to the stream at once. */
+  maxStreams: number;
   log: { warn(facts: object, text: string): void; error(facts: object, text: string): void };
 }

@@ -1,4 +1,5 @@
 import type { FastifyInstance, FastifyReply } from 'fastify';
+import { BoardcureError } from '../contract/problem.ts';
 import type { StreamEvent } from '../contract/stream-event.ts';
 import type { HttpParts } from './ports.ts';
 import { siteOverview } from './routes/site.ts';
@@ -20,9 +21,11 @@ export function streamRoute(app: FastifyInstance, parts: HttpParts): () => void 
     gathering = null;
     try {
       const overview = siteOverview(parts);
-      for (const page of open) {
-        page.push('', { kind: 'overview', overview: { ...overview, mayWrite: page.own } });
-      }
+      const text = (mayWrite: boolean) =>
+        eventText({ kind: 'overview', overview: { ...overview, mayWrite } });
+      // Made once and not for each page: an overview has some ten thousand letters.
+      const [own, others] = [text(true), text(false)];
+      for (const page of open) page.push('', page.own ? own : others);
     } catch (cause) {
       // Outside of any request: what is asked next answers with the same fault.
       parts.log.error({ cause: String(cause) }, 'the overview could not be sent');
@@ -32,7 +35,8 @@ export function streamRoute(app: FastifyInstance, parts: HttpParts): () => void 
   const stop = parts.onChange((batchId) => {
     if (open.size === 0) return;
     if (batchId !== null) {
-      for (const page of open) page.push(batchId, { kind: 'batch-changed', batchId });
+      const text = eventText({ kind: 'batch-changed', batchId });
+      for (const page of open) page.push(batchId, text);
     }
     gathering ??= setTimeout(pushOverview, gatherMs);
   });
@@ -49,14 +53,18 @@ export function streamRoute(app: FastifyInstance, parts: HttpParts): () => void 
       },
     },
     async (request, reply) => {
+      if (open.size >= parts.maxStreams) {
+        throw new BoardcureError(
+          'BC_TOO_MANY_STREAMS',
+          `${open.size} pages listen already, as many as http.maxStreams allows.`,
+        );
+      }
       const page = openPage(reply, isFromHere(request));
       reply.sse.keepAlive();
       open.add(page);
       reply.sse.onClose(() => open.delete(page));
-      page.push('', {
-        kind: 'overview',
-        overview: { ...siteOverview(parts), mayWrite: page.own },
-      });
+      const overview = { ...siteOverview(parts), mayWrite: page.own };
+      page.push('', eventText({ kind: 'overview', overview }));
     },
   );
 
@@ -68,9 +76,12 @@ export function streamRoute(app: FastifyInstance, parts: HttpParts): () => void 
   };
 }
 
+/** JSON has no line break of its own: one line of the stream. */
+const eventText = (event: StreamEvent): string => JSON.stringify(event);
+
 interface OpenPage {
   own: boolean;
-  push(subject: string, event: StreamEvent): void;
+  push(subject: string, event: string): void;
   close(): void;
 }
 
@@ -79,7 +90,7 @@ interface OpenPage {
  * subject waits for it: a tablet that sleeps costs no memory.
  */
 function openPage(reply: FastifyReply, own: boolean): OpenPage {
-  const waiting = new Map<string, StreamEvent>();
+  const waiting = new Map<string, string>();
   let sending = false;
   const close = () => reply.sse.close();
 
@@ -87,7 +98,7 @@ function openPage(reply: FastifyReply, own: boolean): OpenPage {
     sending = true;
     for (const [subject, data] of waiting) {
       waiting.delete(subject);
-      await reply.sse.send({ data });
+      await reply.sse.send(data);
     }
     sending = false;
   }

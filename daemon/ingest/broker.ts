@@ -1,30 +1,77 @@
 import { createServer, type Socket } from 'node:net';
 import { setImmediate as nextTurn } from 'node:timers/promises';
 import { Aedes, type AedesPublishPacket, type Client } from 'aedes';
-import type { IngestLog, MessagePort, TakeMessage } from './message-port.ts';
+import { type BrokerLimits, type CutOff, guardSockets } from './guard-sockets.ts';
+import type { BrokerTraffic, IngestLog, MessagePort, TakeMessage } from './message-port.ts';
+import { retainedTopics } from './retained-topics.ts';
+import { sparingLog } from './sparing-log.ts';
 import { messagesUnderWay } from './under-way.ts';
 
 export interface BrokerParts {
   host: string;
   port: number;
+  /** Those that are left out are as in `defaultBrokerLimits`. */
+  limits?: Partial<BrokerLimits>;
   take: TakeMessage;
   log: IngestLog;
 }
+
+export const defaultBrokerLimits: BrokerLimits = {
+  maxConnections: 1000,
+  connectSeconds: 10,
+  maxPacketBytes: 2_097_152,
+  maxUnderWay: 5000,
+  maxUnreadBytes: 1_048_576,
+  maxRetained: 1000,
+};
+
+/** Subscriptions of one client. */
+const mostSubscriptions = 100;
 
 /** How long closing waits for commits, so that what is on disk is also acknowledged. */
 const longestFarewellMs = 2000;
 
 /**
  * The embedded broker. A publisher’s message is acknowledged only when `take` says that it is on
- * disk: `authorizePublish` is the one hook that runs before the acknowledgement is written.
+ * disk: `authorizePublish` is the one hook that runs before the acknowledgement is written. That
+ * holds for QoS 1 (PUBACK) and QoS 2 (PUBREC) alike; at QoS 0 nobody is told.
+ *
+ * A session ends with its connection: what waits for a listener that is away would grow without
+ * end. **Source:** MQTT 3.1.1 (2014), section 4.1, leaves the broker that choice.
  *
  * @throws Error saying what to do when the port is taken
  */
-export async function startBroker({ host, port, take, log }: BrokerParts): Promise<MessagePort> {
+export async function startBroker(parts: BrokerParts): Promise<MessagePort> {
+  const { host, port, take, log } = parts;
+  const limits = { ...defaultBrokerLimits, ...parts.limits };
   const underWay = messagesUnderWay();
+  const warn = sparingLog(log);
+  const retained = retainedTopics(limits.maxRetained);
+  const subscribed = new WeakMap<Client, number>();
+  const counts: Omit<BrokerTraffic, 'connections'> = {
+    bestEffort: 0,
+    retainDropped: 0,
+    cutOff: {
+      'too-many-connections': 0,
+      'no-connect': 0,
+      'packet-too-large': 0,
+      unreadable: 0,
+      'does-not-read': 0,
+      'memory-short': 0,
+    },
+  };
+  const guard = guardSockets(limits, (why) => {
+    counts.cutOff[why]++;
+    warn(whyCutOff[why]);
+  });
   let closing = false;
   const broker = await Aedes.createBroker({
-    connectTimeout: 30_000,
+    // The guard cuts off first, and counts.
+    connectTimeout: limits.connectSeconds * 2000,
+    preConnect(_client, packet, callback) {
+      packet.clean = true;
+      callback(null, true);
+    },
     authorizePublish(client, packet, callback) {
       if (packet.topic.startsWith('$SYS/')) {
         callback(new Error('Topics under $SYS belong to the broker.'));
@@ -39,26 +86,50 @@ export async function startBroker({ host, port, take, log }: BrokerParts): Promi
       }
       const payload =
         typeof packet.payload === 'string' ? Buffer.from(packet.payload) : packet.payload;
+      if (packet.qos === 0) counts.bestEffort++;
+      if (packet.retain && !retained.mayKeep(packet.topic, payload.length)) {
+        packet.retain = false;
+        counts.retainDropped++;
+        warn('a retained message is not kept: too many are; see mqtt.maxRetained');
+      }
+      guard.begun(payload.length);
+      const acknowledge = underWay.counted(callback);
       // A publisher’s retain flag asks the broker to keep it; the message itself is of now.
+      const from = packet.qos > 0 ? { from: client.id } : {};
       take(
-        { topic: packet.topic, payload, retained: false, backlog: false },
-        underWay.counted(callback),
+        { topic: packet.topic, payload, retained: false, backlog: false, ...from },
+        (failure) => {
+          guard.done(payload.length);
+          acknowledge(failure);
+        },
       );
     },
+    authorizeSubscribe(client, subscription, callback) {
+      const count = (subscribed.get(client) ?? 0) + 1;
+      if (count > mostSubscriptions) {
+        warn('a subscription was refused: its client has too many', { client: client.id });
+        callback(null, null);
+        return;
+      }
+      subscribed.set(client, count);
+      callback(null, subscription);
+    },
+  });
+  broker.on('client', (client: Client) => guard.known(client.conn as Socket));
+  broker.on('unsubscribe', (topics: string[], client: Client) => {
+    subscribed.set(client, Math.max(0, (subscribed.get(client) ?? 0) - topics.length));
   });
   broker.on('clientError', (client: Client, error: Error) => {
-    log.warn({ client: client?.id, error: error.message }, 'an MQTT client was cut off');
+    warn('an MQTT client was cut off', { client: client?.id, error: error.message });
   });
-  broker.on('connectionError', (client: Client, error: Error) => {
-    log.warn({ client: client?.id, error: error.message }, 'an MQTT connection failed');
+  broker.on('connectionError', (_client: Client, error: Error) => {
+    warn('an MQTT connection failed', { error: error.message });
   });
 
-  const sockets = new Set<Socket>();
-  const server = createServer((socket) => {
-    sockets.add(socket);
-    socket.once('close', () => sockets.delete(socket));
-    socket.setNoDelay(true);
-    broker.handle(socket);
+  const server = createServer({ highWaterMark: 16_384 }, (socket) => {
+    // Before anything else: a socket that is refused may still fail.
+    socket.on('error', () => {});
+    if (guard.admit(socket)) broker.handle(socket);
   });
   await new Promise<void>((resolve, reject) => {
     server.once('error', (cause: NodeJS.ErrnoException) => {
@@ -79,6 +150,7 @@ export async function startBroker({ host, port, take, log }: BrokerParts): Promi
     kind: 'embedded',
     port: typeof address === 'object' && address ? address.port : port,
     connected: () => true,
+    traffic: () => ({ connections: guard.count(), ...counts, cutOff: { ...counts.cutOff } }),
     publish(topic, payload, { retain }) {
       const packet = {
         cmd: 'publish',
@@ -99,8 +171,18 @@ export async function startBroker({ host, port, take, log }: BrokerParts): Promi
       await nextTurn();
       const closed = new Promise<void>((resolve) => server.close(() => resolve()));
       await new Promise<void>((resolve) => broker.close(() => resolve()));
-      for (const socket of sockets) socket.destroy();
+      guard.closeAll();
       await closed;
     },
   };
 }
+
+const whyCutOff: Record<CutOff, string> = {
+  'too-many-connections':
+    'an MQTT connection was refused: too many are open; see mqtt.maxConnections',
+  'no-connect': 'an MQTT connection was cut: no CONNECT came in time',
+  'packet-too-large': 'an MQTT connection was cut: a packet is too large; see mqtt.maxPacketBytes',
+  unreadable: 'an MQTT connection was cut: what came is no MQTT',
+  'does-not-read': 'an MQTT client was cut off: it does not read; see mqtt.maxUnreadBytes',
+  'memory-short': 'an MQTT client was cut off: all together keep too much in memory',
+};

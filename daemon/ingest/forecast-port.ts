@@ -15,6 +15,8 @@ export interface ForecastParts {
   others: TakeMessage;
 }
 
+/** How long the sender of a forecast that could not be kept is held before it is let go. */
+const refusedAfterMs = 8000;
 /** How much of a refused forecast is kept for inspection, in characters. */
 const keptCharacters = 400;
 
@@ -33,7 +35,11 @@ export function forecastPort(parts: ForecastParts): TakeMessage {
     if (decoded.kind === 'forecast') {
       parts.keep([...decoded.points]).then(
         () => acknowledge(null),
-        (cause: unknown) => acknowledge(cause instanceof Error ? cause : new Error(String(cause))),
+        (cause: unknown) => {
+          const failure = cause instanceof Error ? cause : new Error(String(cause));
+          // Whoever is cut off at once comes back at once, and a full disk lasts.
+          setTimeout(() => acknowledge(failure), refusedAfterMs).unref();
+        },
       );
       return;
     }

@@ -1,9 +1,15 @@
-import type { IncomingReading, ReadingGroup, RefusedMessage } from '../rules/facts.ts';
+import type {
+  IncomingReading,
+  PendingReading,
+  ReadingGroup,
+  RefusedMessage,
+} from '../rules/facts.ts';
+import { commitPace, type PaceSettings } from './commit-pace.ts';
 
 /** Told when a message’s part of the group is on disk, or why it is not. */
 export type Acknowledge = (failure: Error | null) => void;
 
-export interface GroupCommitParts<Committed> {
+export interface GroupCommitParts<Committed> extends PaceSettings {
   /** Settles once the group is on disk. */
   commit: (group: ReadingGroup) => Promise<Committed>;
   /** Told of each commit before the messages in it are acknowledged. */
@@ -14,52 +20,102 @@ export interface GroupCommitParts<Committed> {
    */
   failed: (cause: Error) => void;
   now: () => number;
-  spacingMs: number;
-  groupSize: number;
+  /** Whether a commit failed because the disk is full: its messages are then held for a while. */
+  isFull?: (cause: Error) => boolean;
+  /** Told when nothing can be acknowledged because the disk is full, and when that is over. */
+  fullChanged?: (isFull: boolean) => void;
+  /** How long a message is held while the disk is full before its sender is let go, ms. */
+  longestHoldMs?: number;
 }
+
+interface Waiting {
+  readings: readonly IncomingReading[];
+  refused: readonly RefusedMessage[];
+  pending: readonly PendingReading[];
+  source: string;
+  since: number;
+  done: Acknowledge;
+}
+
+/** What a message may bring besides readings and refusals. */
+export interface AddedMore {
+  /** Readings that wait for the clock. */
+  pending?: readonly PendingReading[];
+  /** Who waits for the answer; all who are not named count as one. */
+  from?: string | undefined;
+}
+
+/** Source of all messages whose sender is not named. */
+const unnamed = '';
+/** Many nodes give up and send again after 10 s; they are let go before. From memory. */
+const holdMs = 8000;
+/** How soon a full disk is tried again, at first and at most: each message is tried for once. */
+const firstRetryMs = 500;
+const longestRetryMs = 4000;
+/** Readings that are held at most while the disk is full; who brings more is let go at once. */
+const mostHeld = 20_000;
 
 /**
  * Gathers messages into groups that are committed together, and acknowledges each, in the order of
- * arrival, once its group is on disk.
+ * arrival, once its group is on disk. What arrives while a commit runs makes the next group.
  *
- * A message after a quiet while is committed at once. Under steady flow commits are spaced, unless
- * a full group waits; what arrives while a commit runs makes the next group.
+ * While the disk is full nothing is acknowledged. Messages are held and tried again, each time after
+ * a longer pause; only those that have been held for long are let go, so that their senders come
+ * back one by one and do not storm.
  */
 export function groupCommit<Committed>(parts: GroupCommitParts<Committed>) {
-  const { commit, committed, failed, now, spacingMs, groupSize } = parts;
-  let group: ReadingGroup = { readings: [], refused: [], arrivedAt: 0 };
-  let waiting: Acknowledge[] = [];
+  const { commit, committed, failed, now, isFull, fullChanged } = parts;
+  const longestHoldMs = parts.longestHoldMs ?? holdMs;
+  const pace = commitPace(parts);
+  let waiting: Waiting[] = [];
+  let size = 0;
   let running = false;
-  let lastDoneMs = Number.NEGATIVE_INFINITY;
-  let planned: { at: 'once' | 'later'; cancel: () => void } | null = null;
+  let planned: { at: number; cancel: () => void } | null = null;
+  /** Set while the disk is full: why, when it is tried next, and after what pause then. */
+  let full: { cause: Error; retryAt: number; retryMs: number } | null = null;
   let idle: (() => void)[] = [];
+
+  const sizeOf = (one: Pick<Waiting, 'readings' | 'refused' | 'pending'>): number =>
+    Math.max(1, one.readings.length + one.refused.length + one.pending.length);
 
   function plan(): void {
     if (running || waiting.length === 0) return;
-    const full = group.readings.length + group.refused.length >= groupSize;
-    if (planned?.at === 'once' || (planned && !full)) return;
+    const at = performance.now();
+    const waitMs = full ? Math.max(0, full.retryAt - at) : pace.wait(size, at);
+    if (planned && planned.at <= at + waitMs) return;
     planned?.cancel();
-    const waitMs = full ? 0 : lastDoneMs + spacingMs - performance.now();
     if (waitMs > 0) {
-      const timer = setTimeout(run, waitMs);
-      planned = { at: 'later', cancel: () => clearTimeout(timer) };
+      const timer = setTimeout(runIfDue, Math.ceil(waitMs));
+      planned = { at: at + waitMs, cancel: () => clearTimeout(timer) };
     } else {
       const timer = setImmediate(run);
-      planned = { at: 'once', cancel: () => clearImmediate(timer) };
+      planned = { at, cancel: () => clearImmediate(timer) };
     }
+  }
+
+  /** What was planned may have been put off further by what arrived since. */
+  function runIfDue(): void {
+    planned = null;
+    if (running || waiting.length === 0) return;
+    if (full || pace.wait(size, performance.now()) <= 0) void run();
+    else plan();
   }
 
   async function run(): Promise<void> {
     planned = null;
-    const taken = { ...group, arrivedAt: now() };
-    const acknowledges = waiting;
-    group = { readings: [], refused: [], arrivedAt: 0 };
+    const taken = waiting;
     waiting = [];
+    size = 0;
     running = true;
+    pace.begun(performance.now());
     const failure = await commitFailure(taken);
     running = false;
-    lastDoneMs = performance.now();
-    for (const acknowledge of acknowledges) acknowledge(failure);
+    if (failure && isFull?.(failure)) {
+      holdBack(taken, failure);
+    } else {
+      recovered(failure);
+      answer(taken, failure);
+    }
     plan();
     if (!running && waiting.length === 0) {
       for (const done of idle) done();
@@ -67,14 +123,51 @@ export function groupCommit<Committed>(parts: GroupCommitParts<Committed>) {
     }
   }
 
+  function answer(taken: readonly Waiting[], failure: Error | null): void {
+    const sources = new Map<string, number>();
+    for (const { source } of taken) sources.set(source, (sources.get(source) ?? 0) + 1);
+    pace.done(sources, performance.now());
+    for (const { done } of taken) done(failure);
+  }
+
+  /** Puts back what could not be written for want of space; what has waited long is let go. */
+  function holdBack(taken: Waiting[], cause: Error): void {
+    const at = performance.now();
+    const retryMs = full ? Math.min(longestRetryMs, full.retryMs * 2) : firstRetryMs;
+    const isNew = full === null;
+    full = { cause, retryAt: at + retryMs, retryMs };
+    if (isNew) fullChanged?.(true);
+    // Whoever would be held beyond the next try is let go at this one, with all it has sent: it
+    // sends that again, and is not let in before the last of it was answered.
+    const all = [...taken, ...waiting];
+    const isOverdue = ({ since }: Waiting) => at + retryMs - since > longestHoldMs;
+    const overdue = new Set(all.filter(isOverdue).map(({ source }) => source));
+    const isLetGo = (one: Waiting) =>
+      one.source === unnamed ? isOverdue(one) : overdue.has(one.source);
+    waiting = all.filter((one) => !isLetGo(one));
+    size = waiting.reduce((sum, one) => sum + sizeOf(one), 0);
+    for (const one of all) if (isLetGo(one)) one.done(cause);
+  }
+
+  function recovered(failure: Error | null): void {
+    if (failure || !full) return;
+    full = null;
+    fullChanged?.(false);
+  }
+
   /** Commits a group; null when it is on disk, whatever became of it afterwards. */
-  async function commitFailure(taken: ReadingGroup): Promise<Error | null> {
+  async function commitFailure(taken: readonly Waiting[]): Promise<Error | null> {
     let result: Committed;
     try {
-      result = await commit(taken);
+      result = await commit({
+        readings: taken.flatMap(({ readings }) => readings),
+        refused: taken.flatMap(({ refused }) => refused),
+        pending: taken.flatMap(({ pending }) => pending),
+        arrivedAt: now(),
+      });
     } catch (cause) {
       const failure = cause instanceof Error ? cause : new Error(String(cause));
-      failed(failure);
+      if (!full || !isFull?.(failure)) failed(failure);
       return failure;
     }
     try {
@@ -91,18 +184,32 @@ export function groupCommit<Committed>(parts: GroupCommitParts<Committed>) {
       readings: readonly IncomingReading[],
       refused: readonly RefusedMessage[],
       done: Acknowledge,
+      { pending = [], from = unnamed }: AddedMore = {},
     ) {
-      group.readings.push(...readings);
-      group.refused.push(...refused);
-      waiting.push(done);
+      const since = performance.now();
+      const one = { readings, refused, pending, source: from, since, done };
+      if (full && size + sizeOf(one) > mostHeld) {
+        done(full.cause);
+        return;
+      }
+      waiting.push(one);
+      size += sizeOf(one);
+      pace.arrived(from, since);
       plan();
     },
-    /** Settles when nothing waits and no commit runs. */
-    drained: (): Promise<void> =>
-      running || waiting.length > 0
-        ? new Promise((resolve) => {
-            idle.push(resolve);
-          })
-        : Promise.resolve(),
+    /** Whether nothing is acknowledged just now because the disk is full. */
+    isFull: (): boolean => full !== null,
+    /** Settles when nothing waits and no commit runs; what a full disk holds up is let go. */
+    async drained(): Promise<void> {
+      if (full) {
+        const { cause } = full;
+        size = 0;
+        for (const { done } of waiting.splice(0)) done(cause);
+      }
+      if (!running && waiting.length === 0) return;
+      await new Promise<void>((resolve) => {
+        idle.push(resolve);
+      });
+    },
   };
 }

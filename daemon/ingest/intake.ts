@@ -1,6 +1,6 @@
-import { flagMask, readingTime } from '../../sensors/correct/reading-time.ts';
+import { flagMask, readingFlagBits, readingTime } from '../../sensors/correct/reading-time.ts';
 import { decodeMessage } from '../../sensors/payload/decode-message.ts';
-import type { IncomingReading, RefusedMessage } from '../rules/facts.ts';
+import type { IncomingReading, PendingReading, RefusedMessage } from '../rules/facts.ts';
 import type { Acknowledge, groupCommit } from './group-commit.ts';
 
 /** A message as a broker hands it over. */
@@ -11,6 +11,8 @@ export interface Arrived {
   retained: boolean;
   /** It waited at the broker while nobody was there to take it. */
   backlog: boolean;
+  /** Who waits for the acknowledgement: the client’s id at our own broker. */
+  from?: string;
 }
 
 /** What became of the messages since the start. */
@@ -29,6 +31,15 @@ export interface IntakeParts {
   maxPayloadBytes: number;
   now: () => number;
   clockTrusted: () => boolean;
+  /** What dates a reading while the clock is not trusted; not needed where it always is. */
+  boot?: {
+    /** Names this running of the computer. */
+    name: string;
+    /** How long it has been running, ms. */
+    upMs: () => number;
+  };
+  /** Told how far a sensor’s own time lay from its arrival, of a message that was sent just now. */
+  heardTime?: (sensor: string, ownAt: number, at: number) => void;
   queue: Pick<ReturnType<typeof groupCommit>, 'add'>;
 }
 
@@ -39,20 +50,23 @@ const mostCrowdedMs = 1000;
 const keptCharacters = 400;
 
 /** Takes messages in: decodes, judges their time, and hands them to the group that commits them. */
-export function createIntake({ site, maxPayloadBytes, now, clockTrusted, queue }: IntakeParts) {
+export function createIntake(parts: IntakeParts) {
+  const { site, maxPayloadBytes, now, clockTrusted, heardTime, queue } = parts;
+  const boot = parts.boot ?? { name: '', upMs: () => performance.now() };
   const counts: IntakeCounts = { accepted: 0, duplicates: 0, refused: 0, dropped: 0, flagged: 0 };
   const lastArrival = new Map<string, number>();
+  const lastWaiting = new Map<string, number>();
   const utf8 = new TextDecoder('utf-8', { fatal: true });
 
   /**
    * A moment of its own for a reading that is dated by its arrival: a second one of the same series
    * in the same millisecond is another reading, not the same again.
    */
-  function ownMoment(series: string, arrivedAt: number): number {
-    const last = lastArrival.get(series);
+  function ownMoment(lasts: Map<string, number>, series: string, arrivedAt: number): number {
+    const last = lasts.get(series);
     const crowded = last !== undefined && arrivedAt <= last && last - arrivedAt < mostCrowdedMs;
     const at = crowded ? last + 1 : arrivedAt;
-    lastArrival.set(series, at);
+    lasts.set(series, at);
     return at;
   }
 
@@ -80,6 +94,7 @@ export function createIntake({ site, maxPayloadBytes, now, clockTrusted, queue }
      */
     take(message: Arrived, acknowledge: Acknowledge): void {
       const at = now();
+      const trusted = clockTrusted();
       const { topic, payload } = message;
       const tooLarge = payload.byteLength > maxPayloadBytes;
       const text = textOf(tooLarge ? payload.subarray(0, keptCharacters) : payload, tooLarge);
@@ -95,23 +110,44 @@ export function createIntake({ site, maxPayloadBytes, now, clockTrusted, queue }
       const refusals = decoded.kind === 'refused' ? [decoded.refusal] : decoded.refused;
       const measurements = decoded.kind === 'refused' ? [] : decoded.readings;
       const readings: IncomingReading[] = [];
+      const pending: PendingReading[] = [];
+      const arrival = { at, clockTrusted: trusted, ...sentWhen(message) };
       for (const { sensor, quantity, value, ownAt, ownAtIsRelative } of measurements) {
-        const time = readingTime(ownAt, {
-          at,
-          clockTrusted: clockTrusted(),
-          retained: message.retained,
-          backlog: message.backlog,
-          ...(ownAtIsRelative ? { ownAtIsRelative } : {}),
-        });
+        const series = `${sensor} ${quantity}`;
+        const relative = ownAtIsRelative ? { ownAtIsRelative } : {};
+        const time = readingTime(ownAt, { ...arrival, ...relative });
         if (time.kind === 'drop') {
           counts.dropped++;
           continue;
+        }
+        if (time.kind === 'wait') {
+          const ageMs = ownAtIsRelative && ownAt !== null ? Math.max(0, at - ownAt) : 0;
+          const measuredMs = Math.round(boot.upMs()) - ageMs;
+          pending.push({
+            boot: boot.name,
+            monotonicMs: ageMs > 0 ? measuredMs : ownMoment(lastWaiting, series, measuredMs),
+            ownAt: ownAtIsRelative ? null : ownAt,
+            sensor,
+            quantity,
+            raw: value,
+            flags: arrival.retained || arrival.backlog ? readingFlagBits['time-unknown'] : 0,
+          });
+          continue;
+        }
+        if (
+          trusted &&
+          ownAt !== null &&
+          !ownAtIsRelative &&
+          !arrival.retained &&
+          !arrival.backlog
+        ) {
+          heardTime?.(sensor, ownAt, at);
         }
         if (time.flags.length > 0) counts.flagged++;
         readings.push({
           sensor,
           quantity,
-          at: time.at === at ? ownMoment(`${sensor} ${quantity}`, at) : time.at,
+          at: time.at === at ? ownMoment(lastArrival, series, at) : time.at,
           raw: value,
           flags: flagMask(time.flags),
         });
@@ -127,9 +163,11 @@ export function createIntake({ site, maxPayloadBytes, now, clockTrusted, queue }
         payloadBytes: payload.byteLength,
       }));
       counts.refused += refused.length;
-      if (readings.length === 0 && refused.length === 0) acknowledge(null);
-      else queue.add(readings, refused, acknowledge);
+      if (readings.length + refused.length + pending.length === 0) acknowledge(null);
+      else queue.add(readings, refused, acknowledge, { pending, from: message.from });
     },
   };
 }
+
+const sentWhen = ({ retained, backlog }: Arrived) => ({ retained, backlog });
 export type Intake = ReturnType<typeof createIntake>;

@@ -1,8 +1,21 @@
 import type { Acknowledge } from './group-commit.ts';
+import type { CutOff } from './guard-sockets.ts';
 import type { Arrived } from './intake.ts';
 
 /** Where messages go as they arrive. */
 export type TakeMessage = (message: Arrived, acknowledge: Acknowledge) => void;
+
+/** How clients of the embedded broker behave, since the start. */
+export interface BrokerTraffic {
+  /** Open just now. */
+  connections: number;
+  /** Messages at QoS 0: nobody sends them again. */
+  bestEffort: number;
+  /** Messages to be kept that were passed on only: too many are kept. */
+  retainDropped: number;
+  /** Connections that were ended by us, or refused, by reason. */
+  cutOff: Record<CutOff, number>;
+}
 
 /** One way in for messages: our own broker, or a session at another one. */
 export interface MessagePort {
@@ -10,6 +23,8 @@ export interface MessagePort {
   /** The port that sensors connect to; null where the broker is not ours. */
   readonly port: number | null;
   connected(): boolean;
+  /** Null where the broker is not ours. */
+  traffic(): BrokerTraffic | null;
   publish(topic: string, payload: string, options: { retain: boolean }): void;
   close(): Promise<void>;
 }

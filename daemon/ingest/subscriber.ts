@@ -209,6 +209,7 @@ export function startSubscriber({ url, clientId, site, take, log }: SubscriberPa
     kind: 'external',
     port: null,
     connected: () => ready,
+    traffic: () => null,
     publish(topic, payload, { retain }) {
       const sent = ready && socket !== null;
       if (sent) sendPublish(socket as Socket, topic, payload, retain);

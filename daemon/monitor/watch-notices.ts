@@ -1,3 +1,4 @@
+import type { NoticeFact } from '../rules/facts.ts';
 import { gateNeeds } from '../rules/gate-need.ts';
 import { type NoticeView, noticeChanges, wantedNotices } from '../rules/notice.ts';
 import { sensorsHeard, stayAt } from '../rules/place.ts';
@@ -6,16 +7,8 @@ import type { FactSource } from './ports.ts';
 import type { SiteFacts } from './site-facts.ts';
 
 export interface NoticeKeeper {
-  raiseNotice(notice: {
-    id: string;
-    kind: NonNullable<ReturnType<typeof wantedNotices>[number]>['kind'];
-    subject: string;
-    text: string;
-    raisedAt: number;
-    seenAt: null;
-    clearedAt: null;
-  }): Promise<void>;
-  clearNotice(id: string, at: number): Promise<void>;
+  /** Settles when all of it is kept. */
+  changeNotices(raised: NoticeFact[], clearedIds: string[], at: number): Promise<void>;
 }
 
 interface WatchParts {
@@ -62,12 +55,19 @@ export function noticeWatch({ facts, source, overview, keeper, newId }: WatchPar
   return async (now: number): Promise<boolean> => {
     const open = source.notices().filter((notice) => notice.clearedAt === null);
     const { raise, clear } = noticeChanges(open, wantedNotices(view(now)));
-    await Promise.all([
-      ...raise.map((one) =>
-        keeper.raiseNotice({ id: newId(), ...one, raisedAt: now, seenAt: null, clearedAt: null }),
-      ),
-      ...clear.map((one) => keeper.clearNotice(one.id, now)),
-    ]);
-    return raise.length + clear.length > 0;
+    if (raise.length + clear.length === 0) return false;
+    const raised = raise.map((one) => ({
+      id: newId(),
+      ...one,
+      raisedAt: now,
+      seenAt: null,
+      clearedAt: null,
+    }));
+    await keeper.changeNotices(
+      raised,
+      clear.map(({ id }) => id),
+      now,
+    );
+    return true;
   };
 }

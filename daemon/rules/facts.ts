@@ -130,6 +130,29 @@ export interface IncomingReading {
   flags: number;
 }
 
+/** A reading that came while the computer’s clock was not trusted. */
+export interface PendingReading extends Omit<IncomingReading, 'at'> {
+  /** Names the running of the computer during which it came. */
+  boot: string;
+  /** How long the computer had been running when it was measured, ms. */
+  monotonicMs: number;
+  /** The time it gives itself, to be judged once the clock is trusted; null for none. */
+  ownAt: number | null;
+}
+
+/** The same as kept, with its place in the order of arrival. */
+export interface KeptPendingReading extends PendingReading {
+  rank: number;
+}
+
+/** What one running of the computer left waiting for the clock. */
+export interface PendingBoot {
+  boot: string;
+  firstMs: number;
+  lastMs: number;
+  count: number;
+}
+
 /** A message that could not be taken as a reading, as kept for inspection. */
 export interface RefusedMessage {
   at: number;
@@ -144,6 +167,8 @@ export interface RefusedMessage {
 export interface ReadingGroup {
   readings: IncomingReading[];
   refused: RefusedMessage[];
+  /** Readings that wait for the clock. */
+  pending?: PendingReading[];
   /** Arrival time, for sensors that appear with this group. */
   arrivedAt: number;
 }

@@ -4,9 +4,9 @@ import type { PlaceFact, ReadingFact, ReadingGroup, SensorStay } from '../rules/
 import { placesFed, stayAt } from '../rules/place.ts';
 import type { HourTable } from './hours.ts';
 import type { PlaceTable } from './places.ts';
-import type { ReadingTable } from './readings.ts';
 import type { RefusedTable } from './refused.ts';
 import type { SensorTable } from './sensors.ts';
+import type { ReadingIntake } from './take-in-readings.ts';
 
 export interface Committed {
   /** What was new, in the order of arrival. */
@@ -21,7 +21,7 @@ export interface Committed {
 interface Tables {
   places: PlaceTable;
   sensors: SensorTable;
-  readings: ReadingTable;
+  readings: ReadingIntake;
   hours: HourTable;
   refused: RefusedTable;
 }
@@ -121,6 +121,7 @@ export function readingCommitter(db: Database, tables: Tables, timeUnknownBit: n
         return transaction.immediate(group);
       } catch (cause) {
         this.forget();
+        tables.readings.forget();
         throw cause;
       }
     },

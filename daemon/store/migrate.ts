@@ -1,5 +1,7 @@
 import type { Database } from 'better-sqlite3';
 import { sql as firstTables } from './migrations/0001-first-tables.ts';
+import { sql as packedHours } from './migrations/0002-packed-hours.ts';
+import { sql as pendingReadings } from './migrations/0003-pending-readings.ts';
 
 /** One step from a version of the database to the next. */
 export interface Migration {
@@ -8,7 +10,11 @@ export interface Migration {
 }
 
 /** All steps in order; the position, counted from 1, is the version a step leads to. */
-export const migrations: readonly Migration[] = [{ name: '0001-first-tables', sql: firstTables }];
+export const migrations: readonly Migration[] = [
+  { name: '0001-first-tables', sql: firstTables },
+  { name: '0002-packed-hours', sql: packedHours },
+  { name: '0003-pending-readings', sql: pendingReadings },
+];
 
 export const schemaVersion = migrations.length;
 

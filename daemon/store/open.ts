@@ -1,10 +1,25 @@
 import { closeSync, fsyncSync, mkdirSync, openSync, renameSync, rmSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import BetterSqlite3, { type Database } from 'better-sqlite3';
+import { isDiskFull } from './disk-full.ts';
 import { type Migration, migrate, migrations } from './migrate.ts';
+import {
+  damageText,
+  noteOpened,
+  refuseDamaged,
+  refuseLost,
+  refuseWithoutLog,
+} from './whole-file.ts';
 
 /** How long a daemon that is just ending may take to let go of the file. */
 const claimWaitMs = 2000;
+
+/**
+ * Page size of a new file. A commit writes the page that the newest readings are on, whole and once
+ * more with each commit: half of SQLite’s usual size spares an SD card a quarter, and packed hours
+ * still fit several to a page. A file that is there already keeps its own.
+ */
+const pageBytes = 2048;
 
 export const databaseFile = (dataFolder: string) => join(dataFolder, 'boardcure.sqlite');
 
@@ -18,14 +33,21 @@ export const databaseFile = (dataFolder: string) => join(dataFolder, 'boardcure.
  *   another program writes to it
  */
 export function openForWriting(file: string, steps: readonly Migration[] = migrations): Database {
-  if (file !== ':memory:') mkdirSync(dirname(file), { recursive: true });
+  const onDisk = file !== ':memory:';
+  if (onDisk) mkdirSync(dirname(file), { recursive: true });
+  const logOf = onDisk ? refuseLost(file) : null;
   return openFile(file, {}, (db) => {
-    if (file !== ':memory:') claim(db);
+    // Heeded as long as nothing is written.
+    db.pragma(`main.page_size = ${pageBytes}`);
+    if (onDisk) claim(db);
     db.pragma('busy_timeout = 5000');
     db.pragma('main.journal_mode = WAL');
     db.pragma('synchronous = FULL');
     db.pragma('foreign_keys = ON');
+    refuseWithoutLog(db, logOf);
+    if (onDisk) refuseDamaged(db);
     migrate(db, (fromVersion) => backUp(db, `${file}.before-version-${fromVersion + 1}`), steps);
+    if (onDisk) noteOpened(db);
   });
 }
 
@@ -76,10 +98,15 @@ function openFile(
     // What a migration says is said already; only SQLite speaks without the file’s name.
     const spoken = cause instanceof Error && !(cause instanceof BetterSqlite3.SqliteError);
     if (spoken && db) throw cause;
+    if (isDiskFull(cause, file)) {
+      throw new Error(
+        `The database ${file} cannot be opened: the disk is full. Free some space and start again.`,
+        { cause },
+      );
+    }
+    const words = cause instanceof Error ? cause.message : String(cause);
     throw new Error(
-      `The database ${file} cannot be opened: ${cause instanceof Error ? cause.message : cause}. ` +
-        'Check that the folder exists and may be written, and that the file is not damaged; ' +
-        'if it is, put a backup in its place.',
+      `${damageText(file, words)} If it is whole, see that its folder exists and may be written.`,
       { cause },
     );
   }

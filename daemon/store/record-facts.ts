@@ -21,14 +21,14 @@ import type { HourTable } from './hours.ts';
 import type { NoticeTable } from './notices.ts';
 import type { PlaceTable } from './places.ts';
 import type { PlanTable } from './plans.ts';
-import type { ReadingTable } from './readings.ts';
 import type { RemarkTable } from './remarks.ts';
 import type { SensorTable } from './sensors.ts';
+import type { ReadingIntake } from './take-in-readings.ts';
 
 export interface FactTables {
   places: PlaceTable;
   sensors: SensorTable;
-  readings: ReadingTable;
+  readings: ReadingIntake;
   hours: HourTable;
   plans: PlanTable;
   batches: BatchTable;
@@ -177,8 +177,11 @@ export function factRecorder(db: Database, tables: FactTables, committer: Readin
         tables.hours.addDirty(placeId, fromAt, Math.max(fromAt, extent.lastAt));
       }
     }),
-    raiseNotice: edit((notice: NoticeFact) => tables.notices.raise(notice)),
-    clearNotice: edit((id: string, at: number) => tables.notices.clear(id, at)),
+    /** Raises and clears together, so that many changes at once cost one commit. */
+    changeNotices: edit((raised: NoticeFact[], clearedIds: string[], at: number) => {
+      for (const notice of raised) tables.notices.raise(notice);
+      for (const id of clearedIds) tables.notices.clear(id, at);
+    }),
     seeNotice: edit((id: string, at: number) => tables.notices.see(id, at)),
   };
 }

@@ -1,19 +1,24 @@
 import type { Database } from 'better-sqlite3';
-import type { HourBlock, OutdoorForecastPoint } from '../rules/facts.ts';
+import type { HourBlock, OutdoorForecastPoint, ReadingGroup } from '../rules/facts.ts';
 import { batchTable } from './batches.ts';
 import { changeTable } from './changes.ts';
 import { coatTable } from './coats.ts';
-import { readingCommitter } from './commit-readings.ts';
+import { type Committed, readingCommitter } from './commit-readings.ts';
 import { hourTable } from './hours.ts';
+import { lettingGo } from './let-go.ts';
 import { noticeTable } from './notices.ts';
 import { forecastTable } from './outdoor-forecast.ts';
+import { hourPacker } from './pack-hours.ts';
+import { pendingTable } from './pending-readings.ts';
 import { placeTable } from './places.ts';
 import { planTable } from './plans.ts';
+import { readingOutlines } from './reading-outline.ts';
 import { readingTable } from './readings.ts';
 import { factRecorder } from './record-facts.ts';
 import { refusedTable } from './refused.ts';
 import { remarkTable } from './remarks.ts';
 import { sensorTable } from './sensors.ts';
+import { readingIntake } from './take-in-readings.ts';
 
 function tablesOf(db: Database) {
   return {
@@ -28,6 +33,7 @@ function tablesOf(db: Database) {
     remarks: remarkTable(db),
     notices: noticeTable(db),
     forecast: forecastTable(db),
+    pending: pendingTable(db),
     changes: changeTable(db),
   };
 }
@@ -38,11 +44,33 @@ function tablesOf(db: Database) {
  * @param timeUnknownBit - flag of readings whose time is not known: they never count for cure
  */
 export function storeWriter(db: Database, timeUnknownBit: number) {
-  const tables = tablesOf(db);
+  const tables = { ...tablesOf(db), readings: readingIntake(db) };
   const committer = readingCommitter(db, tables, timeUnknownBit);
+  const withPending = db.transaction((group: ReadingGroup, placedRanks: number[]): Committed => {
+    tables.pending.insert(group.pending ?? []);
+    tables.pending.drop(placedRanks);
+    return committer.commit(group);
+  });
+  function commitWithPending(group: ReadingGroup, placedRanks: number[]): Committed {
+    try {
+      return withPending.immediate(group, placedRanks);
+    } catch (cause) {
+      // Also where the commit itself failed, after the committer’s part had gone well.
+      committer.forget();
+      tables.readings.forget();
+      throw cause;
+    }
+  }
   return {
     ...factRecorder(db, tables, committer),
-    commitReadings: committer.commit.bind(committer),
+    ...hourPacker(db, tables.readings),
+    ...lettingGo(db),
+    commitReadings: (group: ReadingGroup): Committed =>
+      group.pending?.length ? commitWithPending(group, []) : committer.commit(group),
+    /** Gives readings that waited for the clock their places, in one transaction. */
+    placePending: (group: ReadingGroup, ranks: number[]): Committed =>
+      commitWithPending(group, ranks),
+    noteTrustedBoot: (boot: string): void => tables.pending.noteTrustedBoot(boot),
     /**
      * Keeps hour sums that were reckoned, and clears the marks that they settle, in one
      * transaction: a crash leaves either the mark or the new sums.
@@ -72,7 +100,7 @@ export type StoreWriter = ReturnType<typeof storeWriter>;
 export function storeReader(db: Database) {
   const tables = tablesOf(db);
   const { places, sensors, readings, hours, refused, plans, batches, coats, remarks } = tables;
-  const { notices, forecast } = tables;
+  const { notices, forecast, pending } = tables;
   return {
     places: places.all,
     sensors: sensors.all,
@@ -82,6 +110,7 @@ export function storeReader(db: Database) {
     readingBefore: readings.before,
     readingAfter: readings.after,
     readingExtent: readings.extent,
+    readingOutline: readingOutlines(db, readings),
     hourRange: hours.range,
     hoursBetween: hours.between,
     dirtySpans: hours.dirtySpans,
@@ -95,6 +124,9 @@ export function storeReader(db: Database) {
     handReadings: remarks.handReadings,
     notices: notices.newest,
     outdoorForecast: forecast.newest,
+    pendingReadings: pending.oldest,
+    pendingBoots: pending.boots,
+    trustedBoot: pending.trustedBoot,
     close: (): void => {
       db.close();
     },

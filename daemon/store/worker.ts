@@ -1,6 +1,6 @@
 import { parentPort, workerData } from 'node:worker_threads';
-import { SqliteError } from 'better-sqlite3';
 import { BoardcureError } from '../contract/problem.ts';
+import { isDiskFull } from './disk-full.ts';
 import { openForWriting } from './open.ts';
 import { storeWriter } from './store.ts';
 import type { ThreadReply, ThreadRequest, ThreadStart } from './thread-message.ts';
@@ -12,13 +12,17 @@ function serve(): void {
   const { file, timeUnknownBit } = workerData as ThreadStart;
   const writer = storeWriter(openForWriting(file), timeUnknownBit);
   port.on('message', (request: ThreadRequest) => {
-    port.postMessage(answer(request, writer));
+    port.postMessage(answer(request, writer, file));
     if (request.verb === 'close') port.close();
   });
   port.postMessage({ id: 0, kind: 'done', result: null } satisfies ThreadReply);
 }
 
-function answer(request: ThreadRequest, writer: ReturnType<typeof storeWriter>): ThreadReply {
+function answer(
+  request: ThreadRequest,
+  writer: ReturnType<typeof storeWriter>,
+  file: string,
+): ThreadReply {
   const { id, verb, args } = request;
   try {
     const act = writer[verb] as (...args: unknown[]) => unknown;
@@ -34,9 +38,7 @@ function answer(request: ThreadRequest, writer: ReturnType<typeof storeWriter>):
       };
     }
     const message = cause instanceof Error ? cause.message : String(cause);
-    if (cause instanceof SqliteError && cause.code.startsWith('SQLITE_FULL')) {
-      return { id, kind: 'full', message };
-    }
+    if (isDiskFull(cause, file)) return { id, kind: 'full', message };
     return { id, kind: 'failed', message, stack: cause instanceof Error ? cause.stack : undefined };
   }
 }

@@ -7,7 +7,7 @@ export const readingFlagBits: Readonly<Record<ReadingFlag, number>> = {
   'time-replaced': 1,
   /** When it was measured is not known, only that it was before it arrived; left out of cure. */
   'time-unknown': 2,
-  /** The time hangs on a clock that was not trusted; judge again once it is. */
+  /** The reading came while the clock was not trusted, and was given its time afterwards. */
   'clock-untrusted': 4,
 };
 
@@ -26,6 +26,8 @@ export type Arrival = {
 };
 
 export type ReadingTime =
+  /** Hangs on a clock that is not trusted: to be judged again once it is. */
+  | { readonly kind: 'wait' }
   | { readonly kind: 'use'; readonly at: number; readonly flags: readonly ReadingFlag[] }
   | { readonly kind: 'drop'; readonly because: 'retained-without-time' };
 
@@ -39,23 +41,21 @@ export const aheadAllowedMs = 5 * 60_000;
  * @param ownAt epoch ms, integer, null when the message gives none
  * @param arrival how and when it came in
  * @returns `at` epoch ms, with what is to be known about it; or that the reading is to be dropped,
- * because a retained message without a credible time of its own is not "now"
+ * because a retained message without a credible time of its own is not "now"; or that it has to
+ * wait until the clock is trusted
  */
 export function readingTime(ownAt: number | null, arrival: Arrival): ReadingTime {
-  const aheadOfClock = ownAt !== null && ownAt > arrival.at + aheadAllowedMs;
-  const believed =
-    ownAt !== null && ownAt >= earliestOwnAt && !(aheadOfClock && arrival.clockTrusted);
+  const ahead = ownAt !== null && ownAt > arrival.at + aheadAllowedMs;
+  const believed = ownAt !== null && ownAt >= earliestOwnAt && !ahead;
 
-  if (believed && !arrival.ownAtIsRelative) {
-    // Ahead of a clock and still believed means that the clock is not trusted. A time which even
-    // such a clock has passed needs no doubt: mostly it runs behind.
-    return { kind: 'use', at: ownAt, flags: aheadOfClock ? ['clock-untrusted'] : [] };
-  }
-  if (arrival.retained) return { kind: 'drop', because: 'retained-without-time' };
+  // A time that even an untrusted clock has passed needs no doubt: mostly it runs behind.
+  if (believed && !arrival.ownAtIsRelative) return { kind: 'use', at: ownAt, flags: [] };
+  const mayBeTrue = ahead && !arrival.clockTrusted && !arrival.ownAtIsRelative;
+  if (arrival.retained && !mayBeTrue) return { kind: 'drop', because: 'retained-without-time' };
+  if (!arrival.clockTrusted) return { kind: 'wait' };
   const flags: ReadingFlag[] = [];
   if (ownAt !== null && !believed) flags.push('time-replaced');
   if (arrival.backlog) flags.push('time-unknown');
-  if (!arrival.clockTrusted) flags.push('clock-untrusted');
   return { kind: 'use', at: believed ? ownAt : arrival.at, flags };
 }
 

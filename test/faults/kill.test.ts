@@ -2,7 +2,6 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
-import BetterSqlite3 from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { databaseFile } from '../../daemon/store/open.ts';
 import { randomFromWords } from '../../sensors/shed/physics/random.ts';
@@ -10,13 +9,15 @@ import { freePort } from '../ingest/mosquitto.ts';
 import { apart, handSum } from '../journey/hand-sum.ts';
 import { type RunningDaemon, runCommand, startDaemon } from '../journey/running-daemon.ts';
 import { siteApi } from '../journey/site-api.ts';
+import { killCount } from './kill-count.ts';
 import { persistentNode, type SentReading } from './persistent-node.ts';
+import { storedReadings } from './stored-readings.ts';
 
 /*
  * The fault injected: the daemon's process is killed (SIGKILL) at random moments, during start-up,
  * intake and recomputation alike, while nodes send.
  */
-const kills = 10;
+const kills = killCount(20);
 const sensors = ['north', 'south', 'loft', 'cellar'];
 const window = 40;
 const start = Date.UTC(2025, 5, 1, 6, 0, 0);
@@ -65,36 +66,10 @@ function recording(seed: number): () => SentReading {
   };
 }
 
-function stored(file: string) {
-  const db = new BetterSqlite3(file, { readonly: true });
-  try {
-    const readings = new Map<string, SentReading[]>();
-    for (const sensor of sensors) {
-      readings.set(
-        sensor,
-        db
-          .prepare<[string], SentReading>(
-            `select at, raw as value from reading join sensor on key = sensor_key
-              where id = ? and quantity = 1 order by at`,
-          )
-          .all(sensor),
-      );
-    }
-    const hours = db
-      .prepare<[], { placeId: string; hour: number; low: number }>(
-        `select place_id as placeId, hour, low from hour_sum where model like 'nurse-saul%'`,
-      )
-      .all();
-    const check = db.pragma('integrity_check', { simple: true });
-    const dirty = db.prepare<[], { n: number }>('select count(*) as n from dirty_span').get()?.n;
-    return { readings, hours, check, dirty };
-  } finally {
-    db.close();
-  }
-}
-
 describe('a daemon that is killed again and again under load', () => {
-  it('has every reading that it acknowledged, once, and sums that agree with them', async () => {
+  it('has every reading that it acknowledged, once, and sums that agree with them', {
+    timeout: 600_000,
+  }, async () => {
     const random = randomFromWords([7, 20, 300, 4000]);
     const mqtt = await freePort();
     const data = join(folder, 'data');
@@ -139,7 +114,7 @@ describe('a daemon that is killed again and again under load', () => {
     expect(intake.refused).toBe(0);
     expect(await daemon.stop()).toBe(0);
 
-    const file = stored(databaseFile(data));
+    const file = storedReadings(databaseFile(data));
     expect(file.check).toBe('ok');
     expect(file.dirty).toBe(0);
     let acknowledged = 0;

@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { describe } from 'vitest';
 
 /** A part that not every machine has, and that a suite cannot do without. */
-export type Part = 'chromium' | 'mosquitto' | 'recorded-air';
+export type Part = 'chromium' | 'mosquitto' | 'strace' | 'recorded-air';
 
 /** Recordings of real rooms; they may not be passed on, so they lie beside the project. */
 export const RECORDED_AIR = fileURLToPath(new URL('../../../shared/data', import.meta.url));

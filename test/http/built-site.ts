@@ -84,7 +84,8 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
     for (const listener of listeners) listener(batchId);
   };
   const site: Pick<BuiltSite, 'now'> = { now: startAt };
-  const intake = { accepted: 0, duplicates: 0, refused: 0, dropped: 0, flagged: 0 };
+  const counts = { accepted: 0, duplicates: 0, refused: 0, dropped: 0, flagged: 0 };
+  const intake = { ...counts, refusing: false };
 
   const app = await buildServer({
     site: 'shed',
@@ -108,12 +109,16 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
     edits: siteEdits(write as StoreThread, monitor, changed),
     readings: {
       readingsBetween: read.readingsBetween,
+      readingOutline: read.readingOutline,
       newestReading: (sensorKey, quantity) =>
         read.readingBefore(sensorKey, quantity, Number.MAX_SAFE_INTEGER, 0),
       corrected,
       refused: read.refused,
     },
-    health: () => ({ status: 'ok', reasons: [], broker: 'embedded', connected: true, intake }),
+    health: () => ({
+      ...{ status: 'ok', reasons: [], broker: 'embedded', connected: true },
+      ...{ intake, clients: null },
+    }),
     now: () => site.now,
     speed: () => 1,
     newId,
@@ -123,6 +128,7 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
     },
     dashboardFolder: null,
     longestGapMs: maxGapMs,
+    maxStreams: 100,
     log: {
       warn: (facts, text) => errors.push({ ...facts, text }),
       error: (facts, text) => errors.push({ ...facts, text }),

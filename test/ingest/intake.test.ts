@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Acknowledge } from '../../daemon/ingest/group-commit.ts';
 import { type Arrived, createIntake } from '../../daemon/ingest/intake.ts';
-import type { IncomingReading, RefusedMessage } from '../../daemon/rules/facts.ts';
+import type { IncomingReading, PendingReading, RefusedMessage } from '../../daemon/rules/facts.ts';
 import { readingFlagBits } from '../../sensors/correct/reading-time.ts';
 
 const arrival = Date.UTC(2026, 4, 4, 8, 0, 0);
@@ -10,6 +10,7 @@ const topic = 'boardcure/shed/sensor/rack-1/air-temperature';
 interface Added {
   readings: readonly IncomingReading[];
   refused: readonly RefusedMessage[];
+  pending: readonly PendingReading[];
   done: Acknowledge;
 }
 
@@ -21,7 +22,11 @@ function intakeUnderTest(options: { clockTrusted?: boolean; maxPayloadBytes?: nu
     maxPayloadBytes: options.maxPayloadBytes ?? 65_536,
     now: () => arrival,
     clockTrusted: () => options.clockTrusted ?? true,
-    queue: { add: (readings, refused, done) => added.push({ readings, refused, done }) },
+    boot: { name: 'boot-1', upMs: () => 90_000.4 },
+    queue: {
+      add: (readings, refused, done, { pending = [] } = {}) =>
+        added.push({ readings, refused, pending, done }),
+    },
   });
   const take = (payload: string | Uint8Array, rest: Partial<Arrived> = {}) =>
     intake.take(
@@ -98,10 +103,42 @@ describe('a time that cannot be right', () => {
     expect(counts).toMatchObject({ flagged: 1, refused: 0, dropped: 0 });
   });
 
-  it('a clock that was never set flags what hangs on it', () => {
-    const { take, added } = intakeUnderTest({ clockTrusted: false });
+  it('a clock that was never set: what hangs on it is kept with how long the computer ran', () => {
+    const { take, added, acknowledged } = intakeUnderTest({ clockTrusted: false });
+    const ahead = arrival + 86_400_000;
     take('20');
-    expect(added[0]?.readings[0]?.flags).toBe(readingFlagBits['clock-untrusted']);
+    take('21');
+    take(JSON.stringify({ value: 22, time: ahead }));
+    take('23', { backlog: true });
+    const kept = { boot: 'boot-1', sensor: 'rack-1', quantity: 'air-temperature', flags: 0 };
+    expect(added.flatMap(({ pending }) => pending)).toEqual([
+      { ...kept, raw: 20, ownAt: null, monotonicMs: 90_000 },
+      { ...kept, raw: 21, ownAt: null, monotonicMs: 90_001 },
+      { ...kept, raw: 22, ownAt: ahead, monotonicMs: 90_002 },
+      {
+        ...kept,
+        raw: 23,
+        ownAt: null,
+        monotonicMs: 90_003,
+        flags: readingFlagBits['time-unknown'],
+      },
+    ]);
+    expect(added.flatMap(({ readings }) => readings)).toEqual([]);
+    expect(acknowledged).toEqual([]);
+  });
+
+  it('a clock that was never set: an age that SenML gives counts back from how long it ran', () => {
+    const { take, added } = intakeUnderTest({ clockTrusted: false });
+    take('[{"n":"air-temperature","u":"Cel","v":20,"t":-60}]', {
+      topic: 'boardcure/shed/sensor/rack-1',
+    });
+    expect(added[0]?.pending).toEqual([expect.objectContaining({ monotonicMs: 30_000 })]);
+  });
+
+  it('a clock that was never set: a time which even it has passed is taken as it is', () => {
+    const { take, added } = intakeUnderTest({ clockTrusted: false });
+    take(JSON.stringify({ value: 20, time: arrival - 60_000 }));
+    expect(added[0]?.readings).toEqual([expect.objectContaining({ at: arrival - 60_000 })]);
   });
 });
 

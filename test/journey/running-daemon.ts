@@ -3,7 +3,14 @@ import { once } from 'node:events';
 import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
-const cli = new URL('../../.build/daemon/command/cli.js', import.meta.url);
+const built = new URL('../../.build/', import.meta.url);
+
+export interface HowToRun {
+  /** Another folder than the one that the build makes, with a slash at its end. */
+  build?: URL;
+  /** A program that watches it, with its arguments. */
+  tracer?: readonly string[];
+}
 
 /** A command of the built program in a process of its own. */
 export interface RunningCommand {
@@ -32,10 +39,12 @@ export interface RunningDaemon extends RunningCommand {
  *
  * @param args - what stands after the program's name
  */
-export function runCommand(args: readonly string[]): RunningCommand {
+export function runCommand(args: readonly string[], how: HowToRun = {}): RunningCommand {
+  const cli = new URL('daemon/command/cli.js', how.build ?? built);
   if (!existsSync(fileURLToPath(cli))) throw new Error('Build first: npm run build');
   const code = `import(${JSON.stringify(cli.href)}).then((it) => it.run(process.argv.slice(1)))`;
-  const child = spawn(process.execPath, ['-e', code, '--', ...args], {
+  const words = [...(how.tracer ?? []), process.execPath, '-e', code, '--', ...args];
+  const child = spawn(words[0] ?? '', words.slice(1), {
     stdio: ['ignore', 'pipe', 'pipe'],
     env: { ...process.env, BOARDCURE_LOG: 'warn' },
   });
@@ -60,18 +69,23 @@ export function runCommand(args: readonly string[]): RunningCommand {
  *
  * @param data - its folder
  * @param ports - of the pages and the broker; free ones when left out; `mqtt` may be another
- *   broker's address
+ *   broker's address; `config` is a settings file
  * @throws Error with what it said when it ended before it was ready
  */
 export async function startDaemon(
   data: string,
-  ports: { http?: number; mqtt?: number | string } = {},
+  ports: { http?: number; mqtt?: number | string; config?: string } = {},
+  how: HowToRun = {},
 ): Promise<RunningDaemon> {
   const mqtt = ports.mqtt ?? 0;
-  const command = runCommand([
-    ...['--data', data, '--http', `127.0.0.1:${ports.http ?? 0}`],
-    ...['--mqtt', typeof mqtt === 'string' ? mqtt : `127.0.0.1:${mqtt}`],
-  ]);
+  const command = runCommand(
+    [
+      ...['--data', data, '--http', `127.0.0.1:${ports.http ?? 0}`],
+      ...['--mqtt', typeof mqtt === 'string' ? mqtt : `127.0.0.1:${mqtt}`],
+      ...(ports.config === undefined ? [] : ['--config', ports.config]),
+    ],
+    how,
+  );
   const line = new Promise<string>((resolve) => command.process.once('line', resolve));
   const first = await Promise.race([line, command.ended]);
   if (typeof first !== 'string') {

@@ -29,8 +29,8 @@ export function openSite(cure: Partial<Settings['cure']> = {}) {
       source: reader,
       keeper: {
         saveHours: async (blocks, ranks) => writer.saveHours(blocks, ranks),
-        raiseNotice: async (notice) => writer.raiseNotice(notice),
-        clearNotice: async (id, at) => writer.clearNotice(id, at),
+        changeNotices: async (raised, clearedIds, at) =>
+          writer.changeNotices(raised, clearedIds, at),
       },
       corrected: (quantity, raw) => correctedValue(quantity, raw).value,
       flags: { timeUnknown },

@@ -141,7 +141,7 @@ describe.each(storeSides)('what people record, $name', ({ open }) => {
       const caution = ragsNotice(its.id, day1);
       await write.createCoat(first, day1, caution);
       await write.seeNotice(caution.id, day1 + 1);
-      await write.clearNotice(caution.id, day1 + 2);
+      await write.changeNotices([], [caution.id], day1 + 2);
       await write.createCoat(first, day1 + 3, ragsNotice(its.id, day1 + 3));
       expect(open()).toEqual([]);
       expect(read.notices()).toEqual([{ ...caution, seenAt: day1 + 1, clearedAt: day1 + 2 }]);
@@ -173,7 +173,7 @@ describe.each(storeSides)('what people record, $name', ({ open }) => {
   it('is seen when it was first seen', async () => {
     const { write, read } = store;
     const notice = ragsNotice('batch', day1);
-    await write.raiseNotice(notice);
+    await write.changeNotices([notice], [], notice.raisedAt);
     await write.seeNotice(notice.id, day1 + 1);
     await write.seeNotice(notice.id, day1 + 2);
     expect(read.notices()).toMatchObject([{ seenAt: day1 + 1 }]);

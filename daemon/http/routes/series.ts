@@ -1,6 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import { BoardcureError } from '../../contract/problem.ts';
 import type { Series, SeriesQuery } from '../../contract/series.ts';
+import { gapsBetween } from '../../rules/reading-outline.ts';
 import { type CurvePoint, thinOut } from '../../rules/thin-out.ts';
 import type { HttpParts } from '../ports.ts';
 import { register } from '../register-route.ts';
@@ -9,6 +10,7 @@ interface Point extends CurvePoint {
   raw: number;
 }
 
+const hourMs = 3_600_000;
 /** Readings that are looked up at once; in between, others get their turn. */
 const pageSize = 20_000;
 /** The most readings that one reply holds when they are not to be thinned out. */
@@ -23,6 +25,8 @@ export function seriesRoutes(
     if (!sensor) {
       throw new BoardcureError('BC_THING_UNKNOWN', `No sensor ${query.sensor} has been heard yet.`);
     }
+    const outline = outlined(sensor.key, query);
+    if (outline) return { sensor: sensor.id, quantity: query.quantity, ...outline };
     const points: Point[] = [];
     // Gaps are looked for before thinning: a thinned curve is no gap.
     const gaps: number[] = [];
@@ -41,24 +45,54 @@ export function seriesRoutes(
     return { sensor: sensor.id, quantity: query.quantity, ...columns(kept, gaps) };
   });
 
+  /**
+   * The curve from the extremes of each hour, without a look at all readings; null where these are
+   * too few for it, and where gaps within an hour are to be shown.
+   */
+  function outlined(sensorKey: number, query: SeriesQuery) {
+    const { quantity, points } = query;
+    if (points === undefined || longestGapMs < hourMs) return null;
+    const { from, to } = span(query);
+    const outline = readings.readingOutline?.(sensorKey, quantity, from, to);
+    if (!outline || outline.points.length < points) return null;
+    const curve = outline.points.map((point) => asPoint(quantity, point));
+    return columns(thinOut(curve, points), gapsBetween(outline.spans, longestGapMs));
+  }
+
+  const asPoint = (
+    quantity: SeriesQuery['quantity'],
+    { at, raw }: { at: number; raw: number },
+  ) => ({
+    at,
+    raw,
+    value: readings.corrected(quantity, raw),
+  });
+
   async function* pages(sensorKey: number, query: SeriesQuery): AsyncGenerator<Point[]> {
     const { quantity } = query;
-    const to = query.to === undefined ? Number.MAX_SAFE_INTEGER : Date.parse(query.to);
-    let from = query.from === undefined ? 0 : Date.parse(query.from);
-    if (to < from) {
-      throw new BoardcureError('BC_REQUEST_INVALID', 'The end lies before the start.', {
-        pointer: '/to',
-      });
-    }
+    const { from: start, to } = span(query);
+    let from = start;
     for (;;) {
       const page = readings.readingsBetween(sensorKey, quantity, from, to, pageSize);
-      yield page.map(({ at, raw }) => ({ at, raw, value: readings.corrected(quantity, raw) }));
+      yield page.map((point) => asPoint(quantity, point));
       const last = page.at(-1);
       if (page.length < pageSize || !last) return;
       from = last.at + 1;
       await new Promise((resolve) => setImmediate(resolve));
     }
   }
+}
+
+/** From when to when a series is asked for, epoch ms, both included. */
+function span(query: SeriesQuery): { from: number; to: number } {
+  const from = query.from === undefined ? 0 : Date.parse(query.from);
+  const to = query.to === undefined ? Number.MAX_SAFE_INTEGER : Date.parse(query.to);
+  if (to < from) {
+    throw new BoardcureError('BC_REQUEST_INVALID', 'The end lies before the start.', {
+      pointer: '/to',
+    });
+  }
+  return { from, to };
 }
 
 /** @param gaps - times of the last readings before a gap, ascending */

@@ -1,0 +1,75 @@
+import { readFileSync } from 'node:fs';
+import { tryEngine } from '../store/backup-look.ts';
+import { type Finding, look, ok, wrong } from './doctor-finding.ts';
+
+/** The oldest Node that the program runs on. */
+const oldestNode = 20;
+
+const project = new URL('../../../', import.meta.url);
+
+/** Looks whether Node, the database engine and the packages are those that the program wants. */
+export function lookAtVersions(): Finding[] {
+  return [nodeVersion(), engine(), packages()];
+}
+
+function nodeVersion(): Finding {
+  const { node } = process.versions;
+  return Number(node.split('.')[0]) >= oldestNode
+    ? ok('versions', `Node ${node} is new enough.`)
+    : wrong('versions', `Node ${node} is too old.`, `Install Node ${oldestNode} or newer.`);
+}
+
+function engine(): Finding {
+  try {
+    return ok('versions', `The database engine loads (SQLite ${tryEngine()}).`);
+  } catch (cause) {
+    return wrong(
+      'versions',
+      `The database engine does not load: ${firstLine(cause)}`,
+      'Run npm start once with a network connection: it is built anew for this Node.',
+    );
+  }
+}
+
+function packages(): Finding {
+  let wanted: Record<string, string>;
+  let version: string;
+  try {
+    const own = JSON.parse(readFileSync(new URL('package.json', project), 'utf8'));
+    wanted = own.dependencies ?? {};
+    version = own.version;
+  } catch (cause) {
+    return look(
+      'versions',
+      `The program's list of packages cannot be read: ${firstLine(cause)}`,
+      'Install the program again if it does not start.',
+    );
+  }
+  const differing = Object.entries(wanted)
+    .map(([name, version]) => ({ name, version, installed: installedVersion(name) }))
+    .filter(({ version, installed }) => installed !== version);
+  if (differing.length === 0) {
+    const count = Object.keys(wanted).length;
+    return ok('versions', `Boardcure ${version} with its ${count} packages as they should be.`);
+  }
+  const named = differing.map(
+    ({ name, version, installed }) => `${name} is ${installed ?? 'missing'}, not ${version}`,
+  );
+  return look(
+    'versions',
+    `Packages differ from what this program was tried with: ${named.join('; ')}.`,
+    'Run npm start with a network connection: it installs what is missing.',
+  );
+}
+
+function installedVersion(name: string): string | null {
+  try {
+    const file = new URL(`node_modules/${name}/package.json`, project);
+    return JSON.parse(readFileSync(file, 'utf8')).version;
+  } catch {
+    return null;
+  }
+}
+
+const firstLine = (cause: unknown): string =>
+  (cause instanceof Error ? cause.message : String(cause)).split('\n')[0] ?? '';

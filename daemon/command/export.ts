@@ -1,0 +1,140 @@
+import { existsSync } from 'node:fs';
+import { mkdir, rm } from 'node:fs/promises';
+import { join, resolve } from 'node:path';
+import { loadSettings, SettingsError } from '../settings/load.ts';
+import { BackupRefusal } from '../store/backup-copy.ts';
+import { type DatabaseSnapshot, isoTime, openSnapshot } from '../store/backup-tables.ts';
+import { databaseFile } from '../store/open.ts';
+import { commandArguments } from './command-arguments.ts';
+import type { CommandIo } from './command-io.ts';
+import { factFiles } from './export-facts.ts';
+import { type ExportedFile, namesIn, writeExported } from './export-folder.ts';
+import { readingSeries } from './export-readings.ts';
+
+const usage = `boardcure export <folder> [options]: writes everything as CSV and JSON, also while the daemon runs
+
+  --into-used            write into a folder that already holds something
+  --data, --config       of the daemon, as with serve
+
+deploy/export-format.md describes the files. The list manifest.json is written last: without it
+the export is not whole.`;
+
+const manifestName = 'manifest.json';
+/** Counted up when the files change so that programs reading them must change too. */
+const formatVersion = 1;
+
+/**
+ * `boardcure export`: writes readings and facts into a folder, as they stood at one moment.
+ *
+ * @param args - what follows the word `export`
+ * @param io - where lines go
+ * @returns exit code: 0 when all is written, 1 when not, 2 for a wrong command line
+ */
+export async function exportSite(args: string[], io: CommandIo): Promise<number> {
+  const given = commandArguments(args, ['into-used']);
+  if (given.kind === 'help') {
+    io.stderr(usage);
+    return 0;
+  }
+  const [name, ...more] = given.plain;
+  if (name === undefined || more.length > 0) {
+    io.stderr(`Name one folder for the export.\n\n${usage}`);
+    return 2;
+  }
+  let settings: ReturnType<typeof loadSettings>;
+  try {
+    settings = loadSettings({ args: given.settings, env: io.env, cwd: io.cwd });
+  } catch (cause) {
+    if (!(cause instanceof SettingsError)) throw cause;
+    io.stderr(cause.message);
+    return 2;
+  }
+  const source = databaseFile(settings.data);
+  const folder = resolve(io.cwd, name);
+  const refusal = await whyNot(source, folder, given.own.has('into-used'));
+  if (refusal !== null) {
+    io.stderr(refusal);
+    return 1;
+  }
+  try {
+    return await exportInto(folder, source, settings.site, io);
+  } catch (cause) {
+    if (!(cause instanceof BackupRefusal)) throw cause;
+    io.stderr(cause.message);
+    return 1;
+  }
+}
+
+async function exportInto(
+  folder: string,
+  source: string,
+  site: string,
+  io: CommandIo,
+): Promise<number> {
+  const exportedAt = Date.now();
+  const snapshot = openSnapshot(source);
+  try {
+    const counts = await writeAll(snapshot, folder, { site, exportedAt }, io.stop);
+    if (counts === null) {
+      io.stderr(`Stopped before the end: ${folder} holds no whole export.`);
+      return 1;
+    }
+    io.stdout(JSON.stringify({ event: 'exported', folder, ...counts }));
+    io.stderr(`Exported to ${folder}; ${manifestName} lists the files.`);
+    return 0;
+  } finally {
+    snapshot.close();
+  }
+}
+
+async function whyNot(source: string, folder: string, intoUsed: boolean): Promise<string | null> {
+  if (!existsSync(source)) {
+    return `There is no database ${source} to export. Name the daemon's folder with --data.`;
+  }
+  let names: string[];
+  try {
+    names = await namesIn(folder);
+  } catch (cause) {
+    return `${folder} cannot be used: ${(cause as Error).message}. Name another folder.`;
+  }
+  if (names.length === 0 || intoUsed) return null;
+  return `${folder} already holds something. Name an empty folder, or add --into-used.`;
+}
+
+/** Writes every file and the manifest last; null when it was asked to stop before. */
+async function writeAll(
+  snapshot: DatabaseSnapshot,
+  folder: string,
+  about: { site: string; exportedAt: number },
+  stop: AbortSignal,
+): Promise<{ files: number; readings: number; facts: number } | null> {
+  await mkdir(folder, { recursive: true });
+  // An older list would vouch for files that are about to change.
+  await rm(join(folder, manifestName), { force: true });
+  const readings: (ExportedFile & Record<string, unknown>)[] = [];
+  for (const { path, sensor, quantity, firstAt, lastAt, pieces } of readingSeries(snapshot)) {
+    if (stop.aborted) return null;
+    const file = await writeExported(folder, path, pieces());
+    const times = { first: isoTime(firstAt), last: isoTime(lastAt) };
+    readings.push({ ...file, ...{ sensor, quantity, ...times } });
+  }
+  const facts: (ExportedFile & { table: string })[] = [];
+  for (const { path, table, pieces } of factFiles(snapshot)) {
+    if (stop.aborted) return null;
+    facts.push({ ...(await writeExported(folder, path, pieces())), table });
+  }
+  const sum = (files: readonly ExportedFile[]) => files.reduce((all, { rows }) => all + rows, 0);
+  const counts = {
+    files: readings.length + facts.length,
+    readings: sum(readings),
+    facts: sum(facts.filter(({ path }) => path.endsWith('.json'))),
+  };
+  const manifest = {
+    ...{ format: 'boardcure-export', formatVersion, schema: snapshot.version },
+    ...{ site: about.site, exportedAt: isoTime(about.exportedAt) },
+    ...{ counts, readings, facts, leftOut: snapshot.leftOut },
+  };
+  const text = `${JSON.stringify(manifest, null, 2)}\n`;
+  await writeExported(folder, manifestName, [{ text, rows: 0 }]);
+  return counts;
+}

@@ -1,0 +1,167 @@
+import type { Socket } from 'node:net';
+import { byteBudget } from './byte-budget.ts';
+import { packetMeter } from './packet-meter.ts';
+import { readingGate } from './reading-gate.ts';
+
+/** What clients of the embedded broker may ask of it. */
+export interface BrokerLimits {
+  /** Connections at once. */
+  maxConnections: number;
+  /** From connecting to CONNECT, seconds. */
+  connectSeconds: number;
+  /** Largest packet, header included. */
+  maxPacketBytes: number;
+  /** Messages that may wait for the disk. */
+  maxUnderWay: number;
+  /** Bytes that may wait for one client that does not read. */
+  maxUnreadBytes: number;
+  /** Topics that clients may have kept for later listeners. */
+  maxRetained: number;
+}
+
+/** Why a connection was ended by us, or not begun. */
+export type CutOff =
+  | 'too-many-connections'
+  | 'no-connect'
+  | 'packet-too-large'
+  | 'unreadable'
+  | 'does-not-read'
+  | 'memory-short';
+
+/** A CONNECT carries names, a password and a will: enough for all of them. */
+const largestConnectBytes = 16_384;
+/** Of all connections together: unfinished packets, messages under way, what was not read. */
+const unfinishedBytes = 8 * 1_048_576;
+const underWayBytes = 8 * 1_048_576;
+const unreadBytes = 16 * 1_048_576;
+/** Less than this is on its way, and not left lying: three times for each acknowledgement. */
+const worthCounting = 16_384;
+/** A peer that lost its power is found by this, and then leaves the list. */
+const probeAfterMs = 60_000;
+
+/**
+ * Stands between the sockets and the broker, which itself would keep a packet of 256 MB, and waits
+ * for the slowest listener before it goes on with anybody’s next message.
+ *
+ * @param cutOff - told of each connection that was ended
+ */
+export function guardSockets(limits: BrokerLimits, cutOff: (why: CutOff) => void) {
+  const sockets = new Set<Socket>();
+  /** Those that have not said CONNECT, the oldest first. */
+  const strangers = new Set<Socket>();
+  const timers = new WeakMap<Socket, NodeJS.Timeout>();
+  const unfinished = new WeakMap<Socket, () => number>();
+  const halves = byteBudget<Socket>(
+    unfinishedBytes,
+    (socket) => unfinished.get(socket)?.() ?? 0,
+    (socket) => cut(socket, 'memory-short'),
+  );
+  const unread = byteBudget<Socket>(
+    unreadBytes,
+    (socket) => socket.writableLength,
+    (socket) => cut(socket, 'memory-short'),
+  );
+  const gate = readingGate<Socket>(
+    { messages: limits.maxUnderWay, bytes: underWayBytes },
+    // The broker reads on what it takes for news of more bytes.
+    (socket) => socket.emit('readable'),
+  );
+
+  function cut(socket: Socket, why: CutOff): void {
+    if (socket.destroyed) return;
+    cutOff(why);
+    socket.destroy();
+  }
+
+  function guardReading(socket: Socket): void {
+    const meter = packetMeter(largestConnectBytes, limits.maxPacketBytes);
+    unfinished.set(socket, meter.unfinished);
+    const read: Socket['read'] = socket.read.bind(socket);
+    socket.read = (size?: number) => {
+      // How the stream itself asks for more from the network; nothing is handed out by that.
+      if (size === 0) return read(0);
+      const most = gate.mayRead(socket);
+      if (most === 0) return null;
+      const parts: Buffer[] = [];
+      // The broker reads on when a packet is done: a piece of one would be the last that it reads.
+      for (;;) {
+        const bytes: Buffer | null = read(socket.readableLength > most ? most : undefined);
+        if (bytes === null) break;
+        const metered = meter.heard(bytes);
+        if (metered === 'too-large' || metered === 'unreadable') {
+          cut(socket, metered === 'too-large' ? 'packet-too-large' : 'unreadable');
+          return null;
+        }
+        parts.push(bytes);
+        if (metered.whole > 0 || socket.readableLength === 0) break;
+      }
+      halves.changed(socket);
+      if (parts.length === 0) return null;
+      return parts.length === 1 ? parts[0] : Buffer.concat(parts);
+    };
+  }
+
+  function guardWriting(socket: Socket): void {
+    const write = socket.write.bind(socket) as (...args: unknown[]) => boolean;
+    socket.write = (...args: unknown[]) => {
+      write(...args);
+      if (socket.writableLength > worthCounting) {
+        unread.changed(socket);
+        if (socket.writableLength > limits.maxUnreadBytes) cut(socket, 'does-not-read');
+      }
+      // Never "wait": the broker would keep all others waiting with this one.
+      return true;
+    };
+  }
+
+  function hasRoom(): boolean {
+    if (sockets.size < limits.maxConnections) return true;
+    const [oldest] = strangers;
+    if (!oldest) return false;
+    cut(oldest, 'no-connect');
+    forget(oldest);
+    return true;
+  }
+
+  function forget(socket: Socket): void {
+    sockets.delete(socket);
+    strangers.delete(socket);
+    halves.forget(socket);
+    unread.forget(socket);
+    gate.forget(socket);
+  }
+
+  return {
+    /** Takes a new connection under guard; false when there is no room for it. */
+    admit(socket: Socket): boolean {
+      if (!hasRoom()) {
+        cut(socket, 'too-many-connections');
+        return false;
+      }
+      sockets.add(socket);
+      strangers.add(socket);
+      const late = setTimeout(() => cut(socket, 'no-connect'), limits.connectSeconds * 1000);
+      socket.once('close', () => {
+        clearTimeout(late);
+        forget(socket);
+      });
+      timers.set(socket, late);
+      socket.setNoDelay(true);
+      socket.setKeepAlive(true, probeAfterMs);
+      guardReading(socket);
+      guardWriting(socket);
+      return true;
+    },
+    /** The client has said CONNECT. */
+    known(socket: Socket): void {
+      strangers.delete(socket);
+      clearTimeout(timers.get(socket));
+    },
+    begun: gate.begun,
+    done: gate.done,
+    count: () => sockets.size,
+    closeAll(): void {
+      for (const socket of sockets) socket.destroy();
+    },
+  };
+}

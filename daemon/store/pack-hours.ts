@@ -1,0 +1,109 @@
+import type { Database } from 'better-sqlite3';
+import { hourMs, type KeptReading, packHour } from './packed-hour.ts';
+import { merged } from './readings.ts';
+import type { ReadingIntake } from './take-in-readings.ts';
+
+export interface Packed {
+  /** Readings that were worked on. */
+  readings: number;
+  /** Whether more waits to be packed. */
+  more: boolean;
+}
+
+/** An hour of which some sensors are packed; its readings still stand among the waiting ones too. */
+interface HourUnderWay {
+  hour: number;
+  sensors: { sensorKey: number; count: number }[];
+  next: number;
+}
+
+/**
+ * Packs closed hours a slice at a time, the oldest first, each slice one transaction.
+ *
+ * All sensors of an hour are packed before the readings that were waiting are removed: these lie by
+ * time, so that a page of them is written once and not once for each sensor. Ended in between, an
+ * hour is begun again: what is packed already is found to be so, and left alone.
+ */
+export function hourPacker(db: Database, readings: ReadingIntake) {
+  const { staged, packed } = readings;
+  let underWay: HourUnderWay | null = null;
+  // What came while its hour was under way may not be in the packed row yet.
+  readings.onStaged((hour) => {
+    if (underWay?.hour === hour) underWay = null;
+  });
+
+  /** @returns the hour to work on; null when none is closed */
+  function begin(beforeAt: number): HourUnderWay | null {
+    if (underWay) return underWay;
+    const hour = staged.oldestHour();
+    if (hour === null) return null;
+    if ((hour + 1) * hourMs > beforeAt) return null;
+    return { hour, sensors: staged.sensorsOfHour(hour), next: 0 };
+  }
+
+  /** Takes the next sensors, as many as have no more readings than the limit, one at least. */
+  function take(work: HourUnderWay, limit: number): { from: number; to: number; count: number } {
+    const first = work.sensors[work.next];
+    if (!first) throw new Error('All sensors of this hour are packed.');
+    let { count, sensorKey: to } = first;
+    for (let other = work.sensors[++work.next]; other; other = work.sensors[++work.next]) {
+      if (count + other.count > limit) break;
+      count += other.count;
+      to = other.sensorKey;
+    }
+    return { from: first.sensorKey, to, count };
+  }
+
+  function packSensors(hour: number, fromSensor: number, toSensor: number): void {
+    const bySeries = new Map<string, { sensorKey: number; code: number; waiting: KeptReading[] }>();
+    for (const row of staged.ofHour(hour, fromSensor, toSensor)) {
+      const { sensorKey, code } = row;
+      const known = bySeries.get(`${sensorKey} ${code}`);
+      if (known) known.waiting.push(row);
+      else bySeries.set(`${sensorKey} ${code}`, { sensorKey, code, waiting: [row] });
+    }
+    for (const { sensorKey, code, waiting } of bySeries.values()) {
+      const kept = packed.readings(sensorKey, code, hour) ?? [];
+      const all = merged(kept, waiting);
+      if (all.length === kept.length) continue;
+      packed.save(sensorKey, code, packHour(all));
+      readings.hourPacked(sensorKey, code, hour);
+    }
+  }
+
+  function slice(beforeAt: number, limit: number): Packed {
+    underWay = begin(beforeAt);
+    if (!underWay) return { readings: 0, more: false };
+    const work = underWay;
+    let count = 0;
+    if (work.next < work.sensors.length) {
+      const taken = take(work, limit);
+      packSensors(work.hour, taken.from, taken.to);
+      count = taken.count;
+    }
+    if (work.next >= work.sensors.length && count < limit) {
+      if (staged.removeOfHour(work.hour, limit)) underWay = null;
+    }
+    return { readings: count, more: underWay !== null || begin(beforeAt) !== null };
+  }
+
+  const transaction = db.transaction(slice);
+  return {
+    /**
+     * Packs a slice of the hours that are closed.
+     *
+     * @param beforeAt - hours that end by then are closed, epoch ms
+     * @param limit - about how many readings to work on in one transaction
+     */
+    packClosedHours(beforeAt: number, limit: number): Packed {
+      try {
+        return transaction.immediate(beforeAt, limit);
+      } catch (cause) {
+        underWay = null;
+        readings.forget();
+        throw cause;
+      }
+    },
+  };
+}
+export type HourPacker = ReturnType<typeof hourPacker>;

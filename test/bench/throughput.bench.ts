@@ -1,0 +1,117 @@
+import { setTimeout as pause } from 'node:timers/promises';
+import { afterAll, bench, describe } from 'vitest';
+import { plainTable } from './plain-table.ts';
+import { bareLoad, clientLoad, type Load, type Shape } from './throughput-load.ts';
+import {
+  bareBroker,
+  daemonRival,
+  mosquittoRival,
+  type Rival,
+  rawInserts,
+} from './throughput-rivals.ts';
+
+/** As the daemon has it by default. */
+const groupSize = 400;
+const rounds = 4;
+/** About how long one run of the daemon takes, s. */
+const runS = 0.7;
+
+const shapes: (Shape & { guess: number })[] = [
+  { connections: 1, inFlight: 1, guess: 1500 },
+  { connections: 1, inFlight: 50, guess: 12_000 },
+  { connections: 20, inFlight: 20, guess: 20_000 },
+  { connections: 200, inFlight: 1, guess: 14_000 },
+  { connections: 200, inFlight: 5, guess: 20_000 },
+];
+
+const at = (sorted: readonly number[], share: number) =>
+  sorted[Math.floor((sorted.length - 1) * share)] ?? Number.NaN;
+const median = (values: readonly number[]) =>
+  at(
+    [...values].sort((a, b) => a - b),
+    0.5,
+  );
+
+/** Runs one after the other, round by round, so that what slows the machine slows all of them. */
+async function printThroughput(who: string, load: Load, share: number): Promise<void> {
+  const rivals: Record<string, Rival> = {
+    ours: await daemonRival(),
+    bare: await bareBroker(),
+    mosquitto: await mosquittoRival(groupSize),
+    raw: rawInserts(groupSize),
+  };
+  const rows: string[][] = [];
+  for (const { guess, ...shape } of shapes) {
+    const total = Math.ceil((guess * share * runS) / shape.connections) * shape.connections;
+    const perSecond: Record<string, number[]> = {};
+    const waits: number[] = [];
+    for (let round = -1; round < rounds; round++) {
+      for (const [name, rival] of Object.entries(rivals)) {
+        const { elapsedMs, waitsMs } = await rival.run(load, shape, total);
+        // The first round only warms up.
+        if (round < 0) continue;
+        perSecond[name] = [...(perSecond[name] ?? []), (total / elapsedMs) * 1000];
+        if (name === 'ours') waits.push(...waitsMs);
+      }
+    }
+    const ratio = (to: string) =>
+      median((perSecond.ours ?? []).map((own, i) => own / (perSecond[to]?.[i] ?? Number.NaN)));
+    waits.sort((a, b) => a - b);
+    rows.push([
+      `${shape.connections} × ${shape.inFlight}`,
+      ...['bare', 'mosquitto', 'raw'].map((name) => ratio(name).toFixed(2)),
+      ...['ours', 'bare', 'mosquitto', 'raw'].map((name) =>
+        median(perSecond[name] ?? []).toFixed(0),
+      ),
+      ...[at(waits, 0.5).toFixed(1), at(waits, 0.99).toFixed(1)],
+    ]);
+  }
+  for (const rival of Object.values(rivals)) await rival.close();
+  const head = [
+    ...['connections × under way', '/a', '/b', '/c', 'ours', 'a', 'b', 'c', 'ack ms', '99 %'],
+  ];
+  process.stdout.write(
+    `\nReadings committed and acknowledged a second, published with ${who}; each a median of ${rounds} rounds, the rivals in turn; processes apart.
+a the same broker, nothing stored; b mosquitto and a minimal subscriber that stores; c inserts alone
+${plainTable(head, rows)}\n`,
+  );
+}
+
+/** From publish to the event that tells a page of it. */
+async function printStreamLatency(): Promise<void> {
+  const daemon = await daemonRival();
+  const reply = await fetch(`http://127.0.0.1:${daemon.http}/api/v1/stream`);
+  const reader = reply.body?.getReader();
+  await reader?.read();
+  const waits: number[] = [];
+  for (let i = 0; i < 60; i++) {
+    const began = performance.now();
+    const event = reader?.read();
+    await bareLoad(daemon.mqtt, { connections: 1, inFlight: 1 }, 1);
+    await event;
+    waits.push(performance.now() - began);
+    await pause(20);
+  }
+  await reader?.cancel();
+  await daemon.close();
+  waits.sort((a, b) => a - b);
+  process.stdout.write(
+    `\nFrom publish to the stream’s event (changes are gathered for 250 ms): ${at(waits, 0.5).toFixed(0)} ms (median), ${at(waits, 0.99).toFixed(0)} ms (99 %)\n`,
+  );
+}
+
+await printThroughput('the usual client library', clientLoad, 0.6);
+await printThroughput('bare sockets and packets made beforehand', bareLoad, 1);
+await printStreamLatency();
+
+describe('one reading, connection and all', async () => {
+  const [ours, bare] = [await daemonRival(), await bareBroker()];
+  afterAll(() => Promise.all([ours.close(), bare.close()]));
+  const one = { connections: 1, inFlight: 1 };
+  bench('committed, then acknowledged', async () => {
+    await ours.run(bareLoad, one, 1);
+  });
+  bench('the broker with nothing stored', async () => {
+    await bare.run(bareLoad, one, 1);
+  });
+});
