@@ -8,12 +8,10 @@ import { BoardcureError } from './contract/problem.ts';
 import { corrected } from './corrected.ts';
 import { siteEdits } from './edits.ts';
 import { buildServer } from './http/server.ts';
-import { startBroker } from './ingest/broker.ts';
 import { forecastPort } from './ingest/forecast-port.ts';
 import { groupCommit } from './ingest/group-commit.ts';
 import { createIntake } from './ingest/intake.ts';
-import type { MessagePort } from './ingest/message-port.ts';
-import { startSubscriber } from './ingest/subscriber.ts';
+import { listen, listening, openMessagePort } from './listening.ts';
 import { modelPair, requirementPrior } from './model-settings.ts';
 import { coatChart } from './monitor/batch-chart.ts';
 import { createMonitor } from './monitor/monitor.ts';
@@ -84,6 +82,7 @@ export async function startDaemon({ settings, clock, log }: DaemonParts): Promis
     const writer = await startStoreThread({
       file,
       timeUnknownBit: readingFlagBits['time-unknown'],
+      maxSensors: settings.mqtt.maxSensors,
     });
     closers.push(() => writer.close());
     const reader = storeReader(openForReading(file));
@@ -127,7 +126,7 @@ export async function startDaemon({ settings, clock, log }: DaemonParts): Promis
     closers.push(() => upkeep.close());
     const committed = (result: Committed) => {
       upkeep.tookIn(result.fresh.length, clock.now());
-      intake.count(result.fresh.length, result.duplicates);
+      intake.count(result.fresh.length, result.duplicates, result.refused);
       try {
         monitor.committed(result);
       } catch (cause) {
@@ -286,47 +285,13 @@ export async function startDaemon({ settings, clock, log }: DaemonParts): Promis
     closers.push(() => schedule.close());
 
     const http = await listen(app, settings.http);
+    await listening(port);
     return {
       ready: { event: 'ready', http, mqtt: port.port, data: settings.data },
       failed: writer.ended.then((cause) => cause ?? new Promise<Error>(() => {})),
       close,
     };
   }
-}
-
-function openMessagePort(
-  settings: Settings,
-  take: Parameters<typeof startBroker>[0]['take'],
-  log: DaemonLog,
-): Promise<MessagePort> | MessagePort {
-  const { host, port, external, clientId } = settings.mqtt;
-  if (external === null) return startBroker({ host, port, limits: settings.mqtt, take, log });
-  return startSubscriber({
-    url: external,
-    clientId: clientId ?? `boardcure-${settings.site}`,
-    site: settings.site,
-    take,
-    log,
-  });
-}
-
-async function listen(
-  app: Awaited<ReturnType<typeof buildServer>>,
-  { host, port }: Settings['http'],
-): Promise<number> {
-  try {
-    await app.listen({ host, port });
-  } catch (cause) {
-    const { code, message } = cause as NodeJS.ErrnoException;
-    throw new Error(
-      code === 'EADDRINUSE'
-        ? `Port ${port} for the pages is taken on ${host}. Stop what uses it, or choose another with --http.`
-        : `The pages cannot be served on ${host}:${port}: ${message}. Choose another address with --http.`,
-      { cause },
-    );
-  }
-  const address = app.server.address();
-  return typeof address === 'object' && address ? address.port : port;
 }
 
 /** The dashboard that the build left beside the compiled daemon. */

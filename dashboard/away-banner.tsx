@@ -1,7 +1,7 @@
 import { lengthWords } from './format/painters-time.ts';
 import { useShed } from './shed-context.ts';
 
-/** Says loudly that the daemon is away, and goes by itself when it is back. */
+/** Says loudly that the daemon is away or in trouble, and goes by itself when that is over. */
 export function AwayBanner() {
   const { live } = useShed();
   const connection = live.connection.value;
@@ -26,6 +26,17 @@ export function AwayBanner() {
       <div class="away" role="alert">
         <p class="away-word">No readings come in</p>
         <p>The daemon has lost its broker. It tries again by itself.</p>
+      </div>
+    );
+  }
+  const doubt = overview?.doubts[0];
+  if (overview !== null && doubt !== undefined) {
+    return (
+      <div class="away" role="alert">
+        <p class="away-word">
+          {overview.intake.refusing ? 'The disk is full' : 'Look after the computer'}
+        </p>
+        <p>{doubt}</p>
       </div>
     );
   }

@@ -49,7 +49,11 @@ export const Overview = z.object({
     refused: z.int(),
     broker: z.enum(['embedded', 'external']),
     connected: z.boolean(),
+    refusing: z.boolean().describe('true while the disk is full and nothing is acknowledged'),
   }),
+  doubts: z
+    .array(z.string())
+    .describe('what is amiss with the computer itself: disk, clock, database, broker'),
   unplacedSensors: z.int(),
   mayWrite: z.boolean().describe('whether this request came from where changes are allowed'),
   places: z.array(OverviewPlace),

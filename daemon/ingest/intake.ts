@@ -43,6 +43,9 @@ export interface IntakeParts {
   queue: Pick<ReturnType<typeof groupCommit>, 'add'>;
 }
 
+/** So many series are remembered; then it starts anew. */
+const mostSeries = 50_000;
+
 /** How far arrivals of one series may be pushed apart; a clock set back further starts anew. */
 const mostCrowdedMs = 1000;
 
@@ -66,6 +69,8 @@ export function createIntake(parts: IntakeParts) {
     const last = lasts.get(series);
     const crowded = last !== undefined && arrivedAt <= last && last - arrivedAt < mostCrowdedMs;
     const at = crowded ? last + 1 : arrivedAt;
+    // Only the last second matters; a flood of names must not fill the memory.
+    if (lasts.size >= mostSeries) lasts.clear();
     lasts.set(series, at);
     return at;
   }
@@ -83,9 +88,10 @@ export function createIntake(parts: IntakeParts) {
   return {
     counts,
     /** Told by the store what a commit made of the readings. */
-    count(fresh: number, duplicates: number): void {
+    count(fresh: number, duplicates: number, refused = 0): void {
       counts.accepted += fresh;
       counts.duplicates += duplicates;
+      counts.refused += refused;
     },
     /**
      * Takes one message in.

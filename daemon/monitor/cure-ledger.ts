@@ -40,8 +40,15 @@ export function cureLedger({ air, hours: source, keeper, models, holdMs, failed 
     }
   }
 
-  function keep(book: HourBook, fromHour: number, endsHere: boolean, settled: number[]): void {
-    const toHour = book.lastAt === null ? fromHour - 1 : hourOf(book.lastAt) - 1;
+  function keep(
+    book: HourBook,
+    fromHour: number,
+    lastHour: number,
+    endsHere: boolean,
+    settled: number[],
+  ): void {
+    const closed = book.lastAt === null ? fromHour - 1 : hourOf(book.lastAt) - 1;
+    const toHour = endsHere ? closed : Math.min(closed, lastHour);
     const blocks =
       toHour >= fromHour || endsHere ? blocksOf(book, models, fromHour, toHour, endsHere) : [];
     if (blocks.length === 0 && settled.length === 0) return;
@@ -76,7 +83,7 @@ export function cureLedger({ air, hours: source, keeper, models, holdMs, failed 
     }
     book.lastAt = newest.at;
     forgetSums(placeId);
-    keep(book, book.fromHour, false, []);
+    keep(book, book.fromHour, Number.POSITIVE_INFINITY, false, []);
     return book;
   }
 
@@ -85,7 +92,7 @@ export function cureLedger({ air, hours: source, keeper, models, holdMs, failed 
     air.rebuild(placeId);
     const book = books.get(placeId) ?? openBook(source, placeId, models);
     if (book.fromHour === Number.POSITIVE_INFINITY) {
-      keep(book, 0, false, settled);
+      keep(book, 0, -1, false, settled);
       return;
     }
     books.set(placeId, book);
@@ -106,7 +113,7 @@ export function cureLedger({ air, hours: source, keeper, models, holdMs, failed 
     if (last >= first) reckon(book, air, models, first, last);
     book.lastAt = newest;
     const shrank = before !== null && (newest === null || newest < before);
-    keep(book, first, shrank, settled);
+    keep(book, first, last, shrank, settled);
   }
 
   /** The sum of a book’s whole hours from one to another, the last one excluded. */
@@ -181,7 +188,9 @@ export function cureLedger({ air, hours: source, keeper, models, holdMs, failed 
       }
       book.lastAt = step.to.at;
       const wasOpen = hourOf(step.from.at);
-      if (hourOf(step.to.at) > wasOpen) keep(book, Math.max(wasOpen, book.fromHour), false, []);
+      if (hourOf(step.to.at) > wasOpen) {
+        keep(book, Math.max(wasOpen, book.fromHour), Number.POSITIVE_INFINITY, false, []);
+      }
     },
 
     /** Works in what late readings and corrected placements left to be done. */

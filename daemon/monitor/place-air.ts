@@ -161,6 +161,7 @@ export function placeAir({ readings, corrected, flags, facts, holdMs }: PlaceAir
     /** The value at steps through a stretch, looked up one by one: cheap where readings are many. */
     sparse(placeId: string, quantity: Followed, from: number, to: number, stepMs: number) {
       const values: Sample[] = [];
+      if (tailOf(placeId, quantity).last === null) return values;
       for (let at = from; at < to; at += stepMs) {
         const sample = valueAt(placeId, quantity, at);
         if (sample) values.push(sample);

@@ -35,6 +35,12 @@ export const Settings = z.strictObject({
         .nullable()
         .default(null)
         .describe('name of the session at an external broker; made from the site when left out'),
+      maxSensors: z
+        .int()
+        .min(1)
+        .max(100_000)
+        .default(2000)
+        .describe('sensors that are known at most; the readings of further ones are refused'),
       maxPayloadBytes: z
         .int()
         .min(64)

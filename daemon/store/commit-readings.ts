@@ -1,10 +1,16 @@
 import type { Database } from 'better-sqlite3';
 import type { Quantity } from '../contract/quantity.ts';
-import type { PlaceFact, ReadingFact, ReadingGroup, SensorStay } from '../rules/facts.ts';
+import type {
+  PlaceFact,
+  ReadingFact,
+  ReadingGroup,
+  RefusedMessage,
+  SensorStay,
+} from '../rules/facts.ts';
 import { placesFed, stayAt } from '../rules/place.ts';
 import type { HourTable } from './hours.ts';
 import type { PlaceTable } from './places.ts';
-import type { RefusedTable } from './refused.ts';
+import { keptRefused, type RefusedTable } from './refused.ts';
 import type { SensorTable } from './sensors.ts';
 import type { ReadingIntake } from './take-in-readings.ts';
 
@@ -12,6 +18,8 @@ export interface Committed {
   /** What was new, in the order of arrival. */
   fresh: ReadingFact[];
   duplicates: number;
+  /** Readings of sensors beyond the number that is allowed. */
+  refused: number;
   /** Ids of sensors that appeared with this group. */
   newSensors: string[];
   /** True when late readings left hour sums to be made again. */
@@ -35,7 +43,12 @@ const hourMs = 3_600_000;
  * A reading at or before the newest one that its place has heard is late: the hours about it are
  * marked in this same transaction, so that no crash can leave a sum that disagrees.
  */
-export function readingCommitter(db: Database, tables: Tables, timeUnknownBit: number) {
+export function readingCommitter(
+  db: Database,
+  tables: Tables,
+  timeUnknownBit: number,
+  maxSensors: number,
+) {
   let placement = readPlacement();
   const newest = new Map<string, number>();
 
@@ -84,10 +97,15 @@ export function readingCommitter(db: Database, tables: Tables, timeUnknownBit: n
     const fresh: ReadingFact[] = [];
     const newSensors: string[] = [];
     const late = new Map<string, number[]>();
+    const crowdedOut: RefusedMessage[] = [];
     let duplicates = 0;
     for (const { sensor, ...reading } of group.readings) {
       let sensorKey = placement.keys.get(sensor);
       if (sensorKey === undefined) {
+        if (placement.keys.size >= maxSensors) {
+          crowdedOut.push(tooManySensors(sensor, reading.at, maxSensors));
+          continue;
+        }
         sensorKey = tables.sensors.insert(sensor, group.arrivedAt);
         placement.keys.set(sensor, sensorKey);
         newSensors.push(sensor);
@@ -110,8 +128,9 @@ export function readingCommitter(db: Database, tables: Tables, timeUnknownBit: n
     for (const [placeId, times] of late) {
       for (const span of merged(times)) tables.hours.addDirty(placeId, span.fromAt, span.toAt);
     }
-    tables.refused.insert(group.refused);
-    return { fresh, duplicates, newSensors, dirtied: late.size > 0 };
+    tables.refused.insert([...group.refused, ...crowdedOut.slice(0, keptRefused)]);
+    const refused = crowdedOut.length;
+    return { fresh, duplicates, refused, newSensors, dirtied: late.size > 0 };
   }
 
   const transaction = db.transaction(takeIn);
@@ -145,4 +164,15 @@ function merged(times: number[]): { fromAt: number; toAt: number }[] {
     else spans.push({ fromAt: at, toAt: at });
   }
   return spans;
+}
+
+function tooManySensors(sensor: string, at: number, maxSensors: number): RefusedMessage {
+  return {
+    at,
+    topic: sensor,
+    code: 'too-many-sensors',
+    detail: `Sensor ${sensor} is new, but ${maxSensors} sensors are known already, which is as many as are allowed; raise mqtt.maxSensors if they are yours.`,
+    payloadStart: '',
+    payloadBytes: 0,
+  };
 }

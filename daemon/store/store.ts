@@ -43,9 +43,9 @@ function tablesOf(db: Database) {
  *
  * @param timeUnknownBit - flag of readings whose time is not known: they never count for cure
  */
-export function storeWriter(db: Database, timeUnknownBit: number) {
+export function storeWriter(db: Database, timeUnknownBit: number, maxSensors = 2000) {
   const tables = { ...tablesOf(db), readings: readingIntake(db) };
-  const committer = readingCommitter(db, tables, timeUnknownBit);
+  const committer = readingCommitter(db, tables, timeUnknownBit, maxSensors);
   const withPending = db.transaction((group: ReadingGroup, placedRanks: number[]): Committed => {
     tables.pending.insert(group.pending ?? []);
     tables.pending.drop(placedRanks);

@@ -17,4 +17,6 @@ export type ThreadReply =
 export interface ThreadStart {
   file: string;
   timeUnknownBit: number;
+  /** Sensors beyond this number are refused. */
+  maxSensors?: number;
 }

@@ -9,8 +9,8 @@ import type { ThreadReply, ThreadRequest, ThreadStart } from './thread-message.t
 function serve(): void {
   const port = parentPort;
   if (!port) throw new Error('The store’s worker was started outside a thread.');
-  const { file, timeUnknownBit } = workerData as ThreadStart;
-  const writer = storeWriter(openForWriting(file), timeUnknownBit);
+  const { file, timeUnknownBit, maxSensors } = workerData as ThreadStart;
+  const writer = storeWriter(openForWriting(file), timeUnknownBit, maxSensors);
   port.on('message', (request: ThreadRequest) => {
     port.postMessage(answer(request, writer, file));
     if (request.verb === 'close') port.close();

@@ -18,6 +18,8 @@ function curing(days: number) {
     value: 18 + Math.sin(i / 300),
   }));
   site.send(readings);
+  site.pack(start + days * 1440 * minute);
+  site.coatsAt(batch, start + days * 1440 * minute);
   let at = start + days * 1440 * minute;
   return {
     step(): void {

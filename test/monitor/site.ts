@@ -89,6 +89,10 @@ export function openSite(cure: Partial<Settings['cure']> = {}) {
         }),
       );
     },
+    /** As the daemon does every minute: closed hours are packed. */
+    pack(beforeAt: number): void {
+      while (writer.packClosedHours(beforeAt, 20_000).more);
+    },
     batch(placeId: string, name = 'Spruce'): string {
       const planId = newId();
       const mixture = { paint: 100, rawLinseedOil: 0, turpentine: 0 };

@@ -1,5 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { openForWriting } from '../../daemon/store/open.ts';
 import { keptRefused } from '../../daemon/store/refused.ts';
+import { storeReader, storeWriter } from '../../daemon/store/store.ts';
 import { day1, group, hourMs, reading } from './site-of-facts.ts';
 import { type OpenStore, storeSides, timeUnknown } from './store-sides.ts';
 
@@ -109,5 +111,25 @@ describe.each(storeSides)('readings, $name', ({ open }) => {
     expect(shown).toHaveLength(keptRefused);
     expect(shown[0]?.detail).toBe(`message ${keptRefused + 19}`);
     expect(shown.at(-1)?.detail).toBe('message 20');
+  });
+});
+
+describe('a flood of sensors with invented names', () => {
+  it('is refused beyond the number allowed, and kept for a look; known ones go on', () => {
+    const db = openForWriting(':memory:');
+    const write = storeWriter(db, timeUnknown, 3);
+    const names = ['a', 'b', 'c', 'd', 'e'];
+    const committed = write.commitReadings(group(...names.map((name) => reading(name, day1, 18))));
+    expect(committed).toMatchObject({ refused: 2, newSensors: ['a', 'b', 'c'] });
+    const later = write.commitReadings(
+      group(reading('a', day1 + minute, 19), reading('d', day1, 1)),
+    );
+    expect(later).toMatchObject({ refused: 1 });
+    expect(later.fresh).toHaveLength(1);
+    const codes = storeReader(db)
+      .refused()
+      .map(({ code }) => code);
+    expect(codes).toEqual(['too-many-sensors', 'too-many-sensors', 'too-many-sensors']);
+    write.close();
   });
 });

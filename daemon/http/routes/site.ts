@@ -12,7 +12,7 @@ import { isFromHere } from '../write-access.ts';
 export function siteOverview(parts: HttpParts): Omit<Overview, 'mayWrite'> {
   const { site, view, health, now, speed } = parts;
   const at = now();
-  const { intake, broker, connected } = health();
+  const { intake, broker, connected, reasons } = health();
   const { sensors, stays } = view.facts();
   return {
     site,
@@ -24,7 +24,9 @@ export function siteOverview(parts: HttpParts): Omit<Overview, 'mayWrite'> {
       refused: intake.refused,
       broker,
       connected,
+      refusing: intake.refusing,
     },
+    doubts: reasons,
     unplacedSensors: [...sensors.values()].filter(
       (sensor) => stayAt(stays.get(sensor.key) ?? [], at) === null,
     ).length,
