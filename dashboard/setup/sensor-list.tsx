@@ -1,4 +1,4 @@
-import { useCallback, useEffect } from 'preact/hooks';
+import { useCallback, useEffect, useState } from 'preact/hooks';
 import type { Overview } from '../../daemon/contract/overview.ts';
 import type { Sensor } from '../../daemon/contract/sensor.ts';
 import { figure } from '../format/figures.ts';
@@ -65,6 +65,8 @@ function SensorEntry({ sensor, overview, onPlaced }: SensorEntryProps) {
   const { api, live } = useShed();
   const sending = useSending();
   const now = live.now.value;
+  // What was chosen stays chosen while readings go on coming in.
+  const [chosen, setChosen] = useState<string | null>(null);
 
   async function place(form: FormData): Promise<void> {
     const placeId = textOf(form, 'placeId') || null;
@@ -72,6 +74,7 @@ function SensorEntry({ sensor, overview, onPlaced }: SensorEntryProps) {
       api.call('changeSensor', { params: { id: sensor.id }, body: { placeId } }),
     );
     if (changed === null) return;
+    setChosen(null);
     onPlaced();
     await live.refresh();
   }
@@ -94,7 +97,8 @@ function SensorEntry({ sensor, overview, onPlaced }: SensorEntryProps) {
           <SelectField
             label={`Where ${sensor.name ?? sensor.id} hangs`}
             name="placeId"
-            value={sensor.placeId ?? ''}
+            value={chosen ?? sensor.placeId ?? ''}
+            onChange={setChosen}
             pointer="/placeId"
             problem={sending.problem}
           >

@@ -79,6 +79,9 @@ needs('chromium')('from an empty shed to the first touch test, by the forms alon
     const list = panel('Sensors');
     await list.getByRole('heading', { name: 'probe-7' }).waitFor();
     await list.getByLabel('Where probe-7 hangs').selectOption({ label: 'North rack' });
+    // Readings go on coming in while someone chooses; the choice must stay.
+    await daemon.publish('probe-7', 'air-temperature', [{ value: 18.4, at: now + 1000 }]);
+    await list.getByText('18.4 °C').waitFor();
     await list.getByRole('button', { name: 'Place it' }).click();
     await list.getByText('1 sensor hangs where it should').waitFor();
     const [sensor] = await daemon.call<Sensor[]>('GET', 'sensors');
