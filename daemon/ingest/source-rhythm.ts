@@ -1,7 +1,11 @@
-/** Silence shorter than this tells nothing of a source, ms. */
-const shortestMs = 200;
-/** A source that stays silent for so many of its own intervals waits for an answer. */
+/** Silence of a source that was never heard before tells nothing until it is this long, ms. */
+const strangerMs = 200;
+/** Nor does that of any source until it is this long. */
+const shortestMs = 10;
+/** A slow source that stays silent for so many of its own intervals waits for an answer. */
 const intervals = 1.5;
+/** A quick one, whose messages do not come so evenly, is given so many, up to `strangerMs`. */
+const quickIntervals = 5;
 /** An interval that was seen fades by this with each message, so that one long pause is forgotten. */
 const fading = 0.75;
 /** So many sources are remembered; the one heard longest ago goes first. */
@@ -38,9 +42,7 @@ export function sourceRhythms(quietMs: number) {
           break;
         }
       }
-      const patienceMs = isSlow
-        ? Number.POSITIVE_INFINITY
-        : Math.max(shortestMs, intervals * intervalMs);
+      const patienceMs = isSlow ? Number.POSITIVE_INFINITY : patience(before ? intervalMs : null);
       pending.set(source, at + patienceMs);
     },
     /** When the first source of the group that gathers will have been silent for too long. */
@@ -58,4 +60,11 @@ export function sourceRhythms(quietMs: number) {
     /** The group that gathered is taken. */
     taken: (): void => pending.clear(),
   };
+}
+
+/** @param intervalMs - of the source; null when it was never heard before */
+function patience(intervalMs: number | null): number {
+  if (intervalMs === null) return strangerMs;
+  const quickMs = Math.min(strangerMs, Math.max(shortestMs, quickIntervals * intervalMs));
+  return Math.max(quickMs, intervals * intervalMs);
 }

@@ -136,6 +136,21 @@ describe('bursts and replays are not slowed', () => {
     expect(beside.answered('script')).toBeGreaterThan(90);
   });
 
+  it('nor does a recording whose window is read in uneven parts, now 170, now 30', () => {
+    let readyAt = 0;
+    let part = 0;
+    const uneven: Publisher = {
+      name: 'recording',
+      sends: (at, unanswered) =>
+        at < readyAt || unanswered > 0 ? 0 : ([170, 30][part++ % 2] ?? 0),
+      answered: (at) => {
+        readyAt = at + 5;
+      },
+    };
+    // Spaced by 200 ms at every second part it would come to a seventh of what it is unspaced.
+    expect(run([uneven], minute).answered('recording')).toBeGreaterThan(0.5 * 200 * (minute / 32));
+  });
+
   it('nor do senders that come one after the other, each waiting for the one before', () => {
     let at = 0;
     let readyAt = 0;
