@@ -1,5 +1,5 @@
 import type { FastifyInstance, FastifyRequest } from 'fastify';
-import type { Route } from '../contract/routes.ts';
+import type { Route } from '../contract/route.ts';
 import { type RouteCall, type RouteName, type RouteReply, routes } from '../contract/routes.ts';
 
 export type Handler<N extends RouteName> = (

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { type Route, type RouteName, routes } from '../../daemon/contract/routes.ts';
+import type { Route } from '../../daemon/contract/route.ts';
+import { type RouteName, routes } from '../../daemon/contract/routes.ts';
 
 const all = (Object.keys(routes) as RouteName[]).map((name) => {
   const route: Route = routes[name];

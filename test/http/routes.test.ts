@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type Route, type RouteName, routes } from '../../daemon/contract/routes.ts';
+import type { Route } from '../../daemon/contract/route.ts';
+import { type RouteName, routes } from '../../daemon/contract/routes.ts';
 import { build, hourMs, moment, problemOf, type RouteGiven, withCoat } from './built-site.ts';
 
 const names = Object.keys(routes) as RouteName[];

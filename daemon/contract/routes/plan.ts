@@ -1,0 +1,30 @@
+import { z } from 'zod';
+import { MixtureQuery, MixtureReply } from '../mixture.ts';
+import { NewPlan, Plan } from '../plan.ts';
+import type { Route } from '../route.ts';
+
+export const planRoutes = {
+  listPlans: {
+    method: 'GET',
+    path: '/api/v1/plans',
+    summary: 'All coating plans',
+    status: 200,
+    reply: z.array(Plan),
+  },
+  createPlan: {
+    method: 'POST',
+    path: '/api/v1/plans',
+    summary: 'Make a coating plan',
+    body: NewPlan,
+    status: 201,
+    reply: Plan,
+  },
+  mixture: {
+    method: 'GET',
+    path: '/api/v1/mixture',
+    summary: 'How much of what goes into the pot',
+    query: MixtureQuery,
+    status: 200,
+    reply: MixtureReply,
+  },
+} as const satisfies Record<string, Route>;

@@ -1,0 +1,10 @@
+import { z } from 'zod';
+
+export const logSettings = z
+  .strictObject({
+    level: z
+      .enum(['debug', 'info', 'warn', 'error', 'silent'])
+      .default('info')
+      .describe('how much is logged, on standard error'),
+  })
+  .prefault({});

@@ -1,0 +1,16 @@
+import { z } from 'zod';
+
+export const solventSettings = z
+  .strictObject({
+    limitPpm: z
+      .number()
+      .positive()
+      .max(1000)
+      .nullable()
+      .default(null)
+      .meta({ unit: 'ppm' })
+      .describe(
+        'exposure limit for turpentine by your local rules; the lowest published one, 20 ppm, when left out',
+      ),
+  })
+  .prefault({});
