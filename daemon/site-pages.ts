@@ -1,0 +1,82 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { v7 as newId } from 'uuid';
+import type { Changes } from './changes.ts';
+import type { Clock } from './clock.ts';
+import { corrected } from './corrected.ts';
+import type { DaemonLog } from './daemon-log.ts';
+import { siteEdits } from './edits.ts';
+import type { HttpParts } from './http/ports.ts';
+import { buildServer } from './http/server.ts';
+import { coatChart } from './monitor/batch-chart.ts';
+import type { Monitor } from './monitor/monitor.ts';
+import type { OpenSite } from './open-site.ts';
+import type { Settings } from './settings/schema.ts';
+
+interface PagesParts {
+  settings: Settings;
+  clock: Clock;
+  log: DaemonLog;
+  site: OpenSite;
+  monitor: Monitor;
+  changes: Changes;
+  health: HttpParts['health'];
+}
+
+/** The server of pages and of the API, over what the monitor knows and the store keeps. */
+export function sitePages({
+  settings,
+  clock,
+  log,
+  site: { reader, writer, models },
+  monitor,
+  changes: { changed, onChange },
+  health,
+}: PagesParts) {
+  return buildServer({
+    site: settings.site,
+    view: {
+      facts: monitor.facts,
+      air: monitor.air,
+      places: monitor.overview,
+      batch: monitor.assess.batch,
+      summary: monitor.assess.summary,
+      coat: monitor.assess.coat,
+      touchTest: monitor.assess.touchTest,
+      chart: (batchId, points, now) => {
+        const facts = monitor.facts();
+        const coat = facts.coats.get(batchId)?.at(-1);
+        const empty = { coatId: null, at: [], tempC: [], rhPercent: [], degreeHours: [] };
+        return coat
+          ? { batchId, ...coatChart(facts, monitor, models.ruling, coat, now, points) }
+          : { batchId, ...empty };
+      },
+      notices: reader.notices,
+    },
+    edits: siteEdits(writer, monitor, changed),
+    readings: {
+      readingsBetween: reader.readingsBetween,
+      readingOutline: reader.readingOutline,
+      newestReading: (sensorKey, quantity) =>
+        reader.readingBefore(sensorKey, quantity, Number.MAX_SAFE_INTEGER, 0),
+      corrected,
+      refused: reader.refused,
+    },
+    health,
+    now: clock.now,
+    speed: () => clock.speed,
+    newId,
+    onChange,
+    dashboardFolder: builtDashboard(),
+    longestGapMs: settings.cure.maxGapHours * 3_600_000,
+    maxStreams: settings.http.maxStreams,
+    log,
+  });
+}
+
+/** The dashboard that the build left beside the compiled daemon. */
+function builtDashboard(): string | null {
+  const folder = fileURLToPath(new URL('../dashboard', import.meta.url));
+  return existsSync(join(folder, 'index.html')) ? folder : null;
+}
