@@ -70,7 +70,7 @@ const TABLE = {
   main: {
     from: 'daemon/(?!clock\\.ts$)[^/]+\\.ts$',
     folders: ['daemon', CORRECT],
-    packages: ['pino', 'uuid'],
+    packages: ['pino', 'prom-client', 'uuid'],
     node: true,
   },
   'command-demo': {

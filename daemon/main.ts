@@ -6,6 +6,7 @@ import { type Closing, closing } from './closing.ts';
 import { corrected } from './corrected.ts';
 import type { DaemonLog } from './daemon-log.ts';
 import { listen, listening } from './listening.ts';
+import { siteMetrics } from './metrics.ts';
 import { requirementPrior } from './model-settings.ts';
 import { createMonitor } from './monitor/monitor.ts';
 import { statePublisher } from './notify/mqtt-state.ts';
@@ -15,6 +16,7 @@ import type { Settings } from './settings/schema.ts';
 import { siteBackups } from './site-backups.ts';
 import { siteHealth } from './site-health.ts';
 import { siteIntake } from './site-intake.ts';
+import { siteFigures } from './site-metrics.ts';
 import { sitePages } from './site-pages.ts';
 
 export interface DaemonParts {
@@ -60,6 +62,7 @@ async function compose(
   const site = await openSite(settings, clock, atClose);
   const { reader, writer, models } = site;
   const changing = changes();
+  const metrics = siteMetrics();
   const monitor = createMonitor({
     source: reader,
     keeper: writer,
@@ -72,6 +75,7 @@ async function compose(
     maxGapMs: settings.cure.maxGapHours * 3_600_000,
     newId,
     failed: (cause) => log.error({ cause: String(cause) }, 'hour sums could not be kept'),
+    reckoned: metrics.hoursReckoned,
   });
   const intake = await siteIntake({
     settings,
@@ -80,6 +84,7 @@ async function compose(
     site,
     monitor,
     changes: changing,
+    metrics,
     atClose,
   });
   const { port, time, upkeep, queue, counts } = intake;
@@ -90,7 +95,17 @@ async function compose(
     isFull: queue.isFull,
     doubts: [time.doubts, ...backups.doubts],
   });
-  const app = await sitePages({ settings, clock, log, site, monitor, changes: changing, health });
+  const figures = siteFigures({
+    ...{ health, clock, file: site.file, folder: settings.data },
+    ...{ facts: monitor.facts, notices: reader.notices, isSettling: monitor.isSettling },
+    ...{ waiting: queue.waiting, lastCommitAt: intake.lastCommitAt },
+  });
+  atClose(figures.close);
+  metrics.lookUp(figures.look);
+  const app = await sitePages({
+    ...{ settings, clock, log, site, monitor, changes: changing, health },
+    metrics: { ...metrics, pagesListen: figures.pagesListen },
+  });
   atClose(() => app.close());
 
   const publish = statePublisher({

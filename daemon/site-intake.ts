@@ -7,6 +7,7 @@ import { forecastPort } from './ingest/forecast-port.ts';
 import { groupCommit } from './ingest/group-commit.ts';
 import { createIntake } from './ingest/intake.ts';
 import { openMessagePort } from './listening.ts';
+import type { SiteMetrics } from './metrics.ts';
 import type { Monitor } from './monitor/monitor.ts';
 import type { OpenSite } from './open-site.ts';
 import type { Settings } from './settings/schema.ts';
@@ -24,6 +25,7 @@ interface IntakeParts {
   site: OpenSite;
   monitor: Monitor;
   changes: Changes;
+  metrics: SiteMetrics;
   atClose: Closing['atClose'];
 }
 
@@ -35,13 +37,17 @@ export async function siteIntake({
   site: { reader, writer },
   monitor,
   changes: { changed },
+  metrics,
   atClose,
 }: IntakeParts) {
   const upkeep = storeUpkeep(writer, settings.storage, (cause) =>
     log.error({ cause: String(cause) }, 'readings could not be packed'),
   );
   atClose(() => upkeep.close());
+  let lastCommitAt: number | null = null;
   const committed = (result: Committed) => {
+    lastCommitAt = clock.now();
+    if (result.refused > 0) metrics.refused('too-many-sensors', result.refused);
     upkeep.tookIn(result.fresh.length, clock.now());
     intake.count(result.fresh.length, result.duplicates, result.refused);
     try {
@@ -54,7 +60,7 @@ export async function siteIntake({
     changed(null);
   };
   const queue = groupCommit({
-    commit: (group) => writer.commitReadings(group),
+    commit: (group) => metrics.timed(group.readings.length, () => writer.commitReadings(group)),
     committed,
     failed: (cause) => log.error({ cause: cause.message }, 'a group of readings was refused'),
     now: clock.now,
@@ -77,6 +83,7 @@ export async function siteIntake({
     clockTrusted: clock.trusted,
     boot: { name: clock.boot, upMs: clock.monotonic },
     heardTime: time.heardTime,
+    refusedFor: metrics.refused,
     queue,
   });
   await time.settle();
@@ -90,6 +97,7 @@ export async function siteIntake({
     },
     refused: () => {
       intake.counts.refused++;
+      metrics.refused('not-a-forecast');
     },
     queue,
     others: intake.take,
@@ -100,5 +108,8 @@ export async function siteIntake({
     await queue.drained();
   });
 
-  return { upkeep, queue, time, counts: intake.counts, port };
+  return {
+    ...{ upkeep, queue, time, counts: intake.counts, port },
+    lastCommitAt: () => lastCommitAt,
+  };
 }

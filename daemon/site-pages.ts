@@ -22,6 +22,7 @@ interface PagesParts {
   monitor: Monitor;
   changes: Changes;
   health: HttpParts['health'];
+  metrics: NonNullable<HttpParts['metrics']>;
 }
 
 /** The server of pages and of the API, over what the monitor knows and the store keeps. */
@@ -33,6 +34,7 @@ export function sitePages({
   monitor,
   changes: { changed, onChange },
   health,
+  metrics,
 }: PagesParts) {
   return buildServer({
     site: settings.site,
@@ -71,6 +73,7 @@ export function sitePages({
     dashboardFolder: builtDashboard(),
     longestGapMs: settings.cure.maxGapHours * 3_600_000,
     maxStreams: settings.http.maxStreams,
+    metrics,
     log,
   });
 }

@@ -103,5 +103,13 @@ export interface HttpParts {
   longestGapMs: number;
   /** Pages that may listen to the stream at once. */
   maxStreams: number;
+  /** Figures for a collector; left out, there are none to be had. */
+  metrics?: {
+    contentType: string;
+    text(): Promise<string>;
+    responded(status: number): void;
+    /** Told how many pages listen to the stream. */
+    pagesListen(count: number): void;
+  };
   log: { warn(facts: object, text: string): void; error(facts: object, text: string): void };
 }

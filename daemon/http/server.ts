@@ -8,6 +8,7 @@ import {
   serializerCompiler,
   validatorCompiler,
 } from 'fastify-type-provider-zod';
+import { metricsRoute } from './metrics.ts';
 import type { HttpParts } from './ports.ts';
 import { problemReply, sendProblem } from './problem-reply.ts';
 import { batchRoutes } from './routes/batches.ts';
@@ -78,6 +79,7 @@ export async function buildServer(parts: HttpParts): Promise<FastifyInstance> {
   await app.register(fastifySSE);
 
   let endStreams = () => {};
+  metricsRoute(app, parts);
   await app.register(async (api) => {
     siteRoutes(api, parts);
     placeRoutes(api, parts);

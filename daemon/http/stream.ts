@@ -62,7 +62,11 @@ export function streamRoute(app: FastifyInstance, parts: HttpParts): () => void 
       const page = openPage(reply, isFromHere(request));
       reply.sse.keepAlive();
       open.add(page);
-      reply.sse.onClose(() => open.delete(page));
+      parts.metrics?.pagesListen(open.size);
+      reply.sse.onClose(() => {
+        open.delete(page);
+        parts.metrics?.pagesListen(open.size);
+      });
       const overview = { ...siteOverview(parts), mayWrite: page.own };
       page.push('', eventText({ kind: 'overview', overview }));
     },

@@ -197,6 +197,8 @@ export function groupCommit<Committed>(parts: GroupCommitParts<Committed>) {
       pace.arrived(from, since);
       plan();
     },
+    /** Readings, and messages without any, that wait for the next group. */
+    waiting: (): number => size,
     /** Whether nothing is acknowledged just now because the disk is full. */
     isFull: (): boolean => full !== null,
     /** Settles when nothing waits and no commit runs; what a full disk holds up is let go. */

@@ -40,6 +40,8 @@ export interface IntakeParts {
   };
   /** Told how far a sensor’s own time lay from its arrival, of a message that was sent just now. */
   heardTime?: (sensor: string, ownAt: number, at: number) => void;
+  /** Told why something was refused. */
+  refusedFor?: (code: string) => void;
   queue: Pick<ReturnType<typeof groupCommit>, 'add'>;
 }
 
@@ -169,6 +171,7 @@ export function createIntake(parts: IntakeParts) {
         payloadBytes: payload.byteLength,
       }));
       counts.refused += refused.length;
+      for (const { code } of refused) parts.refusedFor?.(code);
       if (readings.length + refused.length + pending.length === 0) acknowledge(null);
       else queue.add(readings, refused, acknowledge, { pending, from: message.from });
     },

@@ -20,19 +20,26 @@ interface LedgerParts {
   holdMs: number;
   /** Told when keeping failed: the sums stay right in memory, only a restart costs more. */
   failed: (cause: unknown) => void;
+  /** Told how many hours were reckoned anew from readings. */
+  reckoned?: (hours: number) => void;
 }
 
 /**
  * Cure by place and hour. Sums of whole hours are reckoned once and added up; only the edges of a
  * coat’s time are reckoned from readings.
  */
-export function cureLedger({ air, hours: source, keeper, models, holdMs, failed }: LedgerParts) {
+export function cureLedger(parts: LedgerParts) {
+  const { air, hours: source, keeper, models, holdMs, failed } = parts;
   const books = new Map<string, HourBook>();
   /** Sums over closed hours, by place, model and first hour. */
   const running = new Map<string, { throughHour: number; sum: SpanSum }>();
   /** Sums over parts of an hour that no new reading can change. */
   const edges = new Map<string, SpanSum>();
   const settling = new Set<number>();
+  const reckonHours = (book: HourBook, firstHour: number, lastHour: number): void => {
+    reckon(book, air, models, firstHour, lastHour);
+    parts.reckoned?.(lastHour - firstHour + 1);
+  };
 
   function forgetSums(placeId: string): void {
     for (const cache of [running, edges]) {
@@ -70,14 +77,14 @@ export function cureLedger({ air, hours: source, keeper, models, holdMs, failed 
     if (book.lastAt === null) {
       book.fromHour = Math.min(book.fromHour, fromHour);
       if (!newest) return book;
-      reckon(book, air, models, book.fromHour, hourOf(newest.at));
+      reckonHours(book, book.fromHour, hourOf(newest.at));
     } else {
       if (!newest) return book;
       if (newest.at !== book.lastAt) {
-        reckon(book, air, models, hourOf(book.lastAt), hourOf(newest.at));
+        reckonHours(book, hourOf(book.lastAt), hourOf(newest.at));
       }
       if (fromHour < book.fromHour) {
-        reckon(book, air, models, fromHour, book.fromHour - 1);
+        reckonHours(book, fromHour, book.fromHour - 1);
         book.fromHour = fromHour;
       }
     }
@@ -110,7 +117,7 @@ export function cureLedger({ air, hours: source, keeper, models, holdMs, failed 
       last = Math.max(last, hourOf(Math.max(before ?? toAt, newest ?? toAt)));
     }
     first = Math.max(first, book.fromHour);
-    if (last >= first) reckon(book, air, models, first, last);
+    if (last >= first) reckonHours(book, first, last);
     book.lastAt = newest;
     const shrank = before !== null && (newest === null || newest < before);
     keep(book, first, last, shrank, settled);

@@ -38,6 +38,8 @@ export interface MonitorParts {
   maxGapMs: number;
   newId: () => string;
   failed: (cause: unknown) => void;
+  /** Told how many hours of a place were reckoned anew from readings. */
+  reckoned?: (hours: number) => void;
 }
 
 /** What the commit of a group tells the monitor. */
@@ -65,6 +67,7 @@ export function createMonitor(parts: MonitorParts) {
     models: [models.ruling, models.beside],
     holdMs: maxGapMs,
     failed: parts.failed,
+    ...(parts.reckoned ? { reckoned: parts.reckoned } : {}),
   });
   const outlooks = placeOutlooks({ facts, air, models, forecast: source.outdoorForecast });
   const cures = coatCures({ facts, ledger, air, models, outlooks, staleMs: maxGapMs });
@@ -165,6 +168,8 @@ export function createMonitor(parts: MonitorParts) {
     air: (placeId: string, now: number): PlaceAir =>
       placeAirReply(air, readNow, site, placeId, now),
     samples: air.samples,
+    /** Whether corrected hours are being written. */
+    isSettling: ledger.isSettling,
     overview,
     assess,
     /** Raises and clears notices; true when there was something to change. */

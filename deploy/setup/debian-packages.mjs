@@ -12,6 +12,7 @@ const NO_SERVICE_STARTS =
  *
  * @typedef {object} Part
  * @property {string[]} programs what must be on the machine
+ * @property {string[]} [files] and files that must be there
  * @property {string[]} debian the Debian packages that bring it
  * @property {string} suites what is not tested without it
  */
@@ -31,15 +32,19 @@ export async function ensureParts(parts) {
     await installQuietly(packages);
   }
   for (const part of missingParts(parts)) {
-    say(`NOT TESTED: ${part.suites}; ${part.programs.join(', ')} is missing`);
+    say(
+      `NOT TESTED: ${part.suites}; ${[...part.programs, ...(part.files ?? [])].join(', ')} is missing`,
+    );
     say(`  what to do: sudo apt-get install ${part.debian.join(' ')}`);
   }
 }
 
 /** @param {Record<string, Part>} parts */
 function missingParts(parts) {
-  return Object.values(parts).filter(({ programs }) =>
-    programs.some((program) => programPath(program) === null),
+  return Object.values(parts).filter(
+    ({ programs, files = [] }) =>
+      programs.some((program) => programPath(program) === null) ||
+      files.some((file) => !existsSync(file)),
   );
 }
 

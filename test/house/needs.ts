@@ -4,14 +4,25 @@ import { fileURLToPath } from 'node:url';
 import { describe } from 'vitest';
 
 /** A part that not every machine has, and that a suite cannot do without. */
-export type Part = 'chromium' | 'mosquitto' | 'strace' | 'recorded-air';
+export type Part =
+  | 'chromium'
+  | 'mosquitto'
+  | 'strace'
+  | 'openmetrics'
+  | 'shellcheck'
+  | 'systemd'
+  | 'nginx'
+  | 'recorded-air';
 
 /** Recordings of real rooms; they may not be passed on, so they lie beside the project. */
 export const RECORDED_AIR = fileURLToPath(new URL('../../../shared/data', import.meta.url));
 
 const PROGRAMS = JSON.parse(
   readFileSync(new URL('./parts.json', import.meta.url), 'utf8'),
-) as Record<Exclude<Part, 'recorded-air'>, { programs: string[]; debian: string[] }>;
+) as Record<
+  Exclude<Part, 'recorded-air'>,
+  { programs: string[]; files?: string[]; debian: string[] }
+>;
 
 // A person's PATH often lacks the folder that Debian puts its servers in.
 const FOLDERS = [...(process.env.PATH ?? '').split(delimiter), '/usr/sbin', '/usr/local/sbin'];
@@ -38,8 +49,11 @@ const whyMissing = (part: Part): string | null => {
   if (part === 'recorded-air') {
     return existsSync(RECORDED_AIR) ? null : `no recordings in ${RECORDED_AIR}`;
   }
-  const { programs, debian } = PROGRAMS[part];
-  const missing = programs.filter((program) => programPath(program) === null);
+  const { programs, files = [], debian } = PROGRAMS[part];
+  const missing = [
+    ...programs.filter((program) => programPath(program) === null),
+    ...files.filter((file) => !existsSync(file)),
+  ];
   if (missing.length === 0) return null;
   return `${missing.join(', ')} not found (Debian: apt-get install ${debian.join(' ')})`;
 };
