@@ -33,6 +33,13 @@ describe('stopping and starting', () => {
     const client = await connectAsync(`mqtt://127.0.0.1:${daemon.mqtt}`);
     await client.publishAsync('boardcure/shed/sensor/rack-1/air-temperature', '20', { qos: 1 });
     await client.endAsync(true);
+    const figures = await fetch(`http://127.0.0.1:${daemon.http}/metrics`);
+    expect(figures.headers.get('content-type')).toMatch(
+      /^application\/openmetrics-text; version=1/,
+    );
+    expect(await figures.text()).toMatch(
+      /\nboardcure_readings_total 1\n.*boardcure_commit_duration_seconds_count 1\n.*\n# EOF\n$/s,
+    );
     expect(await daemon.stop()).toBe(0);
     const again = await freshDaemon();
     expect((await siteApi(again.http).sensors()).map(({ id }) => id)).toEqual(['rack-1']);
