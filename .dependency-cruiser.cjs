@@ -102,7 +102,7 @@ const TABLE = {
   attached: {
     from: 'sensors/attached/',
     folders: [PAYLOAD, SCIENCE, CONTRACT],
-    packages: ['mqtt'],
+    packages: ['mqtt', 'smol-toml', 'zod'],
     node: true,
   },
 

@@ -10,8 +10,9 @@ import { PROJECT_ROOT } from './project-root.mjs';
  * the exit code are its own.
  *
  * @param {string[]} args the command's arguments
+ * @param {string[]} [program] the built file that runs them, below .build
  */
-export async function start(args) {
+export async function start(args, program = ['daemon', 'command', 'cli.js']) {
   try {
     await ensureInstalled(PROJECT_ROOT);
     await ensureBuilt(PROJECT_ROOT);
@@ -19,7 +20,7 @@ export async function start(args) {
     endWithFault(error);
     return;
   }
-  const cli = join(PROJECT_ROOT, '.build', 'daemon', 'command', 'cli.js');
-  const { run } = await import(pathToFileURL(cli).href);
+  const file = join(PROJECT_ROOT, '.build', ...program);
+  const { run } = await import(pathToFileURL(file).href);
   await run(args);
 }
