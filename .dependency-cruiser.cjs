@@ -27,7 +27,7 @@ const TABLE = {
   settings: {
     from: 'daemon/settings/',
     folders: [CONTRACT, RULES, SCIENCE],
-    packages: ['zod', 'smol-toml'],
+    packages: ['zod', 'smol-toml', 'toml-eslint-parser'],
     node: true,
   },
   store: {

@@ -23,6 +23,8 @@ export interface DaemonParts {
   settings: Settings;
   clock: Clock;
   log: DaemonLog;
+  /** Settings that were changed in the file and wait for the next start; none when left out. */
+  restartFor?: () => string[];
 }
 
 export interface Ready {
@@ -37,6 +39,8 @@ export interface Daemon {
   ready: Ready;
   /** Settles when something the daemon cannot live without is gone. */
   failed: Promise<Error>;
+  /** Settles when the thread that writes has answered. */
+  answers(): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -56,7 +60,7 @@ export async function startDaemon(parts: DaemonParts): Promise<Daemon> {
 }
 
 async function compose(
-  { settings, clock, log }: DaemonParts,
+  { settings, clock, log, restartFor = () => [] }: DaemonParts,
   atClose: Closing['atClose'],
 ): Promise<Omit<Daemon, 'close'>> {
   const site = await openSite(settings, clock, atClose);
@@ -71,7 +75,7 @@ async function compose(
     models,
     prior: requirementPrior(models.ruling),
     limits: settings.cure,
-    localLimitPpm: settings.solvent.limitPpm,
+    localLimitPpm: () => settings.solvent.limitPpm,
     maxGapMs: settings.cure.maxGapHours * 3_600_000,
     newId,
     failed: (cause) => log.error({ cause: String(cause) }, 'hour sums could not be kept'),
@@ -93,6 +97,7 @@ async function compose(
     port,
     counts,
     isFull: queue.isFull,
+    restartFor,
     doubts: [time.doubts, ...backups.doubts],
   });
   const figures = siteFigures({
@@ -143,6 +148,7 @@ async function compose(
   await listening(port);
   return {
     ready: { event: 'ready', http, mqtt: port.port, data: settings.data },
+    answers: () => writer.answer(),
     failed: writer.ended.then((cause) => cause ?? new Promise<Error>(() => {})),
   };
 }

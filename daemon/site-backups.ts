@@ -21,10 +21,10 @@ export function siteBackups({ settings, clock, log, file, atClose }: BackupParts
   atClose(() => damage.close());
   const backups = nightlyBackups({ file, folder: nightFolder(settings), keep });
   atClose(() => backups.close());
-  const leastSpace = settings.storage.lowSpaceMiB * 1_048_576;
+  const leastSpace = () => settings.storage.lowSpaceMiB * 1_048_576;
 
   return {
-    doubts: [damage.doubts, backups.doubts, () => spaceDoubts(settings.data, leastSpace)],
+    doubts: [damage.doubts, backups.doubts, () => spaceDoubts(settings.data, leastSpace())],
     async lookForDamage() {
       const faults = await damage.look();
       if (faults.length > 0) log.error({ faults }, 'the database is damaged');

@@ -7,12 +7,20 @@ interface HealthParts {
   counts: IntakeCounts;
   /** Whether nothing can be acknowledged because the disk is full. */
   isFull: () => boolean;
+  /** Settings that were changed in the file and wait for the next start. */
+  restartFor: () => string[];
   /** What is amiss with the time, and with the database; none when all is well. */
   doubts: readonly (() => string[])[];
 }
 
 /** How the daemon does, with a reason for everything that is not as it should be. */
-export function siteHealth({ port, counts, isFull, doubts }: HealthParts): HttpParts['health'] {
+export function siteHealth({
+  port,
+  counts,
+  isFull,
+  restartFor,
+  doubts,
+}: HealthParts): HttpParts['health'] {
   return () => {
     const connected = port.connected();
     const refusing = isFull();
@@ -26,6 +34,7 @@ export function siteHealth({ port, counts, isFull, doubts }: HealthParts): HttpP
     return {
       status: reasons.length === 0 ? 'ok' : 'degraded',
       reasons,
+      restartFor: restartFor(),
       broker: port.kind,
       connected,
       intake: { ...counts, refusing },

@@ -72,7 +72,7 @@ export function sitePages({
     onChange,
     dashboardFolder: builtDashboard(),
     longestGapMs: settings.cure.maxGapHours * 3_600_000,
-    maxStreams: settings.http.maxStreams,
+    maxStreams: () => settings.http.maxStreams,
     metrics,
     log,
   });

@@ -59,12 +59,16 @@ export async function run(args: string[]): Promise<void> {
   for (const signal of ['SIGINT', 'SIGTERM'] as const) {
     process.once(signal, () => stop.abort());
   }
+  // At a terminal it says that the terminal is gone; a service is asked to read its settings anew.
+  const atTerminal = process.stdin.isTTY || process.stdout.isTTY;
+  if (atTerminal) process.once('SIGHUP', () => stop.abort());
   const io: CommandIo = {
     stdout: (line) => process.stdout.write(`${line}\n`),
     stderr: (line) => process.stderr.write(`${line}\n`),
     env: process.env,
     cwd: process.cwd(),
     stop: stop.signal,
+    ...(atTerminal ? {} : { onReload: (act) => void process.on('SIGHUP', act) }),
   };
   const [first, ...rest] = args;
   if (first === '--help' || first === '-h' || first === 'help') {

@@ -8,4 +8,6 @@ export interface CommandIo {
   cwd: string;
   /** Aborted when the process is asked to stop. */
   stop: AbortSignal;
+  /** Has this done each time that the process is asked to read its settings anew. */
+  onReload?(act: () => void): void;
 }

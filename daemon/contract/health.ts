@@ -5,6 +5,10 @@ export const Health = z.object({
   status: z.enum(['ok', 'degraded']),
   now: Moment,
   reasons: z.array(z.string()),
+  restartFor: z
+    .array(z.string())
+    .optional()
+    .describe('settings that were changed in the file and hold only from the next start on'),
   broker: z.enum(['embedded', 'external']),
   intake: z.object({
     accepted: z.int(),

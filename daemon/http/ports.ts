@@ -102,7 +102,7 @@ export interface HttpParts {
   dashboardFolder: string | null;
   longestGapMs: number;
   /** Pages that may listen to the stream at once. */
-  maxStreams: number;
+  maxStreams(): number;
   /** Figures for a collector; left out, there are none to be had. */
   metrics?: {
     contentType: string;

@@ -53,7 +53,7 @@ export function streamRoute(app: FastifyInstance, parts: HttpParts): () => void 
       },
     },
     async (request, reply) => {
-      if (open.size >= parts.maxStreams) {
+      if (open.size >= parts.maxStreams()) {
         throw new BoardcureError(
           'BC_TOO_MANY_STREAMS',
           `${open.size} pages listen already, as many as http.maxStreams allows.`,

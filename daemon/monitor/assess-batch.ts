@@ -32,7 +32,7 @@ interface AssessParts {
   airflowAt: (placeId: string, now: number) => AirVerdict;
   airChangeAt: (placeId: string, now: number) => AirChange | null;
   /** Exposure limit of the local rules, ppm; null for the lowest published one. */
-  localLimitPpm: number | null;
+  localLimitPpm(): number | null;
 }
 
 /** Batches and coats as the outside sees them: what was recorded, and what is made of it now. */
@@ -131,7 +131,7 @@ export function batchAssessor(parts: AssessParts) {
       hoursSince: (now - fact.finishedAt) / hourMs,
       volumeM3: room?.volumeM3 ?? null,
       airChangesPerHour: airChange?.identifiable ? (airChange.low ?? null) : null,
-      localLimitPpm: parts.localLimitPpm,
+      localLimitPpm: parts.localLimitPpm(),
     });
   }
 

@@ -34,7 +34,7 @@ export interface MonitorParts {
   prior: TouchPrior;
   limits: VerdictLimits;
   /** Exposure limit for turpentine by the local rules, ppm; null for the lowest published one. */
-  localLimitPpm: number | null;
+  localLimitPpm(): number | null;
   maxGapMs: number;
   newId: () => string;
   failed: (cause: unknown) => void;

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { isAbsolute, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { parse as parseToml, TomlError } from 'smol-toml';
-import { z } from 'zod';
+import { faultLines } from './fault-lines.ts';
 import { Settings } from './schema.ts';
 
 /** A fault in what the operator gave; the message says what, where and what to do. */
@@ -38,7 +38,8 @@ export function loadSettings({ args, env, cwd }: SettingsSource): Settings {
   const pick = (name: keyof typeof flags) =>
     given[name] ?? (env[`BOARDCURE_${name.toUpperCase()}`] || undefined);
   const file = pick('config');
-  const tree: Tree = file === undefined ? {} : readFile(resolve(cwd, file));
+  const text = file === undefined ? null : textOf(resolve(cwd, file));
+  const tree: Tree = file === undefined || text === null ? {} : parsedFile(file, text);
   const data = pick('data');
   if (data !== undefined) tree.data = data;
   const site = pick('site');
@@ -55,7 +56,11 @@ export function loadSettings({ args, env, cwd }: SettingsSource): Settings {
   if (level) tree.log = { ...branch(tree, 'log'), level };
 
   const parsed = Settings.safeParse(tree);
-  if (!parsed.success) faults.push(z.prettifyError(parsed.error));
+  if (!parsed.success) {
+    const origin = file === undefined || text === null ? null : { name: file, text };
+    const from = givenBy((name) => pick(name) !== undefined, given, tree, level);
+    faults.push(...faultLines(parsed.error, { file: origin, given: from }));
+  }
   if (!parsed.success || faults.length > 0) {
     throw new SettingsError(`The settings do not fit:\n${faults.join('\n')}`);
   }
@@ -78,16 +83,40 @@ function readFlags(args: string[]): Partial<Record<keyof typeof flags, string>> 
   }
 }
 
-function readFile(file: string): Tree {
-  let text: string;
+/** Which flag or variable gave which settings. */
+function givenBy(
+  isGiven: (name: keyof typeof flags) => boolean,
+  byFlag: Partial<Record<string, string>>,
+  tree: Tree,
+  level: string | undefined,
+): Map<string, string> {
+  const from = new Map<string, string>();
+  const note = (name: keyof typeof flags, ...paths: string[]) => {
+    if (!isGiven(name)) return;
+    const by = byFlag[name] === undefined ? `BOARDCURE_${name.toUpperCase()}` : `--${name}`;
+    for (const path of paths) from.set(path, by);
+  };
+  note('data', 'data');
+  note('site', 'site');
+  note('http', 'http.port');
+  // Of the two only one comes from the flag; the other is as the file has it.
+  note('mqtt', branch(tree, 'mqtt').external === null ? 'mqtt.port' : 'mqtt.external');
+  if (level) from.set('log.level', 'BOARDCURE_LOG');
+  return from;
+}
+
+function textOf(file: string): string {
   try {
-    text = readFileSync(file, 'utf8');
+    return readFileSync(file, 'utf8');
   } catch (cause) {
     throw new SettingsError(
       `The settings file ${file} cannot be read: ${(cause as Error).message}. Check the name.`,
       { cause },
     );
   }
+}
+
+function parsedFile(file: string, text: string): Tree {
   try {
     return parseToml(text);
   } catch (cause) {

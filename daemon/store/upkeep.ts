@@ -30,7 +30,7 @@ export function storeUpkeep(
   let closed = false;
   let packing: Promise<void> | null = null;
   let takenIn = 0;
-  const levels: readonly (readonly [KeptLevel, number | null])[] = [
+  const levels = (): readonly (readonly [KeptLevel, number | null])[] => [
     ['readings', retention.readingDays],
     ['hours', retention.hourDays],
     ['days', retention.dayDays],
@@ -60,7 +60,7 @@ export function storeUpkeep(
     },
     /** Lets go of what is older than it is to be kept. */
     async letGo(now: number): Promise<void> {
-      for (const [level, days] of levels) {
+      for (const [level, days] of levels()) {
         if (days === null) continue;
         while (!closed && (await writer.letGo(level, now - days * dayMs)).more);
       }

@@ -74,7 +74,7 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
     models,
     prior: requirementPrior(models.ruling),
     limits: settings.cure,
-    localLimitPpm: null,
+    localLimitPpm: () => null,
     maxGapMs,
     newId,
     failed: (cause) => errors.push({ cause }),
@@ -128,7 +128,7 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
     },
     dashboardFolder: null,
     longestGapMs: maxGapMs,
-    maxStreams: 100,
+    maxStreams: () => 100,
     log: {
       warn: (facts, text) => errors.push({ ...facts, text }),
       error: (facts, text) => errors.push({ ...facts, text }),

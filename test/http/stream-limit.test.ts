@@ -5,7 +5,7 @@ import { build } from './built-site.ts';
 
 /* The fault injected: more pages that listen than there is room for. */
 it('a page too many is told so, and one that leaves makes room', async () => {
-  const site = await build({ maxStreams: 2 });
+  const site = await build({ maxStreams: () => 2 });
   await site.app.listen({ host: '127.0.0.1', port: 0 });
   const { port } = site.app.server.address() as AddressInfo;
   const address = `http://127.0.0.1:${port}/api/v1/stream`;

@@ -37,7 +37,7 @@ export function openSite(cure: Partial<Settings['cure']> = {}) {
       models,
       prior: requirementPrior(models.ruling),
       limits: settings,
-      localLimitPpm: null,
+      localLimitPpm: () => null,
       maxGapMs: settings.maxGapHours * 3_600_000,
       newId,
       failed: (cause) => {

@@ -136,6 +136,21 @@ describe('settings that do not fit', () => {
     }
   });
 
+  it('are told with the line of the file, or the flag or variable that they came from', () => {
+    const config = file('site = "a b"\n\n[cure]\ndatumC = 90\nspeed = 1\n[http]\nport = 1\n');
+    const args = ['--config', config, '--http', '127.0.0.1:70000'];
+    expect(
+      faults(() => load(args, { BOARDCURE_SITE: 'c d', BOARDCURE_LOG: 'loud' })).split('\n'),
+    ).toEqual([
+      'The settings do not fit:',
+      expect.stringMatching(/^✖ BOARDCURE_SITE: site: /),
+      expect.stringMatching(/^✖ --http: http\.port: /),
+      expect.stringMatching(/^✖ BOARDCURE_LOG: log\.level: /),
+      expect.stringMatching(/^✖ boardcure\.toml line 4: cure\.datumC: /),
+      expect.stringMatching(/^✖ boardcure\.toml line 5: cure\.speed: there is no setting "speed"/),
+    ]);
+  });
+
   it('may be a flag that does not exist; the known ones are listed', () => {
     expect(faults(() => load(['--port', '80']))).toMatch(
       /--port.*Known flags: --data, --http, --mqtt, --site, --config/s,
@@ -155,7 +170,9 @@ describe('settings that do not fit', () => {
 
   it('ask for a test before ready is said', () => {
     const config = file('[cure]\ntestAt = 0.9\nreadyAt = 0.6\n');
-    expect(faults(() => load(['--config', config]))).toMatch(/readyAt.*cure\.testAt/s);
+    expect(faults(() => load(['--config', config]))).toMatch(
+      /boardcure\.toml line 2: cure\.testAt: must not be above readyAt/,
+    );
   });
 
   it('never reach the prototype of every object', () => {

@@ -39,11 +39,24 @@ export const cureSettings = z
       .min(0)
       .max(1)
       .default(0)
+      .meta({ live: true })
       .describe(
         'spread between the boards of one coat, as the standard deviation of the logarithm of what they need; above 0 verdicts go by the slowest tenth of the boards where tests were felt on a middling one',
       ),
-    testAt: z.number().min(0.05).max(0.95).default(0.5).describe('probability that opens a test'),
-    readyAt: z.number().min(0.5).max(0.99).default(0.9).describe('probability that says ready'),
+    testAt: z
+      .number()
+      .min(0.05)
+      .max(0.95)
+      .default(0.5)
+      .meta({ live: true })
+      .describe('probability that opens a test'),
+    readyAt: z
+      .number()
+      .min(0.5)
+      .max(0.99)
+      .default(0.9)
+      .meta({ live: true })
+      .describe('probability that says ready'),
   })
   .refine(({ testAt, readyAt }) => testAt <= readyAt, {
     message: 'must not be above readyAt: a test is asked for before a rack is ready',

@@ -9,6 +9,7 @@ export const httpSettings = z
       .min(1)
       .max(10_000)
       .default(100)
+      .meta({ live: true })
       .describe('pages that are kept up to date at once; a further one is refused'),
   })
   .prefault({});
