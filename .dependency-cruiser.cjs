@@ -30,6 +30,12 @@ const TABLE = {
     packages: ['zod', 'smol-toml', 'toml-eslint-parser'],
     node: true,
   },
+  access: {
+    from: 'daemon/access/',
+    folders: [CONTRACT, RULES],
+    packages: ['@peculiar/x509', 'zod'],
+    node: true,
+  },
   store: {
     from: 'daemon/store/',
     folders: [CONTRACT, RULES, SCIENCE],

@@ -10,6 +10,7 @@ import { siteMetrics } from './metrics.ts';
 import { requirementPrior } from './model-settings.ts';
 import { createMonitor } from './monitor/monitor.ts';
 import { statePublisher } from './notify/mqtt-state.ts';
+import { openSiteAccess } from './open-access.ts';
 import { openSite } from './open-site.ts';
 import { startSchedule } from './schedule/cron.ts';
 import type { Settings } from './settings/schema.ts';
@@ -37,6 +38,8 @@ export interface Ready {
 
 export interface Daemon {
   ready: Ready;
+  /** The one-time code that sets the first PIN; null when there is a PIN. For eyes, not for logs. */
+  setUpCode: string | null;
   /** Settles when something the daemon cannot live without is gone. */
   failed: Promise<Error>;
   /** Settles when the thread that writes has answered. */
@@ -65,6 +68,7 @@ async function compose(
 ): Promise<Omit<Daemon, 'close'>> {
   const site = await openSite(settings, clock, atClose);
   const { reader, writer, models } = site;
+  const access = openSiteAccess(settings);
   const changing = changes();
   const metrics = siteMetrics();
   const monitor = createMonitor({
@@ -108,7 +112,7 @@ async function compose(
   atClose(figures.close);
   metrics.lookUp(figures.look);
   const app = await sitePages({
-    ...{ settings, clock, log, site, monitor, changes: changing, health },
+    ...{ settings, clock, log, site, monitor, changes: changing, health, access },
     metrics: { ...metrics, pagesListen: figures.pagesListen },
   });
   atClose(() => app.close());
@@ -148,6 +152,7 @@ async function compose(
   await listening(port);
   return {
     ready: { event: 'ready', http, mqtt: port.port, data: settings.data },
+    setUpCode: access.setUpCode(),
     answers: () => writer.answer(),
     failed: writer.ended.then((cause) => cause ?? new Promise<Error>(() => {})),
   };

@@ -11,10 +11,12 @@ import type { HttpParts } from './http/ports.ts';
 import { buildServer } from './http/server.ts';
 import { coatChart } from './monitor/batch-chart.ts';
 import type { Monitor } from './monitor/monitor.ts';
+import { siteNames } from './open-access.ts';
 import type { OpenSite } from './open-site.ts';
 import type { Settings } from './settings/schema.ts';
 
 interface PagesParts {
+  access: HttpParts['access'];
   settings: Settings;
   clock: Clock;
   log: DaemonLog;
@@ -27,6 +29,7 @@ interface PagesParts {
 
 /** The server of pages and of the API, over what the monitor knows and the store keeps. */
 export function sitePages({
+  access,
   settings,
   clock,
   log,
@@ -38,6 +41,9 @@ export function sitePages({
 }: PagesParts) {
   return buildServer({
     site: settings.site,
+    access,
+    names: siteNames(settings),
+    limits: settings.http,
     view: {
       facts: monitor.facts,
       air: monitor.air,

@@ -33,6 +33,10 @@ const commands: Record<string, { about: string; load: () => Promise<Command> }> 
     about: 'look at settings, ports, folder, disk, clock, database and broker',
     load: async () => (await import('./doctor.ts')).doctor,
   },
+  pin: {
+    about: 'choose, change or remove the PIN that changes are made with',
+    load: async () => (await import('./pin.ts')).pin,
+  },
   forecast: {
     about: 'send a weather forecast for outdoors from a CSV file to a running daemon',
     load: async () => (await import('./forecast.ts')).forecast,

@@ -49,6 +49,7 @@ export async function serve(args: string[], io: CommandIo): Promise<number> {
   manager.ready(`Pages at port ${http}${mqtt === null ? '' : `, sensors at port ${mqtt}`}.`);
   const stopWatching = manager.watch(daemon.answers);
   io.stderr(`Open http://localhost:${daemon.ready.http} in a browser.`);
+  if (daemon.setUpCode !== null) io.stderr(setUpWords(daemon.setUpCode));
   const stopped = new Promise<null>((resolve) => {
     if (io.stop.aborted) resolve(null);
     io.stop.addEventListener('abort', () => resolve(null), { once: true });
@@ -63,3 +64,6 @@ export async function serve(args: string[], io: CommandIo): Promise<number> {
   await daemon.close();
   return 0;
 }
+
+const setUpWords = (code: string): string =>
+  `No PIN is set: changes are taken from this computer only. To choose one from another device, open the page there, “Access”, and type this code, good once and for a day: ${code}`;

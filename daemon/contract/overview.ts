@@ -55,7 +55,10 @@ export const Overview = z.object({
     .array(z.string())
     .describe('what is amiss with the computer itself: disk, clock, database, broker'),
   unplacedSensors: z.int(),
-  mayWrite: z.boolean().describe('whether this request came from where changes are allowed'),
+  mayWrite: z.boolean().describe('whether a change would be taken from whoever asks'),
+  writing: z
+    .enum(['granted', 'after-log-in', 'from-the-computer'])
+    .describe('what a change takes: nothing more, a PIN, or to come from the computer itself'),
   places: z.array(OverviewPlace),
   notices: z.array(Notice),
 });

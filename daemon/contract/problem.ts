@@ -48,7 +48,47 @@ export const problems = {
   BC_WRITE_NOT_ALLOWED: {
     status: 403,
     title: 'Changes are only accepted from the computer itself',
-    doThis: 'Open the page on the computer that runs the daemon, at http://localhost.',
+    doThis:
+      'Open the page on the computer that runs the daemon, at http://localhost, or choose a PIN there, or here with the set-up code that the daemon printed at its start.',
+  },
+  BC_LOGIN_NEEDED: {
+    status: 401,
+    title: 'This needs a log-in',
+    doThis: 'Log in with the PIN, then send it again.',
+  },
+  BC_ROLE_TOO_SMALL: {
+    status: 403,
+    title: 'This device may not do this',
+    doThis: 'Log in with a PIN that may.',
+  },
+  BC_PIN_WRONG: {
+    status: 403,
+    title: 'The PIN or code is not right',
+    doThis:
+      'Try again; who has forgotten the PIN sets a new one on the computer itself with: boardcure pin.',
+  },
+  BC_TRIES_EXHAUSTED: {
+    status: 429,
+    title: 'Too many wrong PINs or codes came from this device',
+    doThis:
+      'Wait for the time it says, or use a device that is logged in, or set a new PIN on the computer itself with: boardcure pin.',
+  },
+  BC_REQUEST_FOREIGN: {
+    status: 403,
+    title: 'The request came from a page of another site',
+    doThis:
+      'Use the page of this daemon; a program sends the header x-boardcure-request with any value.',
+  },
+  BC_HOST_UNKNOWN: {
+    status: 403,
+    title: 'The daemon is not known under this name',
+    doThis:
+      'Use its IP address or the name of its computer, or list the name in the settings under http.names.',
+  },
+  BC_TOO_MANY_REQUESTS: {
+    status: 429,
+    title: 'Too many requests come from this device',
+    doThis: 'Wait a minute, or raise http.maxRequestsPerMinute in the settings.',
   },
   BC_TOO_MANY_STREAMS: {
     status: 429,

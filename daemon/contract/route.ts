@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import type { NeededRole } from './role.ts';
 
 export type Method = 'GET' | 'POST' | 'PATCH' | 'DELETE';
 
@@ -7,6 +8,8 @@ export interface Route {
   readonly method: Method;
   readonly path: `/${string}`;
   readonly summary: string;
+  /** Left out: `look` for a GET, `operate` for anything that changes something. */
+  readonly role?: NeededRole;
   readonly params?: z.ZodType;
   readonly query?: z.ZodType;
   readonly body?: z.ZodType;

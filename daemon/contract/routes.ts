@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { accessRoutes } from './routes/access.ts';
 import { batchRoutes } from './routes/batch.ts';
 import { coatRoutes } from './routes/coat.ts';
 import { noticeRoutes } from './routes/notice.ts';
@@ -18,6 +19,7 @@ export const routes = {
   ...coatRoutes,
   ...readingRoutes,
   ...noticeRoutes,
+  ...accessRoutes,
 } as const;
 
 export type Routes = typeof routes;

@@ -21,6 +21,8 @@ import type {
   TouchTestFact,
 } from '../rules/facts.ts';
 import type { ReadingOutline } from '../rules/reading-outline.ts';
+import type { AccessPort } from './access-port.ts';
+import type { ServerLimits } from './server-limits.ts';
 
 /* What the pages and the API need of the house; handed over by main. */
 
@@ -88,6 +90,10 @@ export interface Readings {
 
 export interface HttpParts {
   site: string;
+  access: AccessPort;
+  /** Names that the pages are opened under besides IP addresses. */
+  names: readonly string[];
+  limits: ServerLimits;
   view: SiteView;
   edits: Edits;
   readings: Readings;

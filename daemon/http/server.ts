@@ -8,9 +8,11 @@ import {
   serializerCompiler,
   validatorCompiler,
 } from 'fastify-type-provider-zod';
+import { guardRoutes } from './access-gate.ts';
 import { metricsRoute } from './metrics.ts';
 import type { HttpParts } from './ports.ts';
 import { problemReply, sendProblem } from './problem-reply.ts';
+import { accessRoutes } from './routes/access.ts';
 import { batchRoutes } from './routes/batches.ts';
 import { coatRoutes } from './routes/coats.ts';
 import { entryRoutes } from './routes/entries.ts';
@@ -19,8 +21,8 @@ import { planRoutes } from './routes/plans.ts';
 import { sensorRoutes } from './routes/sensors.ts';
 import { seriesRoutes } from './routes/series.ts';
 import { siteRoutes } from './routes/site.ts';
+import { limitRequests, serverTimes } from './server-limits.ts';
 import { streamRoute } from './stream.ts';
-import { isFromHere } from './write-access.ts';
 
 const largestBody = 1_048_576;
 
@@ -29,6 +31,7 @@ export async function buildServer(parts: HttpParts): Promise<FastifyInstance> {
   const replyToError = problemReply(parts.log);
   const app = Fastify({
     bodyLimit: largestBody,
+    ...serverTimes(parts.limits),
     forceCloseConnections: true,
     trustProxy: false,
     frameworkErrors: (error, request, reply) => void replyToError(error, request, reply),
@@ -39,14 +42,8 @@ export async function buildServer(parts: HttpParts): Promise<FastifyInstance> {
   app.setNotFoundHandler((request, reply) =>
     sendProblem(reply, 'BC_ROUTE_UNKNOWN', `There is nothing at ${request.method} ${request.url}.`),
   );
-  app.addHook('onRequest', async (request, reply) => {
-    if (request.method === 'GET' || request.method === 'HEAD' || isFromHere(request)) return;
-    return sendProblem(
-      reply,
-      'BC_WRITE_NOT_ALLOWED',
-      'This request did not come from the computer that runs the daemon.',
-    );
-  });
+  await limitRequests(app, parts.limits);
+  guardRoutes(app, parts);
 
   await app.register(helmet, {
     contentSecurityPolicy: {
@@ -82,6 +79,7 @@ export async function buildServer(parts: HttpParts): Promise<FastifyInstance> {
   metricsRoute(app, parts);
   await app.register(async (api) => {
     siteRoutes(api, parts);
+    accessRoutes(api, parts);
     placeRoutes(api, parts);
     sensorRoutes(api, parts);
     planRoutes(api, parts);
@@ -90,7 +88,9 @@ export async function buildServer(parts: HttpParts): Promise<FastifyInstance> {
     entryRoutes(api, parts);
     seriesRoutes(api, parts);
     endStreams = streamRoute(api, parts);
-    api.get('/api/v1/openapi.json', { schema: { hide: true } }, () => app.swagger());
+    api.get('/api/v1/openapi.json', { schema: { hide: true }, config: { role: 'anyone' } }, () =>
+      app.swagger(),
+    );
   });
   if (parts.dashboardFolder !== null) {
     await app.register(files, { root: parts.dashboardFolder, cacheControl: true, maxAge: 0 });

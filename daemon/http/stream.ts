@@ -1,9 +1,11 @@
-import type { FastifyInstance, FastifyReply } from 'fastify';
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { BoardcureError } from '../contract/problem.ts';
 import type { StreamEvent } from '../contract/stream-event.ts';
+import { mayDo } from '../rules/role.ts';
+import { askerOf } from './access-gate.ts';
+import { grants, type Writing, writingOf } from './asker-writing.ts';
 import type { HttpParts } from './ports.ts';
 import { siteOverview } from './routes/site.ts';
-import { isFromHere } from './write-access.ts';
 
 /** Changes closer together than this reach a page as one. */
 const gatherMs = 250;
@@ -21,17 +23,33 @@ export function streamRoute(app: FastifyInstance, parts: HttpParts): () => void 
     gathering = null;
     try {
       const overview = siteOverview(parts);
-      const text = (mayWrite: boolean) =>
-        eventText({ kind: 'overview', overview: { ...overview, mayWrite } });
-      // Made once and not for each page: an overview has some ten thousand letters.
-      const [own, others] = [text(true), text(false)];
-      for (const page of open) page.push('', page.own ? own : others);
+      // Made once for each grant and not for each page: it has some ten thousand letters.
+      const texts = new Map<Writing['writing'], string>();
+      for (const page of open) {
+        const { writing } = page.grant;
+        const text =
+          texts.get(writing) ??
+          eventText({ kind: 'overview', overview: { ...overview, ...grants[writing] } });
+        texts.set(writing, text);
+        page.push('', text);
+      }
     } catch (cause) {
       // Outside of any request: what is asked next answers with the same fault.
       parts.log.error({ cause: String(cause) }, 'the overview could not be sent');
     }
   }
 
+  /** Who lost access sees no more; who won it is told with the next overview. */
+  function lookAgain(): void {
+    for (const page of open) {
+      const asker = askerOf(page.request, parts.access);
+      if (mayDo(asker.role, 'look')) page.grant = writingOf(asker, parts.access);
+      else page.close();
+    }
+    gathering ??= setTimeout(pushOverview, gatherMs);
+  }
+
+  const stopAccess = parts.access.onChange(lookAgain);
   const stop = parts.onChange((batchId) => {
     if (open.size === 0) return;
     if (batchId !== null) {
@@ -59,7 +77,8 @@ export function streamRoute(app: FastifyInstance, parts: HttpParts): () => void 
           `${open.size} pages listen already, as many as http.maxStreams allows.`,
         );
       }
-      const page = openPage(reply, isFromHere(request));
+      const grant = writingOf(askerOf(request, parts.access), parts.access);
+      const page = openPage(reply, request, grant);
       reply.sse.keepAlive();
       open.add(page);
       parts.metrics?.pagesListen(open.size);
@@ -67,13 +86,14 @@ export function streamRoute(app: FastifyInstance, parts: HttpParts): () => void 
         open.delete(page);
         parts.metrics?.pagesListen(open.size);
       });
-      const overview = { ...siteOverview(parts), mayWrite: page.own };
+      const overview = { ...siteOverview(parts), ...page.grant };
       page.push('', eventText({ kind: 'overview', overview }));
     },
   );
 
   return () => {
     stop();
+    stopAccess();
     if (gathering) clearTimeout(gathering);
     for (const page of open) page.close();
     open.clear();
@@ -84,7 +104,8 @@ export function streamRoute(app: FastifyInstance, parts: HttpParts): () => void 
 const eventText = (event: StreamEvent): string => JSON.stringify(event);
 
 interface OpenPage {
-  own: boolean;
+  request: FastifyRequest;
+  grant: Writing;
   push(subject: string, event: string): void;
   close(): void;
 }
@@ -93,7 +114,7 @@ interface OpenPage {
  * One page that listens. While it is too slow to take what was sent, only the newest event of each
  * subject waits for it: a tablet that sleeps costs no memory.
  */
-function openPage(reply: FastifyReply, own: boolean): OpenPage {
+function openPage(reply: FastifyReply, request: FastifyRequest, grant: Writing): OpenPage {
   const waiting = new Map<string, string>();
   let sending = false;
   const close = () => reply.sse.close();
@@ -108,7 +129,8 @@ function openPage(reply: FastifyReply, own: boolean): OpenPage {
   }
 
   return {
-    own,
+    request,
+    grant,
     push(subject, event): void {
       waiting.set(subject, event);
       if (!sending && reply.sse.isConnected) sendWaiting().catch(close);

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { accessSettings } from './sections/access.ts';
 import { backupSettings } from './sections/backup.ts';
 import { commitSettings } from './sections/commit.ts';
 import { cureSettings } from './sections/cure.ts';
@@ -16,6 +17,7 @@ export const Settings = z.strictObject({
     .regex(/^[A-Za-z0-9._-]{1,64}$/)
     .default('shed')
     .describe('name of this site in MQTT topics'),
+  access: accessSettings,
   http: httpSettings,
   mqtt: mqttSettings,
   commit: commitSettings,

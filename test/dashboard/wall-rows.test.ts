@@ -72,6 +72,7 @@ const overview = (places: Place[], notices: Overview['notices'] = []): Overview 
   doubts: [],
   unplacedSensors: 0,
   mayWrite: true,
+  writing: 'granted',
   places,
   notices,
 });

@@ -17,6 +17,7 @@ import { storeReader, storeWriter } from '../../daemon/store/store.ts';
 import type { StoreThread } from '../../daemon/store/thread.ts';
 import { correctedValue } from '../../sensors/correct/corrected-value.ts';
 import { readingFlagBits } from '../../sensors/correct/reading-time.ts';
+import { openAccess } from '../access/open-access.ts';
 import { inThisThread } from '../store/store-sides.ts';
 
 export const hourMs = 3_600_000;
@@ -89,6 +90,9 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
 
   const app = await buildServer({
     site: 'shed',
+    access: openAccess().access,
+    names: ['shed-computer'],
+    limits: settings.http,
     view: {
       facts: monitor.facts,
       air: monitor.air,

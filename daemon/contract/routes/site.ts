@@ -7,6 +7,7 @@ export const siteRoutes = {
     method: 'GET',
     path: '/healthz',
     summary: 'Whether the daemon works, and if not, why',
+    role: 'anyone',
     status: 200,
     reply: Health,
   },

@@ -4,12 +4,13 @@ import type { Overview } from '../../contract/overview.ts';
 import { BoardcureError } from '../../contract/problem.ts';
 import { noticeReply } from '../../rules/fact-reply.ts';
 import { stayAt } from '../../rules/place.ts';
+import { askerOf } from '../access-gate.ts';
+import { writingOf } from '../asker-writing.ts';
 import type { HttpParts } from '../ports.ts';
 import { register } from '../register-route.ts';
-import { isFromHere } from '../write-access.ts';
 
 /** The whole site at a glance; what differs by who asks is left out. */
-export function siteOverview(parts: HttpParts): Omit<Overview, 'mayWrite'> {
+export function siteOverview(parts: HttpParts): Omit<Overview, 'mayWrite' | 'writing'> {
   const { site, view, health, now, speed } = parts;
   const at = now();
   const { intake, broker, connected, reasons } = health();
@@ -48,7 +49,7 @@ export function siteRoutes(app: FastifyInstance, parts: HttpParts): void {
 
   register(app, 'overview', (_call, request: FastifyRequest) => ({
     ...siteOverview(parts),
-    mayWrite: isFromHere(request),
+    ...writingOf(askerOf(request, parts.access), parts.access),
   }));
 
   register(app, 'listNotices', () => view.notices().map(noticeReply));

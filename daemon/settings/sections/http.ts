@@ -11,5 +11,31 @@ export const httpSettings = z
       .default(100)
       .meta({ live: true })
       .describe('pages that are kept up to date at once; a further one is refused'),
+    names: z
+      .array(z.string().regex(/^[A-Za-z0-9.-]{1,253}$/))
+      .default([])
+      .describe(
+        'names besides its own under which the pages are opened, for example shed.example; requests under any other name are refused. IP addresses and localhost always work',
+      ),
+    maxRequestsPerMinute: z
+      .int()
+      .min(30)
+      .max(1_000_000)
+      .default(1200)
+      .meta({ unit: '1/min' })
+      .describe('requests of one device that are answered; the computer itself is not counted'),
+    maxConnections: z
+      .int()
+      .min(10)
+      .max(100_000)
+      .default(1000)
+      .describe('connections that are open at once; one device may have a quarter of them'),
+    requestSeconds: z
+      .int()
+      .min(5)
+      .max(600)
+      .default(30)
+      .meta({ unit: 's' })
+      .describe('longest time for a request to come in whole, its head within half of it'),
   })
   .prefault({});

@@ -1,0 +1,36 @@
+/**
+ * What is wrong with a PIN that is to be set, as a sentence; null when nothing is.
+ *
+ * @param pin - as `tidyPin` makes it
+ */
+export function pinFault(pin: string): string | null {
+  const signs = [...pin];
+  if (signs.length < 6) return 'The PIN is too short: it needs at least 6 figures or letters.';
+  if (new Set(signs).size < 3) return 'The PIN repeats itself: use at least three different signs.';
+  const steps = signs.slice(1).map((sign, index) => codeOf(sign) - codeOf(signs[index]));
+  const [first] = steps;
+  if (Math.abs(first ?? 0) === 1 && steps.every((step) => step === first)) {
+    return 'The PIN is a row like 123456: mix its figures.';
+  }
+  return null;
+}
+
+const codeOf = (sign: string | undefined): number => sign?.codePointAt(0) ?? 0;
+
+/** A PIN as it is compared: whatever keyboard it was typed on. */
+export function tidyPin(typed: string): string {
+  return typed.normalize('NFKC').trim();
+}
+
+/** Letters and figures that are not taken for one another when read from a screen or a log. */
+export const codeSigns = '23456789ABCDEFGHJKMNPQRSTVWXYZ';
+
+/** A code as it is compared: in capitals, without the dashes it is shown with. */
+export function tidyCode(typed: string): string {
+  return typed.normalize('NFKC').toUpperCase().replace(/[\s-]/g, '');
+}
+
+/** A code as it is shown: in groups of four. */
+export function shownCode(code: string): string {
+  return code.match(/.{1,4}/g)?.join('-') ?? code;
+}
