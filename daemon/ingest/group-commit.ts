@@ -45,6 +45,16 @@ export interface AddedMore {
   from?: string | undefined;
 }
 
+function together(taken: readonly Waiting[], arrivedAt: number): Required<ReadingGroup> {
+  const group: Required<ReadingGroup> = { readings: [], refused: [], pending: [], arrivedAt };
+  for (const { readings, refused, pending } of taken) {
+    for (const one of readings) group.readings.push(one);
+    for (const one of refused) group.refused.push(one);
+    for (const one of pending) group.pending.push(one);
+  }
+  return group;
+}
+
 /** Source of all messages whose sender is not named. */
 const unnamed = '';
 /** Many nodes give up and send again after 10 s; they are let go before. From memory. */
@@ -159,12 +169,7 @@ export function groupCommit<Committed>(parts: GroupCommitParts<Committed>) {
   async function commitFailure(taken: readonly Waiting[]): Promise<Error | null> {
     let result: Committed;
     try {
-      result = await commit({
-        readings: taken.flatMap(({ readings }) => readings),
-        refused: taken.flatMap(({ refused }) => refused),
-        pending: taken.flatMap(({ pending }) => pending),
-        arrivedAt: now(),
-      });
+      result = await commit(together(taken, now()));
     } catch (cause) {
       const failure = cause instanceof Error ? cause : new Error(String(cause));
       if (!full || !isFull?.(failure)) failed(failure);

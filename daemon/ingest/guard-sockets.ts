@@ -1,5 +1,6 @@
 import type { Socket } from 'node:net';
 import { byteBudget } from './byte-budget.ts';
+import { gatherWrites } from './gathered-writes.ts';
 import { packetMeter } from './packet-meter.ts';
 import { readingGate } from './reading-gate.ts';
 
@@ -102,16 +103,11 @@ export function guardSockets(limits: BrokerLimits, cutOff: (why: CutOff) => void
   }
 
   function guardWriting(socket: Socket): void {
-    const write = socket.write.bind(socket) as (...args: unknown[]) => boolean;
-    socket.write = (...args: unknown[]) => {
-      write(...args);
-      if (socket.writableLength > worthCounting) {
-        unread.changed(socket);
-        if (socket.writableLength > limits.maxUnreadBytes) cut(socket, 'does-not-read');
-      }
-      // Never "wait": the broker would keep all others waiting with this one.
-      return true;
-    };
+    gatherWrites(socket, () => {
+      if (socket.writableLength <= worthCounting) return;
+      unread.changed(socket);
+      if (socket.writableLength > limits.maxUnreadBytes) cut(socket, 'does-not-read');
+    });
   }
 
   function hasRoom(): boolean {

@@ -1,7 +1,15 @@
-import { flagMask, readingFlagBits, readingTime } from '../../sensors/correct/reading-time.ts';
-import { decodeMessage } from '../../sensors/payload/decode-message.ts';
+import {
+  type Arrival,
+  flagMask,
+  readingFlagBits,
+  readingTime,
+} from '../../sensors/correct/reading-time.ts';
+import { decodePayload } from '../../sensors/payload/decode-message.ts';
+import type { Measurement } from '../../sensors/payload/measurement.ts';
+import type { Refusal } from '../../sensors/payload/refusal.ts';
 import type { IncomingReading, PendingReading, RefusedMessage } from '../rules/facts.ts';
 import type { Acknowledge, groupCommit } from './group-commit.ts';
+import { knownTopics } from './known-topics.ts';
 
 /** A message as a broker hands it over. */
 export interface Arrived {
@@ -61,6 +69,7 @@ export function createIntake(parts: IntakeParts) {
   const counts: IntakeCounts = { accepted: 0, duplicates: 0, refused: 0, dropped: 0, flagged: 0 };
   const lastArrival = new Map<string, number>();
   const lastWaiting = new Map<string, number>();
+  const topicOf = knownTopics(site);
   const utf8 = new TextDecoder('utf-8', { fatal: true });
 
   /**
@@ -87,6 +96,46 @@ export function createIntake(parts: IntakeParts) {
     }
   }
 
+  /** Gives a measurement its time, or leaves it waiting for the clock. */
+  function date(measurement: Measurement, arrival: Arrival, taken: Taken): void {
+    const { sensor, quantity, value, ownAt } = measurement;
+    const { at, clockTrusted, retained, backlog } = arrival;
+    const isRelative = measurement.ownAtIsRelative === true;
+    const time = readingTime(ownAt, isRelative ? { ...arrival, ownAtIsRelative: true } : arrival);
+    if (time.kind === 'drop') {
+      counts.dropped++;
+      return;
+    }
+    if (time.kind === 'wait') {
+      const ageMs = isRelative && ownAt !== null ? Math.max(0, at - ownAt) : 0;
+      const measuredMs = Math.round(boot.upMs()) - ageMs;
+      const waiting: PendingReading = {
+        boot: boot.name,
+        monotonicMs:
+          ageMs > 0 ? measuredMs : ownMoment(lastWaiting, `${sensor} ${quantity}`, measuredMs),
+        ownAt: isRelative ? null : ownAt,
+        sensor,
+        quantity,
+        raw: value,
+        flags: retained || backlog ? readingFlagBits['time-unknown'] : 0,
+      };
+      taken.pending ??= [];
+      taken.pending.push(waiting);
+      return;
+    }
+    if (clockTrusted && ownAt !== null && !isRelative && !retained && !backlog) {
+      heardTime?.(sensor, ownAt, at);
+    }
+    if (time.flags.length > 0) counts.flagged++;
+    taken.readings.push({
+      sensor,
+      quantity,
+      at: time.at === at ? ownMoment(lastArrival, `${sensor} ${quantity}`, at) : time.at,
+      raw: value,
+      flags: flagMask(time.flags),
+    });
+  }
+
   return {
     counts,
     /** Told by the store what a commit made of the readings. */
@@ -102,81 +151,70 @@ export function createIntake(parts: IntakeParts) {
      */
     take(message: Arrived, acknowledge: Acknowledge): void {
       const at = now();
-      const trusted = clockTrusted();
-      const { topic, payload } = message;
-      const tooLarge = payload.byteLength > maxPayloadBytes;
-      const text = textOf(tooLarge ? payload.subarray(0, keptCharacters) : payload, tooLarge);
-      const decoded = decodeMessage(
-        { topic, text: tooLarge ? '' : text, byteLength: payload.byteLength },
-        { site, maxBytes: maxPayloadBytes },
-        { now: at },
-      );
-      if (decoded.kind === 'not-ours') {
+      const { payload } = message;
+      const topic = topicOf(message.topic);
+      if (topic.kind === 'not-ours') {
         acknowledge(null);
         return;
       }
-      const refusals = decoded.kind === 'refused' ? [decoded.refusal] : decoded.refused;
-      const measurements = decoded.kind === 'refused' ? [] : decoded.readings;
-      const readings: IncomingReading[] = [];
-      const pending: PendingReading[] = [];
-      const arrival = { at, clockTrusted: trusted, ...sentWhen(message) };
-      for (const { sensor, quantity, value, ownAt, ownAtIsRelative } of measurements) {
-        const series = `${sensor} ${quantity}`;
-        const relative = ownAtIsRelative ? { ownAtIsRelative } : {};
-        const time = readingTime(ownAt, { ...arrival, ...relative });
-        if (time.kind === 'drop') {
-          counts.dropped++;
-          continue;
+      const tooLarge = payload.byteLength > maxPayloadBytes;
+      const text = textOf(tooLarge ? payload.subarray(0, keptCharacters) : payload, tooLarge);
+      const decoded =
+        topic.kind === 'refused'
+          ? topic
+          : decodePayload(
+              { text: tooLarge ? '' : text, byteLength: payload.byteLength },
+              topic.address,
+              { maxBytes: maxPayloadBytes },
+              { now: at },
+            );
+      const taken: Taken = { readings: [], pending: null };
+      let refused: readonly RefusedMessage[] = none;
+      if (decoded.kind === 'refused') {
+        refused = [kept(decoded.refusal, message, text, at)];
+      } else {
+        const { retained, backlog } = message;
+        const arrival = { at, clockTrusted: clockTrusted(), retained, backlog };
+        for (const measurement of decoded.readings) date(measurement, arrival, taken);
+        if (decoded.refused.length > 0) {
+          refused = decoded.refused.map((refusal) => kept(refusal, message, text, at));
         }
-        if (time.kind === 'wait') {
-          const ageMs = ownAtIsRelative && ownAt !== null ? Math.max(0, at - ownAt) : 0;
-          const measuredMs = Math.round(boot.upMs()) - ageMs;
-          pending.push({
-            boot: boot.name,
-            monotonicMs: ageMs > 0 ? measuredMs : ownMoment(lastWaiting, series, measuredMs),
-            ownAt: ownAtIsRelative ? null : ownAt,
-            sensor,
-            quantity,
-            raw: value,
-            flags: arrival.retained || arrival.backlog ? readingFlagBits['time-unknown'] : 0,
-          });
-          continue;
-        }
-        if (
-          trusted &&
-          ownAt !== null &&
-          !ownAtIsRelative &&
-          !arrival.retained &&
-          !arrival.backlog
-        ) {
-          heardTime?.(sensor, ownAt, at);
-        }
-        if (time.flags.length > 0) counts.flagged++;
-        readings.push({
-          sensor,
-          quantity,
-          at: time.at === at ? ownMoment(lastArrival, series, at) : time.at,
-          raw: value,
-          flags: flagMask(time.flags),
-        });
       }
-      const refused: RefusedMessage[] = refusals.map((refusal) => ({
-        at,
-        topic: topic.slice(0, keptCharacters),
-        code: refusal.code,
-        detail: refusal.detail,
-        payloadStart: (
-          text ?? Buffer.from(payload.subarray(0, keptCharacters / 2)).toString('hex')
-        ).slice(0, keptCharacters),
-        payloadBytes: payload.byteLength,
-      }));
       counts.refused += refused.length;
       for (const { code } of refused) parts.refusedFor?.(code);
+      const { readings } = taken;
+      const pending = taken.pending ?? none;
       if (readings.length + refused.length + pending.length === 0) acknowledge(null);
       else queue.add(readings, refused, acknowledge, { pending, from: message.from });
     },
   };
 }
 
-const sentWhen = ({ retained, backlog }: Arrived) => ({ retained, backlog });
+/** What a message brought, dated as far as it can be. */
+interface Taken {
+  readings: IncomingReading[];
+  /** Mostly none. */
+  pending: PendingReading[] | null;
+}
+
+/** Most messages bring none of a kind: one list stands for all of these. */
+const none: readonly never[] = [];
+
+/** A refused message as it is kept for inspection. */
+const kept = (
+  { code, detail }: Refusal,
+  { topic, payload }: Arrived,
+  text: string | null,
+  at: number,
+): RefusedMessage => ({
+  at,
+  topic: topic.slice(0, keptCharacters),
+  code,
+  detail,
+  payloadStart: (
+    text ?? Buffer.from(payload.subarray(0, keptCharacters / 2)).toString('hex')
+  ).slice(0, keptCharacters),
+  payloadBytes: payload.byteLength,
+});
+
 export type Intake = ReturnType<typeof createIntake>;

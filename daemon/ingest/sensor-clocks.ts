@@ -21,6 +21,7 @@ interface Watched {
   offMs: number;
   sinceAt: number;
   count: number;
+  heardAt: number;
 }
 
 /**
@@ -38,14 +39,13 @@ export function sensorClocks() {
     heard(sensor: string, ownAt: number, at: number): void {
       const offMs = ownAt - at;
       const known = watched.get(sensor);
-      watched.delete(sensor);
-      const isSame = known && Math.abs(offMs - known.offMs) <= steadyMs;
-      watched.set(
-        sensor,
-        isSame ? { ...known, count: known.count + 1 } : { offMs, sinceAt: at, count: 1 },
-      );
-      const oldest = watched.size > mostWatched ? watched.keys().next().value : undefined;
-      if (oldest !== undefined) watched.delete(oldest);
+      if (known && Math.abs(offMs - known.offMs) <= steadyMs) {
+        known.count++;
+        known.heardAt = at;
+        return;
+      }
+      watched.set(sensor, { offMs, sinceAt: at, count: 1, heardAt: at });
+      if (watched.size > mostWatched) watched.delete(longestSilent(watched));
     },
     /** Sensors whose clock is off, with how far. */
     odd: (at: number): OddClock[] =>
@@ -55,6 +55,11 @@ export function sensorClocks() {
         return isOff && isSteady ? [{ sensor, offMs }] : [];
       }),
   };
+}
+
+function longestSilent(watched: ReadonlyMap<string, Watched>): string {
+  const [first] = [...watched].reduce((a, b) => (b[1].heardAt < a[1].heardAt ? b : a));
+  return first;
 }
 
 /** Sentences for the operator; none when all is well. */

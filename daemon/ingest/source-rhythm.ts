@@ -20,30 +20,27 @@ const remembered = 2000;
  * @param quietMs - a pause longer than this is no rhythm
  */
 export function sourceRhythms(quietMs: number) {
-  const known = new Map<string, { at: number; answeredAt: number; intervalMs: number }>();
+  const known = new Map<string, Source>();
   const pending = new Map<string, number>();
 
   return {
     arrived(source: string, at: number): void {
-      const before = known.get(source);
-      known.delete(source);
-      // What came before its last message was answered began anew with that answer.
-      const sinceMs = before
-        ? at - Math.max(before.at, before.answeredAt)
-        : Number.POSITIVE_INFINITY;
-      const faded = (before?.intervalMs ?? 0) * fading;
-      // A known source that was quiet for long speaks now and then; it is not taken to wait.
-      const isSlow = before !== undefined && sinceMs >= quietMs;
-      const intervalMs = isSlow || before === undefined ? faded : Math.max(sinceMs, faded);
-      known.set(source, { at, answeredAt: Number.NEGATIVE_INFINITY, intervalMs });
-      if (known.size > remembered) {
-        for (const oldest of known.keys()) {
-          known.delete(oldest);
-          break;
-        }
+      const one = known.get(source);
+      if (!one) {
+        known.set(source, { at, answeredAt: Number.NEGATIVE_INFINITY, intervalMs: 0 });
+        if (known.size > remembered) known.delete(longestSilent(known));
+        pending.set(source, at + strangerMs);
+        return;
       }
-      const patienceMs = isSlow ? Number.POSITIVE_INFINITY : patience(before ? intervalMs : null);
-      pending.set(source, at + patienceMs);
+      // What came before its last message was answered began anew with that answer.
+      const sinceMs = at - Math.max(one.at, one.answeredAt);
+      const faded = one.intervalMs * fading;
+      // A known source that was quiet for long speaks now and then; it is not taken to wait.
+      const isSlow = sinceMs >= quietMs;
+      one.intervalMs = isSlow ? faded : Math.max(sinceMs, faded);
+      one.at = at;
+      one.answeredAt = Number.NEGATIVE_INFINITY;
+      pending.set(source, isSlow ? Number.POSITIVE_INFINITY : at + patience(one.intervalMs));
     },
     /** When the first source of the group that gathers will have been silent for too long. */
     silentAt(): number {
@@ -62,9 +59,19 @@ export function sourceRhythms(quietMs: number) {
   };
 }
 
-/** @param intervalMs - of the source; null when it was never heard before */
-function patience(intervalMs: number | null): number {
-  if (intervalMs === null) return strangerMs;
+interface Source {
+  at: number;
+  answeredAt: number;
+  intervalMs: number;
+}
+
+function longestSilent(known: ReadonlyMap<string, Source>): string {
+  const [first] = [...known].reduce((a, b) => (b[1].at < a[1].at ? b : a));
+  return first;
+}
+
+/** @param intervalMs - between messages of a source that was heard before */
+function patience(intervalMs: number): number {
   const quickMs = Math.min(strangerMs, Math.max(shortestMs, quickIntervals * intervalMs));
   return Math.max(quickMs, intervals * intervalMs);
 }

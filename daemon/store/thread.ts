@@ -1,7 +1,7 @@
 import { Worker } from 'node:worker_threads';
 import { BoardcureError } from '../contract/problem.ts';
 import type { StoreWriter } from './store.ts';
-import type { ThreadReply, ThreadRequest, ThreadStart } from './thread-message.ts';
+import { resultOf, type ThreadReply, type ThreadStart, threadRequest } from './thread-message.ts';
 
 type Verbs = {
   [K in keyof StoreWriter]: (
@@ -53,7 +53,7 @@ export async function startStoreThread(
     const asked = waiting.get(reply.id);
     waiting.delete(reply.id);
     if (!asked) return;
-    if (reply.kind === 'done') asked.resolve(reply.result);
+    if (reply.kind === 'done' || reply.kind === 'committed') asked.resolve(resultOf(reply));
     else asked.reject(failure(reply));
   });
 
@@ -62,7 +62,7 @@ export async function startStoreThread(
     if (gone) return verb === 'close' ? Promise.resolve() : Promise.reject(gone);
     if (verb === 'close') closing = true;
     const id = ++lastId;
-    worker.postMessage({ id, verb, args } satisfies ThreadRequest);
+    worker.postMessage(threadRequest(id, verb, args));
     return new Promise((resolve, reject) => waiting.set(id, { resolve, reject }));
   }
 
@@ -76,7 +76,7 @@ export async function startStoreThread(
   });
 }
 
-function failure(reply: Exclude<ThreadReply, { kind: 'done' }>): Error {
+function failure(reply: Exclude<ThreadReply, { result: unknown }>): Error {
   switch (reply.kind) {
     case 'refused':
       return new BoardcureError(

@@ -2,8 +2,13 @@ import { parentPort, workerData } from 'node:worker_threads';
 import { BoardcureError } from '../contract/problem.ts';
 import { isDiskFull } from './disk-full.ts';
 import { openForWriting } from './open.ts';
-import { storeWriter } from './store.ts';
-import type { ThreadReply, ThreadRequest, ThreadStart } from './thread-message.ts';
+import { type StoreWriter, storeWriter } from './store.ts';
+import {
+  doneReply,
+  type ThreadReply,
+  type ThreadRequest,
+  type ThreadStart,
+} from './thread-message.ts';
 
 /** The thread that owns the write connection: it does what is asked, one after the other. */
 function serve(): void {
@@ -18,15 +23,10 @@ function serve(): void {
   port.postMessage({ id: 0, kind: 'done', result: null } satisfies ThreadReply);
 }
 
-function answer(
-  request: ThreadRequest,
-  writer: ReturnType<typeof storeWriter>,
-  file: string,
-): ThreadReply {
-  const { id, verb, args } = request;
+function answer(request: ThreadRequest, writer: StoreWriter, file: string): ThreadReply {
+  const { id } = request;
   try {
-    const act = writer[verb] as (...args: unknown[]) => unknown;
-    return { id, kind: 'done', result: act(...args) };
+    return doneReply(request, writer);
   } catch (cause) {
     if (cause instanceof BoardcureError) {
       return {

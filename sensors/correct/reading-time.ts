@@ -64,6 +64,7 @@ export function readingTime(ownAt: number | null, arrival: Arrival): ReadingTime
  * @returns 0 for none
  */
 export function flagMask(flags: readonly ReadingFlag[]): number {
+  if (flags.length === 0) return 0;
   return flags.reduce((mask, flag) => mask | readingFlagBits[flag], 0);
 }
 

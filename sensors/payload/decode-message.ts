@@ -38,25 +38,35 @@ export function decodeMessage(
 ): Decoded {
   const topic = readTopic(message.topic, rule.site);
   if (topic.kind !== 'address') return topic;
-  const { sensor, quantity } = topic.address;
-  const addressed = (refusal: Refusal): Refusal => ({
-    sensor,
-    ...(quantity === null ? {} : { quantity }),
-    ...refusal,
-  });
-  const decoded = decodedPayload(
-    message,
-    topic.address,
-    rule.maxBytes ?? defaultMaxBytes,
-    clock.now,
-  );
-  return decoded.kind === 'refused'
-    ? { kind: 'refused', refusal: addressed(decoded.refusal) }
-    : { ...decoded, refused: decoded.refused.map(addressed) };
+  return decodePayload(message, topic.address, rule, clock);
 }
 
+/**
+ * The same, where the topic has been read already: a sensor’s topics stay the same.
+ * @param address what the topic says
+ */
+export function decodePayload(
+  message: Omit<Message, 'topic'>,
+  address: Address,
+  rule: Pick<DecodeRule, 'maxBytes'>,
+  clock: { readonly now: number },
+): DecodedPayload {
+  const decoded = decodedPayload(message, address, rule.maxBytes ?? defaultMaxBytes, clock.now);
+  if (decoded.kind === 'refused') {
+    return { kind: 'refused', refusal: addressed(decoded.refusal, address) };
+  }
+  if (decoded.refused.length === 0) return decoded;
+  return { ...decoded, refused: decoded.refused.map((refusal) => addressed(refusal, address)) };
+}
+
+const addressed = (refusal: Refusal, { sensor, quantity }: Address): Refusal => ({
+  sensor,
+  ...(quantity === null ? {} : { quantity }),
+  ...refusal,
+});
+
 function decodedPayload(
-  { text, byteLength }: Message,
+  { text, byteLength }: Omit<Message, 'topic'>,
   address: Address,
   maxBytes: number,
   now: number,

@@ -53,5 +53,6 @@ export function measured(measurement: Measurement, where: string): Measured {
     });
   }
   // −0 and 0 are one reading; adding 0 makes them one number.
-  return { kind: 'measurement', measurement: { ...measurement, value: value + 0 } };
+  if (value !== 0) return { kind: 'measurement', measurement };
+  return { kind: 'measurement', measurement: { ...measurement, value: 0 } };
 }
