@@ -20,6 +20,16 @@ const addresses = {
   createRemark: { method: 'POST', path: '/api/v1/batches/:id/remarks' },
   createReading: { method: 'POST', path: '/api/v1/readings' },
   changeNotice: { method: 'PATCH', path: '/api/v1/notices/:id' },
+  readSession: { method: 'GET', path: '/api/v1/session' },
+  logIn: { method: 'POST', path: '/api/v1/session' },
+  logOut: { method: 'DELETE', path: '/api/v1/session' },
+  setPin: { method: 'POST', path: '/api/v1/pin' },
+  removePin: { method: 'DELETE', path: '/api/v1/pin/:role' },
+  listDevices: { method: 'GET', path: '/api/v1/devices' },
+  endDevice: { method: 'DELETE', path: '/api/v1/devices/:id' },
+  endDevices: { method: 'DELETE', path: '/api/v1/devices' },
+  createPairingCode: { method: 'POST', path: '/api/v1/tablets/code' },
+  pairTablet: { method: 'POST', path: '/api/v1/tablets' },
   listRefused: { method: 'GET', path: '/api/v1/refused' },
 } as const satisfies {
   [N in RouteName]?: { method: Routes[N]['method']; path: Routes[N]['path'] };
@@ -47,8 +57,9 @@ const PATIENCE_MS = 15_000;
 
 /**
  * @param send - the browser’s `fetch`
+ * @param logIn - asks whoever is there for the PIN; true when they are logged in
  */
-export function createApi(send: typeof fetch): Api {
+export function createApi(send: typeof fetch, logIn: () => Promise<boolean>): Api {
   async function request(method: string, path: string, body: unknown): Promise<Outcome<unknown>> {
     const patience = new AbortController();
     const timer = setTimeout(() => patience.abort(), PATIENCE_MS);
@@ -56,9 +67,12 @@ export function createApi(send: typeof fetch): Api {
       const response = await send(path, {
         method,
         signal: patience.signal,
-        ...(body === undefined
-          ? {}
-          : { headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }),
+        headers: {
+          // A form of another site cannot send it: the daemon asks for it with a log-in.
+          'x-boardcure-request': '1',
+          ...(body === undefined ? {} : { 'content-type': 'application/json' }),
+        },
+        ...(body === undefined ? {} : { body: JSON.stringify(body) }),
       });
       const reply: unknown = await response.json();
       if (response.ok) return { kind: 'done', reply };
@@ -75,11 +89,19 @@ export function createApi(send: typeof fetch): Api {
       const sent = given as Partial<Record<'params' | 'query' | 'body', Record<string, unknown>>>;
       const address = fill(path, sent.params ?? {}) + query(sent.query ?? {});
       // The daemon checks every reply against the contract on its way out.
-      return (await request(method, address, sent.body)) as Outcome<RouteReply<N>>;
+      const ask = async () => (await request(method, address, sent.body)) as Outcome<RouteReply<N>>;
+      const outcome = await ask();
+      const wantsPin =
+        method !== 'GET' && outcome.kind === 'problem' && afterLogIn.includes(outcome.problem.code);
+      // The same once more: what was typed is not lost to a log-in that ran out.
+      return wantsPin && (await logIn()) ? ask() : outcome;
     },
     document: (path) => request('GET', path, undefined),
   };
 }
+
+/** Problems that a log-in gets out of the way. */
+const afterLogIn = ['BC_LOGIN_NEEDED', 'BC_ROLE_TOO_SMALL'];
 
 function fill(path: string, params: Record<string, unknown>): string {
   return path.replace(/:(\w+)/g, (_, name: string) => encodeURIComponent(String(params[name])));

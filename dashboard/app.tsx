@@ -1,4 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
+import { AccessPage } from './access/access-page.tsx';
+import { PinDialog } from './access/pin-dialog.tsx';
 import { ApiPage } from './api-page/api-page.tsx';
 import { AwayBanner } from './away-banner.tsx';
 import { BatchPage } from './batch/batch-page.tsx';
@@ -7,17 +9,21 @@ import { PageFoot } from './page-foot.tsx';
 import { PageHead } from './page-head.tsx';
 import { type Page, pageOf } from './router.ts';
 import { SetupPage } from './setup/setup-page.tsx';
+import { useShed } from './shed-context.ts';
 import { WallPage } from './wall/wall-page.tsx';
 
 /** The whole app: head, the page that the address names, foot. */
 export function App() {
-  const page = usePage();
+  const named = usePage();
+  // Where looking needs a log-in there is nothing else to show.
+  const page: Page = useShed().live.isLocked.value ? { kind: 'access' } : named;
   return (
     <div class={`app app-${page.kind}`}>
       <AwayBanner />
       <PageHead page={page} />
       <Shown page={page} />
       {page.kind !== 'wall' && <PageFoot />}
+      <PinDialog />
     </div>
   );
 }
@@ -30,6 +36,8 @@ function Shown({ page }: { page: Page }) {
       return <BatchPage key={page.id} id={page.id} />;
     case 'setup':
       return <SetupPage />;
+    case 'access':
+      return <AccessPage />;
     case 'api':
       return <ApiPage />;
     case 'cautions':

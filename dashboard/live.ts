@@ -15,8 +15,12 @@ export interface Live {
   readonly deviceNow: ReadonlySignal<number>;
   /** Grows whenever the batch may have changed; a page that shows it reads it again. */
   changesOf(batchId: string): number;
+  /** Whether looking needs a log-in that this device does not have. */
+  readonly isLocked: ReadonlySignal<boolean>;
   /** Asks for the overview at once, after something was recorded. */
   refresh(): Promise<void>;
+  /** Begins anew with what this device may do now, after a log-in or log-out. */
+  reopen(): void;
   close(): void;
 }
 
@@ -33,6 +37,7 @@ export function createLive(api: Api): Live {
   const lastHeardAt = signal<number | null>(null);
   const missedAt = signal<number | null>(null);
   const changes = signal<Readonly<Record<string, number>>>({});
+  const isLocked = signal(false);
   let asking = false;
 
   function heard(): void {
@@ -46,6 +51,7 @@ export function createLive(api: Api): Live {
 
   function take(next: Overview): void {
     heard();
+    isLocked.value = false;
     overview.value = next;
     mark.value = {
       shedNow: Date.parse(next.now),
@@ -60,7 +66,15 @@ export function createLive(api: Api): Live {
     const outcome = await api.call('overview', {});
     asking = false;
     if (outcome.kind === 'done') take(outcome.reply);
+    else if (outcome.problem.code === 'BC_LOGIN_NEEDED') lock();
     else missed();
+  }
+
+  /** It is there, and says that it shows nothing to this device. */
+  function lock(): void {
+    heard();
+    isLocked.value = true;
+    overview.value = null;
   }
 
   const stream = listen('/api/v1/stream', {
@@ -96,6 +110,11 @@ export function createLive(api: Api): Live {
     deviceNow,
     changesOf: counted,
     refresh,
+    isLocked,
+    reopen() {
+      stream.reopen();
+      void refresh();
+    },
     close() {
       clearInterval(ticking);
       stream.close();

@@ -1,4 +1,5 @@
 import { render } from 'preact';
+import { createPinPrompt } from './access/pin-prompt.ts';
 import { createApi } from './api.ts';
 import { App } from './app.tsx';
 import { createCalendar } from './format/calendar.ts';
@@ -14,11 +15,13 @@ import './styles/batch.css';
 import './styles/button.css';
 import './styles/form.css';
 import './styles/listing.css';
+import './styles/access.css';
 import { keepTheme } from './theme.ts';
 
 keepTheme(document.documentElement);
-const api = createApi((input, init) => fetch(input, init));
-const shed = { api, live: createLive(api), calendar: createCalendar() };
+const prompt = createPinPrompt();
+const api = createApi((input, init) => fetch(input, init), prompt.ask);
+const shed = { api, live: createLive(api), calendar: createCalendar(), prompt };
 const root = document.getElementById('app');
 if (root !== null) {
   render(

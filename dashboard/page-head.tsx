@@ -5,6 +5,7 @@ import { useShed } from './shed-context.ts';
 const links = [
   { kind: 'wall', address: '#/', words: 'Wall' },
   { kind: 'setup', address: '#/setup', words: 'Set up' },
+  { kind: 'access', address: '#/access', words: 'Access' },
   { kind: 'api', address: '#/api', words: 'API' },
   { kind: 'cautions', address: '#/cautions', words: 'Cautions' },
 ] as const;

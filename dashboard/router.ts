@@ -3,6 +3,7 @@ export type Page =
   | { readonly kind: 'wall' }
   | { readonly kind: 'batch'; readonly id: string }
   | { readonly kind: 'setup' }
+  | { readonly kind: 'access' }
   | { readonly kind: 'api' }
   | { readonly kind: 'cautions' }
   | { readonly kind: 'unknown'; readonly path: string };
@@ -18,6 +19,7 @@ export function pageOf(hash: string): Page {
   const batch = /^\/batch\/([^/]+)$/.exec(path);
   if (batch?.[1] !== undefined) return { kind: 'batch', id: decodeURIComponent(batch[1]) };
   if (path === '/setup') return { kind: 'setup' };
+  if (path === '/access') return { kind: 'access' };
   if (path === '/api') return { kind: 'api' };
   if (path === '/cautions') return { kind: 'cautions' };
   return { kind: 'unknown', path };

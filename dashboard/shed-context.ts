@@ -1,5 +1,6 @@
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
+import type { PinPrompt } from './access/pin-prompt.ts';
 import type { Api } from './api.ts';
 import type { Calendar } from './format/calendar.ts';
 import type { Live } from './live.ts';
@@ -9,6 +10,7 @@ export interface Shed {
   readonly api: Api;
   readonly live: Live;
   readonly calendar: Calendar;
+  readonly prompt: PinPrompt;
 }
 
 export const ShedContext = createContext<Shed | null>(null);

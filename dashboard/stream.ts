@@ -9,6 +9,8 @@ export interface StreamListeners {
 }
 
 export interface Stream {
+  /** Begins anew at once: what may be seen over it is settled when it begins. */
+  reopen(): void;
   close(): void;
 }
 
@@ -43,6 +45,11 @@ export function listen(address: string, listeners: StreamListeners): Stream {
 
   open();
   return {
+    reopen() {
+      if (again !== null) clearTimeout(again);
+      source?.close();
+      open();
+    },
     close() {
       closed = true;
       if (again !== null) clearTimeout(again);

@@ -4,6 +4,7 @@ import type { Coat } from '../../daemon/contract/coat.ts';
 import { degreeHoursFigure, figure, hoursFigure } from '../format/figures.ts';
 import { ProblemNote } from '../forms/problem-note.tsx';
 import { useSending } from '../forms/use-sending.ts';
+import { mayTry } from '../forms/write-frame.tsx';
 import { useShed } from '../shed-context.ts';
 import { stageWords } from '../words/stage-words.ts';
 import { facesWords, mixtureWords } from '../words/thing-words.ts';
@@ -83,7 +84,7 @@ function TakeBack({ coat, batch, onChanged }: CoatListProps & { coat: Coat }) {
   const { api, live } = useShed();
   const sending = useSending();
   const [asked, setAsked] = useState(false);
-  if (live.overview.value?.mayWrite !== true) return null;
+  if (!mayTry(live.overview.value)) return null;
 
   async function takeBack(): Promise<void> {
     const changed = await sending.send(() =>

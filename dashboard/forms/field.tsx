@@ -3,7 +3,7 @@ import { useId } from 'preact/hooks';
 import type { Problem } from '../../daemon/contract/problem.ts';
 import { faultAt } from './fault.ts';
 
-interface FieldFrame {
+export interface FieldFrame {
   label: string;
   /** RFC 6901 pointer of what the daemon gets. */
   pointer: string;
@@ -80,7 +80,8 @@ interface FramedAttributes {
   'aria-invalid'?: 'true';
 }
 
-function Framed({
+/** A label, what it stands for, a hint and the fault that was found. */
+export function Framed({
   label,
   pointer,
   problem,

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import type { Overview } from '../../daemon/contract/overview.ts';
 import type { Problem } from '../../daemon/contract/problem.ts';
 import { useShed } from '../shed-context.ts';
 import { ProblemNote } from './problem-note.tsx';
@@ -12,7 +13,7 @@ interface WriteFrameProps {
 
 /** A form that is closed, and says why, where changes are not allowed. */
 export function WriteFrame({ problem, busy, onSend, children }: WriteFrameProps) {
-  const may = useShed().live.overview.value?.mayWrite === true;
+  const may = mayTry(useShed().live.overview.value);
   return (
     <form
       class="form"
@@ -32,11 +33,17 @@ export function WriteFrame({ problem, busy, onSend, children }: WriteFrameProps)
   );
 }
 
+/** Whether a change can be sent from here: who is not logged in is asked for the PIN then. */
+export function mayTry(overview: Overview | null): boolean {
+  return overview !== null && overview.writing !== 'from-the-computer';
+}
+
 /** Why nothing can be changed from here. */
 export function WhyClosed() {
   return (
     <p class="why-closed">
-      Changes are only taken from the computer itself for now: open this page there.
+      Changes are only taken from the computer itself for now: open this page there, or{' '}
+      <a href="#/access">choose a PIN</a>.
     </p>
   );
 }

@@ -1,6 +1,7 @@
 import type { Overview } from '../../daemon/contract/overview.ts';
 import { agoWords } from '../format/painters-time.ts';
 import { useSending } from '../forms/use-sending.ts';
+import { mayTry } from '../forms/write-frame.tsx';
 import { useShed } from '../shed-context.ts';
 
 type Notice = Overview['notices'][number];
@@ -16,7 +17,7 @@ export function NoticeList({ overview }: { overview: Overview }) {
       <h2 id="notice-title">What wants attention</h2>
       <ul>
         {open.map((notice) => (
-          <NoticeEntry key={notice.id} notice={notice} mayWrite={overview.mayWrite} />
+          <NoticeEntry key={notice.id} notice={notice} mayWrite={mayTry(overview)} />
         ))}
       </ul>
     </section>

@@ -1,5 +1,5 @@
 import { useCallback } from 'preact/hooks';
-import { WhyClosed } from '../forms/write-frame.tsx';
+import { mayTry, WhyClosed } from '../forms/write-frame.tsx';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 import { BatchForm } from './batch-form.tsx';
@@ -21,7 +21,7 @@ export function SetupPage() {
   return (
     <main class="page setup">
       <h1>Set up</h1>
-      {!overview.mayWrite && <WhyClosed />}
+      {!mayTry(overview) && <WhyClosed />}
       <NoticeList overview={overview} />
       <div class="setup-columns">
         <section class="panel" aria-labelledby="place-title">

@@ -51,6 +51,7 @@ needs('chromium')(
       { name: 'wall', path: () => '#/', ready: 'Ready to coat again' },
       { name: 'batch', path: () => `#/batch/${batchId}`, ready: 'What the boards may do' },
       { name: 'set-up', path: () => '#/setup', ready: 'probe-7' },
+      { name: 'access', path: () => '#/access', ready: 'Choose a PIN' },
       { name: 'routes', path: () => '#/api', ready: 'Start a batch' },
       { name: 'cautions', path: () => '#/cautions', ready: 'Solvent vapour' },
       { name: 'unknown', path: () => '#/attic', ready: 'No such page' },

@@ -52,7 +52,7 @@ needs('chromium')('what is sent to a browser', () => {
     opened.on('request', (request) => {
       if (!request.url().startsWith(daemon.page)) elsewhere.push(request.url());
     });
-    for (const path of ['#/', '#/setup', '#/api', '#/cautions']) {
+    for (const path of ['#/', '#/setup', '#/access', '#/api', '#/cautions']) {
       await opened.goto(`${daemon.page}/${path}`);
       await opened.getByRole('navigation', { name: 'Pages' }).waitFor();
     }

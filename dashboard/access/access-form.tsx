@@ -1,0 +1,31 @@
+import type { ComponentChildren } from 'preact';
+import { ProblemNote } from '../forms/problem-note.tsx';
+import type { Sending } from '../forms/use-sending.ts';
+
+interface AccessFormProps {
+  sending: Sending;
+  onSend: (form: FormData) => Promise<unknown>;
+  children: ComponentChildren;
+}
+
+/** A form that is open to everyone: here one logs in. What was typed is gone once it was taken. */
+export function AccessForm({ sending, onSend, children }: AccessFormProps) {
+  return (
+    <form
+      class="form"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        const element = event.currentTarget;
+        void onSend(new FormData(element)).then((taken) => {
+          if (taken !== null) element.reset();
+        });
+      }}
+    >
+      <fieldset class="form-body" disabled={sending.busy}>
+        {children}
+      </fieldset>
+      <ProblemNote problem={sending.problem} />
+    </form>
+  );
+}

@@ -1,0 +1,135 @@
+import { useCallback, useState } from 'preact/hooks';
+import type { Device, PairingCode } from '../../daemon/contract/access.ts';
+import { agoWords } from '../format/painters-time.ts';
+import { TextField } from '../forms/field.tsx';
+import { ProblemNote } from '../forms/problem-note.tsx';
+import { textOf } from '../forms/typed.ts';
+import { useSending } from '../forms/use-sending.ts';
+import { useShed } from '../shed-context.ts';
+import { useReply } from '../use-reply.ts';
+import { deviceKindWords, roleWords } from '../words/access-words.ts';
+import { AccessForm } from './access-form.tsx';
+
+/** Who is logged in or paired, how to send one away, and how to let a tablet in. */
+export function DeviceList({ onLoggedOut }: { onLoggedOut: () => void }) {
+  const { api } = useShed();
+  const { replied, again } = useReply(useCallback(() => api.call('listDevices', {}), [api]));
+  const sending = useSending();
+  const [sure, setSure] = useState(false);
+  const devices = replied.kind === 'there' ? replied.reply : [];
+
+  async function end(device: Device): Promise<void> {
+    const left = await sending.send(() => api.call('endDevice', { params: { id: device.id } }));
+    if (left === null) return;
+    if (device.isThis) onLoggedOut();
+    else again();
+  }
+
+  async function endAll(): Promise<void> {
+    const left = await sending.send(() => api.call('endDevices', { query: {} }));
+    if (left !== null) onLoggedOut();
+  }
+
+  return (
+    <>
+      <ul class="device-list">
+        {devices.map((device) => (
+          <DeviceEntry key={device.id} device={device} busy={sending.busy} onEnd={end} />
+        ))}
+      </ul>
+      <ProblemNote problem={sending.problem} />
+      {sure ? (
+        <div class="action-row">
+          <button
+            type="button"
+            class="button button-main"
+            disabled={sending.busy}
+            onClick={() => void endAll()}
+          >
+            Log out everywhere, here too
+          </button>
+          <button type="button" class="button" onClick={() => setSure(false)}>
+            Leave it
+          </button>
+        </div>
+      ) : (
+        <button type="button" class="button button-quiet" onClick={() => setSure(true)}>
+          Log out everywhere
+        </button>
+      )}
+      <h3>Let a wall tablet in</h3>
+      <TabletForm />
+    </>
+  );
+}
+
+interface DeviceEntryProps {
+  device: Device;
+  busy: boolean;
+  onEnd: (device: Device) => Promise<void>;
+}
+
+function DeviceEntry({ device, busy, onEnd }: DeviceEntryProps) {
+  const now = useShed().live.deviceNow.value;
+  const { kind, role, name, seenAt, isThis } = device;
+  return (
+    <li>
+      <p class="device-name">
+        {name}
+        {isThis && ' (this device)'}
+      </p>
+      <p class="quiet">
+        {deviceKindWords[kind]}, {roleWords[role]}
+        {seenAt !== null && `, seen ${agoWords(Date.parse(seenAt), now)}`}
+      </p>
+      <button
+        type="button"
+        class="button"
+        disabled={busy}
+        aria-label={`${kind === 'tablet' ? 'Unpair' : 'Log out'} ${name}`}
+        onClick={() => void onEnd(device)}
+      >
+        {kind === 'tablet' ? 'Unpair' : 'Log out'}
+      </button>
+    </li>
+  );
+}
+
+function TabletForm() {
+  const { api, calendar } = useShed();
+  const sending = useSending();
+  const [code, setCode] = useState<PairingCode | null>(null);
+
+  async function make(form: FormData): Promise<unknown> {
+    const made = await sending.send(() =>
+      api.call('createPairingCode', { body: { name: textOf(form, 'name') } }),
+    );
+    if (made !== null) setCode(made);
+    return made;
+  }
+
+  return (
+    <>
+      <AccessForm sending={sending} onSend={make}>
+        <TextField
+          label="What the tablet is called"
+          name="name"
+          pointer="/name"
+          problem={sending.problem}
+        />
+        <button type="submit" class="button">
+          Make a pairing code
+        </button>
+      </AccessForm>
+      {code !== null && (
+        <div class="shown-once" role="status">
+          <p>
+            On the tablet open this page, “Access”, and type for {code.name}, until{' '}
+            {calendar.exact(Date.parse(code.expiresAt))}:
+          </p>
+          <p class="shown-once-text">{code.code}</p>
+        </div>
+      )}
+    </>
+  );
+}
