@@ -183,7 +183,10 @@ module.exports = {
       name: 'no-orphan',
       comment: 'A file that imports nothing and that nobody imports is forgotten.',
       severity: 'error',
-      from: { orphan: true, pathNot: ['\\.d\\.ts$', '\\.config\\.ts$', '\\.test\\.ts$'] },
+      from: {
+        orphan: true,
+        pathNot: ['^deploy/bin/', '\\.d\\.ts$', '\\.config\\.ts$', '\\.test\\.ts$'],
+      },
       to: {},
     },
     {
