@@ -35,5 +35,6 @@ export function siteEdits(
     renameSensor: worked(store.renameSensor),
     placeSensor: worked(store.placeSensor),
     seeNotice: worked(store.seeNotice),
+    tickLockUp: worked(store.tickLockUp),
   };
 }

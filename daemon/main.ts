@@ -9,6 +9,7 @@ import { listen, listening } from './listening.ts';
 import { siteMetrics } from './metrics.ts';
 import { requirementPrior } from './model-settings.ts';
 import { createMonitor } from './monitor/monitor.ts';
+import { keptMessagesMs, noticesOut, siteTimeZone } from './notices-out.ts';
 import { statePublisher } from './notify/mqtt-state.ts';
 import { openSiteAccess } from './open-access.ts';
 import { openSite } from './open-site.ts';
@@ -80,6 +81,8 @@ async function compose(
     prior: requirementPrior(models.ruling),
     limits: settings.cure,
     localLimitPpm: () => settings.solvent.limitPpm,
+    noticeLimits: settings.notices,
+    timeZone: siteTimeZone(settings),
     maxGapMs: settings.cure.maxGapHours * 3_600_000,
     newId,
     failed: (cause) => log.error({ cause: String(cause) }, 'hour sums could not be kept'),
@@ -130,6 +133,15 @@ async function compose(
     publish.close();
   });
 
+  const { now } = clock;
+  const { deliver } = port;
+  const out = noticesOut({ settings, deliver, reader, keeper: writer, now, log });
+  const stopTelling = changing.onChange(() => void out.kick());
+  atClose(() => {
+    stopTelling();
+    return out.close();
+  });
+
   const schedule = startSchedule({
     async everyMinute() {
       await time.settle();
@@ -139,6 +151,7 @@ async function compose(
     pack: () => upkeep.pack(clock.now()),
     async nightly() {
       await upkeep.letGo(clock.now());
+      await writer.pruneMessages(clock.now() - keptMessagesMs);
       await writer.checkpoint();
       await backups.lookForDamage();
     },

@@ -4,6 +4,7 @@ import type { Clock } from './clock.ts';
 import type { Closing } from './closing.ts';
 import { modelPair } from './model-settings.ts';
 import type { ModelPair } from './monitor/hour-book.ts';
+import { postingPlan } from './notices-out.ts';
 import { defaultPlans } from './rules/coating-plan.ts';
 import type { Settings } from './settings/schema.ts';
 import { teachClock } from './site-time.ts';
@@ -29,6 +30,7 @@ export async function openSite(
     file,
     timeUnknownBit: readingFlagBits['time-unknown'],
     maxSensors: settings.mqtt.maxSensors,
+    posting: postingPlan(settings),
   });
   atClose(() => writer.close());
   const reader = storeReader(openForReading(file));

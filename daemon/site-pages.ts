@@ -11,6 +11,7 @@ import type { HttpParts } from './http/ports.ts';
 import { buildServer } from './http/server.ts';
 import { coatChart } from './monitor/batch-chart.ts';
 import type { Monitor } from './monitor/monitor.ts';
+import { noticeChannels } from './notice-channels.ts';
 import { siteNames } from './open-access.ts';
 import type { OpenSite } from './open-site.ts';
 import type { Settings } from './settings/schema.ts';
@@ -60,6 +61,9 @@ export function sitePages({
           ? { batchId, ...coatChart(facts, monitor, models.ruling, coat, now, points) }
           : { batchId, ...empty };
       },
+      fitToBrush: monitor.fitToBrush,
+      lockUp: monitor.lockUp,
+      noticeChannels: () => noticeChannels(settings, reader.channelTallies()),
       notices: reader.notices,
     },
     edits: siteEdits(writer, monitor, changed),

@@ -7,7 +7,8 @@ import type { CommandIo } from './command-io.ts';
 const usage = [
   'Usage: boardcure forecast <file.csv> [--mqtt mqtt://host:port] [--site shed]',
   '  Sends a weather forecast for outdoors to a running daemon: columns time (ISO 8601 with an',
-  '  offset, or epoch seconds) and tempC (°C), hourly or every few hours.',
+  '  offset, or epoch seconds) and tempC (°C), hourly or every few hours; where there are columns',
+  '  rhPercent and rainMm (rain within the hour), they are sent too.',
 ].join('\n');
 
 /** `boardcure forecast`: publishes a forecast from a CSV file, retained. Returns the exit code. */
@@ -23,7 +24,7 @@ export async function forecast(args: string[], io: CommandIo): Promise<number> {
     io.stderr(usage);
     return given.help ? 0 : 2;
   }
-  const points: { time: string | number; tempC: number }[] = [];
+  const points: ForecastRow[] = [];
   try {
     const rows = createReadStream(given.file).pipe(parse({ columns: true, trim: true, bom: true }));
     for await (const row of rows as AsyncIterable<Record<string, string>>) {
@@ -32,7 +33,11 @@ export async function forecast(args: string[], io: CommandIo): Promise<number> {
         throw new Error(`Point ${points.length + 1} has no time or no number for tempC.`);
       }
       const isEpoch = /^\d+(?:\.\d+)?$/.test(row.time);
-      points.push({ time: isEpoch ? Number(row.time) : row.time, tempC });
+      points.push({
+        time: isEpoch ? Number(row.time) : row.time,
+        tempC,
+        ...more(row, points.length + 1),
+      });
     }
     await publishOnce({
       url: given.mqtt,
@@ -48,6 +53,25 @@ export async function forecast(args: string[], io: CommandIo): Promise<number> {
   }
   io.stdout(JSON.stringify({ event: 'forecast-sent', points: points.length }));
   return 0;
+}
+
+interface ForecastRow {
+  time: string | number;
+  tempC: number;
+  rhPercent?: number;
+  rainMm?: number;
+}
+
+/** What a row tells beside the temperature. @throws Error naming the point */
+function more(row: Record<string, string>, number: number): Partial<ForecastRow> {
+  const told: Partial<ForecastRow> = {};
+  for (const name of ['rhPercent', 'rainMm'] as const) {
+    if (!row[name]) continue;
+    const value = Number(row[name]);
+    if (Number.isNaN(value)) throw new Error(`Point ${number} has no number for ${name}.`);
+    told[name] = value;
+  }
+  return told;
 }
 
 function read(args: string[]) {

@@ -7,6 +7,8 @@ export const NoticeKind = z.enum([
   'batch-without-air',
   'gate-ready',
   'rags',
+  'vapour',
+  'overheating',
 ]);
 export type NoticeKind = z.infer<typeof NoticeKind>;
 
@@ -18,6 +20,8 @@ export const Notice = z.object({
   raisedAt: Moment,
   seenAt: Moment.nullable(),
   clearedAt: Moment.nullable(),
+  repeats: z.int().describe('how often it was told again because nobody had done what it asks for'),
+  repeatedAt: Moment.nullable(),
 });
 export type Notice = z.infer<typeof Notice>;
 

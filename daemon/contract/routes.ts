@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import { accessRoutes } from './routes/access.ts';
 import { batchRoutes } from './routes/batch.ts';
+import { brushRoutes } from './routes/brush.ts';
 import { coatRoutes } from './routes/coat.ts';
 import { noticeRoutes } from './routes/notice.ts';
 import { placeRoutes } from './routes/place.ts';
@@ -20,6 +21,7 @@ export const routes = {
   ...readingRoutes,
   ...noticeRoutes,
   ...accessRoutes,
+  ...brushRoutes,
 } as const;
 
 export type Routes = typeof routes;

@@ -1,6 +1,9 @@
 import type { Batch, BatchSummary } from '../contract/batch.ts';
 import type { Coat, TouchTest } from '../contract/coat.ts';
+import type { FitToBrush } from '../contract/fit-to-brush.ts';
 import type { Health } from '../contract/health.ts';
+import type { LockUp } from '../contract/lock-up.ts';
+import type { NoticeChannels } from '../contract/notice-channel.ts';
 import type { OverviewPlace } from '../contract/overview.ts';
 import type { PlaceAir } from '../contract/place.ts';
 import type { Quantity } from '../contract/quantity.ts';
@@ -9,7 +12,9 @@ import type {
   BatchFact,
   CoatFact,
   HandReadingFact,
+  LockUpTickFact,
   MoveFact,
+  NewNoticeFact,
   NoticeFact,
   PlaceFact,
   PlanFact,
@@ -47,6 +52,10 @@ export interface SiteView {
   summary(batch: BatchFact, now: number): BatchSummary;
   coat(coat: CoatFact, now: number): Coat;
   touchTest(test: TouchTestFact): TouchTest;
+  fitToBrush(place: PlaceFact, batch: BatchFact | null, now: number): FitToBrush;
+  /** @param day - `yyyy-mm-dd`; today when left out */
+  lockUp(now: number, day?: string): LockUp;
+  noticeChannels(): NoticeChannels;
   chart(batchId: string, points: number, now: number): BatchChart;
   notices(): NoticeFact[];
 }
@@ -59,7 +68,7 @@ export interface Edits {
   changeBatch(batch: Pick<BatchFact, 'id' | 'name' | 'closedAt'>, at: number): Promise<void>;
   createMove(move: MoveFact, recordedAt: number): Promise<void>;
   /** @param caution - raised with the coat if it is new; null for none */
-  createCoat(coat: CoatFact, recordedAt: number, caution: NoticeFact | null): Promise<void>;
+  createCoat(coat: CoatFact, recordedAt: number, caution: NewNoticeFact | null): Promise<void>;
   removeCoat(coat: Pick<CoatFact, 'id' | 'batchId'>, at: number): Promise<void>;
   createTest(test: TouchTestFact, recordedAt: number): Promise<void>;
   createRemark(remark: RemarkFact, recordedAt: number): Promise<void>;
@@ -67,6 +76,7 @@ export interface Edits {
   renameSensor(key: number, id: string, name: string | null, at: number): Promise<void>;
   placeSensor(stay: SensorStay, id: string, at: number): Promise<void>;
   seeNotice(id: string, at: number): Promise<void>;
+  tickLockUp(tick: LockUpTickFact, recordedAt: number): Promise<void>;
 }
 
 export interface Readings {

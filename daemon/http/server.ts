@@ -14,6 +14,7 @@ import type { HttpParts } from './ports.ts';
 import { problemReply, sendProblem } from './problem-reply.ts';
 import { accessRoutes } from './routes/access.ts';
 import { batchRoutes } from './routes/batches.ts';
+import { brushRoutes } from './routes/brush.ts';
 import { coatRoutes } from './routes/coats.ts';
 import { entryRoutes } from './routes/entries.ts';
 import { placeRoutes } from './routes/places.ts';
@@ -86,6 +87,7 @@ export async function buildServer(parts: HttpParts): Promise<FastifyInstance> {
     batchRoutes(api, parts);
     coatRoutes(api, parts);
     entryRoutes(api, parts);
+    brushRoutes(api, parts);
     seriesRoutes(api, parts);
     endStreams = streamRoute(api, parts);
     api.get('/api/v1/openapi.json', { schema: { hide: true }, config: { role: 'anyone' } }, () =>

@@ -152,18 +152,16 @@ export async function startBroker(parts: BrokerParts): Promise<MessagePort> {
     connected: () => true,
     traffic: () => ({ connections: guard.count(), ...counts, cutOff: { ...counts.cutOff } }),
     publish(topic, payload, { retain }) {
-      const packet = {
-        cmd: 'publish',
-        topic,
-        payload: Buffer.from(payload),
-        qos: 1,
-        retain,
-        dup: false,
-      } as AedesPublishPacket;
-      broker.publish(packet, (error?: Error) => {
+      broker.publish(ownPacket(topic, payload, retain), (error?: Error) => {
         if (error) log.warn({ topic, error: error.message }, 'a message could not be published');
       });
     },
+    deliver: (topic, payload) =>
+      new Promise((done, lost) => {
+        broker.publish(ownPacket(topic, payload, false), (error?: Error) =>
+          error ? lost(error) : done(),
+        );
+      }),
     async close() {
       closing = true;
       await underWay.settled(longestFarewellMs);
@@ -176,6 +174,16 @@ export async function startBroker(parts: BrokerParts): Promise<MessagePort> {
     },
   };
 }
+
+const ownPacket = (topic: string, payload: string, retain: boolean) =>
+  ({
+    cmd: 'publish',
+    topic,
+    payload: Buffer.from(payload),
+    qos: 1,
+    retain,
+    dup: false,
+  }) as AedesPublishPacket;
 
 const whyCutOff: Record<CutOff, string> = {
   'too-many-connections':

@@ -26,6 +26,8 @@ export interface MessagePort {
   /** Null where the broker is not ours. */
   traffic(): BrokerTraffic | null;
   publish(topic: string, payload: string, options: { retain: boolean }): void;
+  /** Sends a message that is not kept; settles once the broker has it, and rejects where it has not. */
+  deliver(topic: string, payload: string): Promise<void>;
   close(): Promise<void>;
 }
 

@@ -4,6 +4,7 @@ import { connect as connectTls } from 'node:tls';
 import { generate, type Packet, parser } from 'mqtt-packet';
 import { forecastTopic } from './forecast-port.ts';
 import type { IngestLog, MessagePort, TakeMessage } from './message-port.ts';
+import { sentMessages } from './sent-messages.ts';
 import { keepAliveSeconds, sessionConnect } from './session-connect.ts';
 import { messagesUnderWay } from './under-way.ts';
 
@@ -51,6 +52,7 @@ export function startSubscriber({ url, clientId, site, take, log }: SubscriberPa
   let retry: NodeJS.Timeout | null = null;
   let nextId = 0;
   const underWay = messagesUnderWay();
+  const sent = sentMessages();
   /** The newest retained payload of each topic: a broker that started anew has forgotten them. */
   const retained = new Map<string, string>();
   const unsent: { topic: string; payload: string }[] = [];
@@ -96,6 +98,7 @@ export function startSubscriber({ url, clientId, site, take, log }: SubscriberPa
     });
     own.once('close', () => {
       clearInterval(alive);
+      sent.connectionLost();
       const wasReady = ready;
       ready = false;
       if (closing) return;
@@ -186,22 +189,22 @@ export function startSubscriber({ url, clientId, site, take, log }: SubscriberPa
           );
           return;
         }
+        case 'puback':
+          sent.settle(
+            packet.messageId ?? 0,
+            (packet.reasonCode ?? 0) >= firstRefusal ? packet.reasonCode : 0,
+          );
+          return;
         default:
           return;
       }
     });
   }
 
-  function sendPublish(to: Socket, topic: string, payload: string, retain: boolean): void {
-    send(to, {
-      cmd: 'publish',
-      topic,
-      payload,
-      qos: 1,
-      retain,
-      dup: false,
-      messageId: messageId(),
-    });
+  function sendPublish(to: Socket, topic: string, payload: string, retain: boolean): number {
+    const id = messageId();
+    send(to, { cmd: 'publish', topic, payload, qos: 1, retain, dup: false, messageId: id });
+    return id;
   }
 
   connect();
@@ -211,11 +214,15 @@ export function startSubscriber({ url, clientId, site, take, log }: SubscriberPa
     connected: () => ready,
     traffic: () => null,
     publish(topic, payload, { retain }) {
-      const sent = ready && socket !== null;
-      if (sent) sendPublish(socket as Socket, topic, payload, retain);
-      if (retain && sent && payload === '') retained.delete(topic);
+      const isSent = ready && socket !== null;
+      if (isSent) sendPublish(socket as Socket, topic, payload, retain);
+      if (retain && isSent && payload === '') retained.delete(topic);
       else if (retain) retained.set(topic, payload);
-      else if (!sent && unsent.length < unsentKept) unsent.push({ topic, payload });
+      else if (!isSent && unsent.length < unsentKept) unsent.push({ topic, payload });
+    },
+    async deliver(topic, payload) {
+      if (!ready || !socket) throw new Error('there is no connection to the MQTT broker');
+      await sent.acknowledged(sendPublish(socket, topic, payload, false));
     },
     async close() {
       closing = true;

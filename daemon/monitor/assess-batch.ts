@@ -10,7 +10,7 @@ import { handReadingReply, moveReply, planReply, remarkReply } from '../rules/fa
 import type { BatchFact, CoatFact, TouchTestFact } from '../rules/facts.ts';
 import { gateVerdict, type VerdictLimits } from '../rules/gate-verdict.ts';
 import { airSources } from '../rules/place.ts';
-import { solventCautions } from '../rules/solvent-air.ts';
+import { type SolventQuestion, solventCautions } from '../rules/solvent-air.ts';
 import { stageOf } from '../rules/stage.ts';
 import { ownTests } from '../rules/touch-knowledge.ts';
 import type { AirChange } from '../science/airflow.ts';
@@ -116,23 +116,30 @@ export function batchAssessor(parts: AssessParts) {
   }
 
   function cautionsAbout(fact: CoatFact, placeId: string | null, now: number): Reason[] {
+    const question = placeId === null ? null : solventQuestion(fact, placeId, now)?.question;
+    return question ? solventCautions(question) : [];
+  }
+
+  /** What a coat’s solvent is about, and the room it leaves into; null where that is not known. */
+  function solventQuestion(fact: CoatFact, placeId: string, now: number) {
     const { batches, plans, places } = facts();
     const batch = batches.get(fact.batchId);
     const planned = batch ? plans.get(batch.planId)?.coats[fact.coat] : undefined;
-    if (!batch || !planned || placeId === null) return [];
+    if (!batch || !planned) return null;
     const areaM2 = boardArea({ ...batch.boards, faces: fact.faces });
     const room = airSources(places, placeId)
       .map((id) => places.get(id))
       .find((place) => place?.kind === 'room');
     const airChange = room ? parts.airChangeAt(room.id, now) : null;
-    return solventCautions({
+    const question: SolventQuestion = {
       mixture: fact.mixture,
       mixedL: fact.usedL ?? areaM2 / planned.spreadingM2PerL,
       hoursSince: (now - fact.finishedAt) / hourMs,
       volumeM3: room?.volumeM3 ?? null,
       airChangesPerHour: airChange?.identifiable ? (airChange.low ?? null) : null,
       localLimitPpm: parts.localLimitPpm(),
-    });
+    };
+    return { room: room ?? null, question };
   }
 
   function touchTest(fact: TouchTestFact): TouchTest {
@@ -183,6 +190,6 @@ export function batchAssessor(parts: AssessParts) {
     };
   }
 
-  return { batch, summary, coat, touchTest };
+  return { batch, summary, coat, touchTest, solventQuestion };
 }
 export type BatchAssessor = ReturnType<typeof batchAssessor>;

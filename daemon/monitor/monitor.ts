@@ -1,15 +1,20 @@
 import type { PlaceAir } from '../contract/place.ts';
+import { usualApplicationLimits } from '../rules/brush-limits.ts';
 import type { ReadingFact } from '../rules/facts.ts';
 import type { VerdictLimits } from '../rules/gate-verdict.ts';
+import { type NoticeLimits, usualNoticeLimits, usualRagRepeatHours } from '../rules/notice.ts';
 import { airSources, placesFed, stayAt } from '../rules/place.ts';
 import type { HeardReading } from '../rules/place-series.ts';
 import type { TouchPrior } from '../science/touch.ts';
 import { airWatch } from './air-watch.ts';
 import { batchAssessor } from './assess-batch.ts';
+import { brushCheck } from './brush-check.ts';
 import { coatCures } from './coat-cure.ts';
 import { coatKnowledge } from './coat-knowledge.ts';
 import { cureLedger } from './cure-ledger.ts';
 import type { ModelPair } from './hour-book.ts';
+import { airAhead } from './hours-ahead.ts';
+import { lockUpList } from './lock-up-list.ts';
 import { placesOverview } from './overview.ts';
 import { type Followed, followed, placeAir } from './place-air.ts';
 import { placeAirReply, placeNow } from './place-now.ts';
@@ -22,6 +27,7 @@ import type {
   HourSource,
   ReadingSource,
 } from './ports.ts';
+import { roomVapour } from './room-vapour.ts';
 import { readSiteFacts, type SiteFacts } from './site-facts.ts';
 import { type NoticeKeeper, noticeWatch } from './watch-notices.ts';
 
@@ -35,6 +41,10 @@ export interface MonitorParts {
   limits: VerdictLimits;
   /** Exposure limit for turpentine by the local rules, ppm; null for the lowest published one. */
   localLimitPpm(): number | null;
+  /** IANA name of the site’s time zone; UTC when left out. */
+  timeZone?: string;
+  /** What the operator set of notices; the usual limits when left out. */
+  noticeLimits?: NoticeLimits & { ragRepeatHours: number };
   maxGapMs: number;
   newId: () => string;
   failed: (cause: unknown) => void;
@@ -86,8 +96,28 @@ export function createMonitor(parts: MonitorParts) {
     airChangeAt: (placeId, now) => airing.verdictAt(placeId, now).airChange,
     localLimitPpm: parts.localLimitPpm,
   });
+  const timeZone = parts.timeZone ?? 'UTC';
+  const brushing = {
+    ...{ facts, limits: usualApplicationLimits, timeZone },
+    airAhead: airAhead({ facts, outlooks, forecast: source.outdoorForecast }),
+  };
+  const fitToBrush = brushCheck({
+    ...brushing,
+    placeNow: readNow,
+    airChangeAt: (placeId, now) => airing.verdictAt(placeId, now).airChange,
+    localLimitPpm: parts.localLimitPpm,
+  });
+  const lockUp = lockUpList({ ...brushing, source, assess });
   const overview = placesOverview({ facts, air, now: readNow, assess, airWatch: airing });
-  const watch = noticeWatch({ facts, source, overview, keeper, newId: parts.newId });
+  const watch = noticeWatch({
+    facts,
+    source,
+    overview,
+    keeper,
+    newId: parts.newId,
+    vapour: roomVapour(facts, assess),
+    limits: { ...usualNoticeLimits, ragRepeatHours: usualRagRepeatHours, ...parts.noticeLimits },
+  });
 
   const fed = new Map<string, { placeId: string; level: number }[]>();
 
@@ -171,6 +201,8 @@ export function createMonitor(parts: MonitorParts) {
     /** Whether corrected hours are being written. */
     isSettling: ledger.isSettling,
     overview,
+    fitToBrush,
+    lockUp,
     assess,
     /** Raises and clears notices; true when there was something to change. */
     watchNotices: watch,

@@ -2,7 +2,11 @@ import { hourMs } from '../rules/cure-span.ts';
 import type { OutdoorForecastPoint } from '../rules/facts.ts';
 import type { Sample } from '../rules/place-series.ts';
 import { type CureAhead, cureAhead } from '../science/cure-ahead.ts';
-import { type AirReading, temperatureOutlook } from '../science/temperature-outlook.ts';
+import {
+  type AirReading,
+  type TemperatureOutlook,
+  temperatureOutlook,
+} from '../science/temperature-outlook.ts';
 import type { ModelPair } from './hour-book.ts';
 import type { Followed, PlaceAirReader } from './place-air.ts';
 import type { SiteFacts } from './site-facts.ts';
@@ -11,6 +15,8 @@ import type { SiteFacts } from './site-facts.ts';
 export interface PlaceOutlook {
   ruling: CureAhead;
   beside: CureAhead;
+  /** The air that it was reckoned from. */
+  air: TemperatureOutlook;
 }
 
 /** How far back the recorded days are looked at, h: longer teaches an outlook nothing. Assumption. */
@@ -82,6 +88,7 @@ export function placeOutlooks({ facts, air, models, forecast }: OutlookParts) {
     return {
       ruling: cureAhead(outlook, ruling.model, { capC: ruling.capC }),
       beside: cureAhead(outlook, beside.model, { capC: beside.capC }),
+      air: outlook,
     };
   }
 
@@ -101,6 +108,7 @@ export function placeOutlooks({ facts, air, models, forecast }: OutlookParts) {
         outlook && {
           ruling: { ...outlook.ruling, fromAt: last.at },
           beside: { ...outlook.beside, fromAt: last.at },
+          air: outlook.air,
         }
       );
     },

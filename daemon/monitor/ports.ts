@@ -7,6 +7,7 @@ import type {
   HourBlock,
   HourRange,
   HourSum,
+  LockUpTickFact,
   MoveFact,
   NoticeFact,
   OutdoorForecastPoint,
@@ -49,6 +50,7 @@ export interface FactSource {
   remarks(): RemarkFact[];
   handReadings(): HandReadingFact[];
   notices(): NoticeFact[];
+  lockUpTicks(): LockUpTickFact[];
   /** The newest weather forecast for outdoors; empty without one. */
   outdoorForecast(): OutdoorForecastPoint[];
 }

@@ -1,6 +1,15 @@
-import type { NoticeFact } from '../rules/facts.ts';
+import type { OverviewBatch } from '../contract/overview.ts';
+import { hourMs } from '../rules/cure-span.ts';
+import type { NewNoticeFact } from '../rules/facts.ts';
 import { gateNeeds } from '../rules/gate-need.ts';
-import { type NoticeView, noticeChanges, wantedNotices } from '../rules/notice.ts';
+import {
+  type NoticeLimits,
+  type NoticeView,
+  noticeChanges,
+  ragRepeats,
+  wantedNotices,
+} from '../rules/notice.ts';
+import { noticeKinds } from '../rules/notice-kind.ts';
 import { sensorsHeard, stayAt } from '../rules/place.ts';
 import type { placesOverview } from './overview.ts';
 import type { FactSource } from './ports.ts';
@@ -8,7 +17,12 @@ import type { SiteFacts } from './site-facts.ts';
 
 export interface NoticeKeeper {
   /** Settles when all of it is kept. */
-  changeNotices(raised: NoticeFact[], clearedIds: string[], at: number): Promise<void>;
+  changeNotices(
+    raised: NewNoticeFact[],
+    clearedIds: string[],
+    at: number,
+    repeatedIds: string[],
+  ): Promise<void>;
 }
 
 interface WatchParts {
@@ -17,10 +31,19 @@ interface WatchParts {
   overview: ReturnType<typeof placesOverview>;
   keeper: NoticeKeeper;
   newId: () => string;
+  vapour: (now: number) => NonNullable<NoticeView['vapour']>;
+  limits: NoticeLimits & { ragRepeatHours: number };
 }
 
+/** A batch that was ready stays so down to this probability. Assumption. */
+const nearlyReady = 0.8;
+
 /** Raises and clears notices so that the open ones are those that are so now. */
-export function noticeWatch({ facts, source, overview, keeper, newId }: WatchParts) {
+export function noticeWatch(parts: WatchParts) {
+  const { facts, source, overview, keeper, newId, limits } = parts;
+  /** Since when an open notice is over, by its id. */
+  const overSince = new Map<string, number>();
+
   function view(now: number): NoticeView {
     const { sensors, stays, places } = facts();
     const shown = overview(now);
@@ -34,6 +57,7 @@ export function noticeWatch({ facts, source, overview, keeper, newId }: WatchPar
         hasSensor: sensorsHeard(places, stays, place.id).length > 0,
         stale: place.air.stale,
         at: place.air.at === null ? null : Date.parse(place.air.at),
+        insideC: place.kind === 'room' || place.kind === 'rack' ? place.air.tempC : null,
       })),
       batches: shown.flatMap((place) =>
         place.batches.map((batch) => ({
@@ -42,23 +66,32 @@ export function noticeWatch({ facts, source, overview, keeper, newId }: WatchPar
           placeId: place.id,
           placeName: place.name,
           curing: batch.coat !== null && batch.nextGate !== null,
-          readyFor:
-            batch.nextGate !== null &&
-            (batch.verdict?.verdict === 'ready' || batch.verdict?.verdict === 'hold')
-              ? gateNeeds[batch.nextGate].verb
-              : null,
+          ...readiness(batch),
         })),
       ),
+      vapour: parts.vapour(now),
     };
+  }
+
+  /** True once a notice has been over for as long as its kind asks for. */
+  function isCalm({ id, kind }: { id: string; kind: keyof typeof noticeKinds }, now: number) {
+    const since = overSince.get(id) ?? now;
+    overSince.set(id, since);
+    return now - since >= noticeKinds[kind].calmMinutes * 60_000;
   }
 
   return async (now: number): Promise<boolean> => {
     const open = source.notices().filter((notice) => notice.clearedAt === null);
-    const { raise, clear } = noticeChanges(open, wantedNotices(view(now)));
-    if (raise.length + clear.length === 0) return false;
+    const { raise, clear: over } = noticeChanges(open, wantedNotices(view(now), limits));
+    for (const id of overSince.keys()) {
+      if (!over.some((notice) => notice.id === id)) overSince.delete(id);
+    }
+    const clear = over.filter((notice) => isCalm(notice, now));
+    const coatFinishedAt = (id: string) => facts().coats.get(id)?.at(-1)?.finishedAt ?? null;
+    const repeat = ragRepeats(open, coatFinishedAt, now, limits.ragRepeatHours * hourMs);
+    if (raise.length + clear.length + repeat.length === 0) return false;
     const raised = raise.map((one) => ({
-      id: newId(),
-      ...one,
+      ...{ id: newId(), kind: one.kind, subject: one.subject, text: one.text },
       raisedAt: now,
       seenAt: null,
       clearedAt: null,
@@ -67,7 +100,16 @@ export function noticeWatch({ facts, source, overview, keeper, newId }: WatchPar
       raised,
       clear.map(({ id }) => id),
       now,
+      repeat.map(({ id }) => id),
     );
     return true;
   };
+}
+
+/** The job a batch is cured enough for, and the one it still is within the slack. */
+function readiness({ nextGate, verdict }: OverviewBatch) {
+  const job = nextGate === null ? null : gateNeeds[nextGate].verb;
+  const isReady = verdict?.verdict === 'ready' || verdict?.verdict === 'hold';
+  const isNear = verdict !== null && verdict.probability >= nearlyReady;
+  return { readyFor: isReady ? job : null, nearlyReadyFor: isNear ? job : null };
 }

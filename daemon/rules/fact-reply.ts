@@ -47,4 +47,5 @@ export const noticeReply = (notice: NoticeFact): Notice => ({
   raisedAt: toMoment(notice.raisedAt),
   seenAt: toMoment(notice.seenAt),
   clearedAt: toMoment(notice.clearedAt),
+  repeatedAt: toMoment(notice.repeatedAt),
 });

@@ -1,5 +1,6 @@
 import type { Boards, RemarkKind, Species } from '../contract/batch.ts';
 import type { Gate } from '../contract/gate.ts';
+import type { LockUpLine } from '../contract/lock-up.ts';
 import type { NoticeKind } from '../contract/notice.ts';
 import type { PlaceKind } from '../contract/place.ts';
 import type { Face, Mixture, PlannedCoat, Surface } from '../contract/plan.ts';
@@ -109,6 +110,24 @@ export interface NoticeFact {
   raisedAt: number;
   seenAt: number | null;
   clearedAt: number | null;
+  /** How often it was told again, and when last. */
+  repeats: number;
+  repeatedAt: number | null;
+}
+
+/** A notice that is raised just now: told for the first time. */
+export type NewNoticeFact = Omit<NoticeFact, 'repeats' | 'repeatedAt'>;
+
+/** A tick on the lock-up list of a day, or one taken back. */
+export interface LockUpTickFact {
+  id: string;
+  /** Day of the site, `yyyy-mm-dd`. */
+  day: string;
+  line: LockUpLine;
+  done: boolean;
+  at: number;
+  /** Who ticked; null where nobody said. */
+  by: string | null;
 }
 
 /** One reading as kept: the raw value as sent, in the unit of its quantity. */
@@ -212,4 +231,8 @@ export interface DirtySpan {
 export interface OutdoorForecastPoint {
   at: number;
   tempC: number;
+  /** Left out where the forecast does not tell it. */
+  rhPercent?: number;
+  /** Rain within the hour, mm. */
+  rainMm?: number;
 }

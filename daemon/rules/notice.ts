@@ -1,17 +1,28 @@
 import type { NoticeKind } from '../contract/notice.ts';
 import type { NoticeFact } from './facts.ts';
+import { noticeKinds } from './notice-kind.ts';
 
 /** Something that wants attention as long as it is so. */
 export interface Wanted {
   kind: NoticeKind;
   subject: string;
   text: string;
+  /** True between the limit that raises and the one that clears: an open one stays, none is raised. */
+  onlyIfOpen?: boolean;
 }
 
 /** What the site looks like to someone who decides what is worth a notice. */
 export interface NoticeView {
   unplacedSensors: { id: string }[];
-  places: { id: string; name: string; hasSensor: boolean; stale: boolean; at: number | null }[];
+  places: {
+    id: string;
+    name: string;
+    hasSensor: boolean;
+    stale: boolean;
+    at: number | null;
+    /** Air inside, °C; null outdoors and where it is not known. */
+    insideC?: number | null;
+  }[];
   batches: {
     id: string;
     name: string;
@@ -19,11 +30,30 @@ export interface NoticeView {
     placeName: string;
     curing: boolean;
     readyFor: string | null;
+    /** The same a little below the limit, so that a notice does not flutter around it. */
+    nearlyReadyFor?: string | null;
   }[];
+  /** Solvent in the rooms where a coat is fresh, by reckoning. */
+  vapour?: { roomId: string; roomName: string; nowPpm: number; limitPpm: number }[];
 }
 
+/** What the operator set of notices. */
+export interface NoticeLimits {
+  /** Air inside that is too hot, °C. */
+  overheatC: number;
+}
+
+/** A shed this hot is no longer only warmed by the sun, °C. Assumption; a setting. */
+export const usualNoticeLimits: NoticeLimits = { overheatC: 45 };
+/** How far below a limit what was raised is cleared again: share of a concentration, K. Assumptions. */
+const vapourCleared = 0.8;
+const overheatClearedK = 5;
+
 /** All that is worth a notice now. */
-export function wantedNotices(view: NoticeView): Wanted[] {
+export function wantedNotices(
+  view: NoticeView,
+  limits: NoticeLimits = usualNoticeLimits,
+): Wanted[] {
   const wanted: Wanted[] = [];
   for (const { id } of view.unplacedSensors) {
     wanted.push({
@@ -51,13 +81,40 @@ export function wantedNotices(view: NoticeView): Wanted[] {
         text: `${batch.name} cures at ${batch.placeName}, where no sensor reads the air: nothing can be counted.`,
       });
     }
-    if (batch.readyFor !== null) {
+    const readyFor = batch.readyFor ?? batch.nearlyReadyFor ?? null;
+    if (readyFor !== null) {
       wanted.push({
         kind: 'gate-ready',
         subject: batch.id,
-        text: `${batch.name} at ${batch.placeName} is cured enough for ${batch.readyFor}.`,
+        text: `${batch.name} at ${batch.placeName} is cured enough for ${readyFor}.`,
+        onlyIfOpen: batch.readyFor === null,
       });
     }
+  }
+  return [...wanted, ...dangers(view, limits)];
+}
+
+/** What can hurt: it is told at any hour. */
+function dangers(view: NoticeView, limits: NoticeLimits): Wanted[] {
+  const wanted: Wanted[] = [];
+  for (const { roomId, roomName, nowPpm, limitPpm } of view.vapour ?? []) {
+    if (nowPpm < vapourCleared * limitPpm) continue;
+    wanted.push({
+      kind: 'vapour',
+      subject: roomId,
+      text: `${roomName}: about ${Number(nowPpm.toPrecision(2))} ppm of turpentine in the air by estimate, more near the boards; the limit here is ${limitPpm} ppm. Open up, stay out, no flame, no spark, no glowing heater. This is no gas alarm.`,
+      onlyIfOpen: nowPpm <= limitPpm,
+    });
+  }
+  for (const { id, name, insideC, stale } of view.places) {
+    if (stale || insideC === undefined || insideC === null) continue;
+    if (insideC < limits.overheatC - overheatClearedK) continue;
+    wanted.push({
+      kind: 'overheating',
+      subject: id,
+      text: `${name} is at ${insideC.toFixed(0)} °C. Look from outside first: smoke, the heater, oily rags that heat up by themselves. Where there is smoke stay out and call the fire service. This is no fire alarm.`,
+      onlyIfOpen: insideC < limits.overheatC,
+    });
   }
   return wanted;
 }
@@ -70,15 +127,46 @@ export function noticeChanges(
   const same = (a: { kind: string; subject: string }, b: { kind: string; subject: string }) =>
     a.kind === b.kind && a.subject === b.subject;
   return {
-    raise: wanted.filter((one) => !open.some((notice) => same(notice, one))),
-    // Rags are reminded of until someone has seen it; nothing that is measured clears that.
-    clear: open.filter((notice) =>
-      notice.kind === 'rags' ? notice.seenAt !== null : !wanted.some((one) => same(notice, one)),
+    raise: wanted.filter(
+      (one) => one.onlyIfOpen !== true && !open.some((notice) => same(notice, one)),
+    ),
+    clear: open.filter(
+      (notice) => !noticeKinds[notice.kind].byHand && !wanted.some((one) => same(notice, one)),
     ),
   };
 }
 
+/** How often an unticked rag line is told again on its first day, h. Assumption; a setting. */
+export const usualRagRepeatHours = 2;
+/** Until so long after it was raised it is told again at the set interval, then once a day. Assumption. */
+const urgentMs = 86_400_000;
+/** A coat that is entered so much later says nothing of where its rags are now. Assumption. */
+const enteredLateMs = 3 * 86_400_000;
+
+/**
+ * The notices about rags that are to be told again: nobody has ticked them on the lock-up list. That
+ * somebody saw one is no answer.
+ *
+ * @param coatFinishedAt - when the newest coat of a batch was done; null where none is recorded
+ * @param everyMs - how often on the first day
+ */
+export function ragRepeats(
+  open: readonly NoticeFact[],
+  coatFinishedAt: (batchId: string) => number | null,
+  now: number,
+  everyMs: number,
+): NoticeFact[] {
+  return open.filter((notice) => {
+    if (notice.kind !== 'rags') return false;
+    const finishedAt = coatFinishedAt(notice.subject);
+    if (finishedAt === null || notice.raisedAt - finishedAt > enteredLateMs) return false;
+    const interval = now - notice.raisedAt < urgentMs ? everyMs : Math.max(everyMs, urgentMs);
+    return now - (notice.repeatedAt ?? notice.raisedAt) >= interval;
+  });
+}
+
 /** The caution that follows every coat. Common practice, no source; local rules come first. */
 export const ragsText =
-  'Oily rags heat up by themselves and can catch fire: lay them out flat in a single layer outdoors, ' +
-  'or under water in a lidded metal can. Never in a heap, a bag or indoors. Local rules come first.';
+  'Oily rags heat up by themselves and can catch fire: under water in a lidded metal can, or flat in a ' +
+  'single layer outdoors, away from buildings, until stiff and then into that can. Never balled, in a ' +
+  'bag, in a car or indoors. Tick it on the lock-up list. Local rules come first.';

@@ -30,32 +30,67 @@ const closedUpPerHour = 0.5;
 /** From this share of the lower explosive limit on it is said loudly. Common practice, no source. */
 const explosiveShare = 0.1;
 
+/** Solvent of one coat in the air of its room. */
+export interface SolventVapour {
+  nowPpm: number;
+  limitPpm: number;
+}
+
+/**
+ * What a coat alone puts into the air of its room at a moment; coats in the same room add up.
+ *
+ * @returns null without solvent, without a room of known volume, or long after
+ */
+export function solventVapour(question: SolventQuestion): SolventVapour | null {
+  const release = releaseOf(question);
+  if (!release) return null;
+  return {
+    nowPpm: solventConcentration(release, question.hoursSince).ppm,
+    limitPpm: limitOf(question),
+  };
+}
+
+const litresOf = ({ mixture, mixedL }: SolventQuestion) =>
+  (mixedL * mixture.turpentine) / (mixture.paint + mixture.rawLinseedOil + mixture.turpentine);
+
+const limitOf = ({ localLimitPpm }: SolventQuestion) =>
+  localLimitPpm ?? TURPENTINE.lowestDayLimitPpm;
+
+const isOfNow = ({ hoursSince }: SolventQuestion) => hoursSince >= 0 && hoursSince <= shownHours;
+
+/** How the solvent leaves into the room; null where it cannot be reckoned. */
+function releaseOf(question: SolventQuestion) {
+  const { volumeM3, airChangesPerHour } = question;
+  const litres = litresOf(question);
+  if (litres <= 0 || volumeM3 === null || !isOfNow(question)) return null;
+  return {
+    litres,
+    densityKgPerL: TURPENTINE.densityKgPerL,
+    molarMassGPerMol: TURPENTINE.molarMassGPerMol,
+    volumeM3,
+    airChangesPerHour: airChangesPerHour ?? closedUpPerHour,
+    releaseHours,
+  };
+}
+
 /**
  * What is to be said about the solvent of a fresh coat. Estimates for comparison: never a green
  * light, no gas alarm; local rules and the product’s own sheet come first.
  */
 export function solventCautions(question: SolventQuestion): Reason[] {
-  const { mixture, mixedL, hoursSince, volumeM3, airChangesPerHour } = question;
-  const parts = mixture.paint + mixture.rawLinseedOil + mixture.turpentine;
-  const litres = (mixedL * mixture.turpentine) / parts;
-  if (litres <= 0 || hoursSince < 0 || hoursSince > shownHours) return [];
+  const { hoursSince, volumeM3, airChangesPerHour } = question;
+  const litres = litresOf(question);
+  if (litres <= 0 || !isOfNow(question)) return [];
   const cautions: Reason[] = [
     {
       code: 'solvent-leaves',
       text: `About ${figure(litres)} L of turpentine leave this coat, most of it in the first day. Change the air; no flame, no glowing heater, no sparks. The product’s sheet and local rules come first.`,
     },
   ];
-  if (volumeM3 === null) return cautions;
-  const perHour = airChangesPerHour ?? closedUpPerHour;
-  const release = {
-    litres,
-    densityKgPerL: TURPENTINE.densityKgPerL,
-    molarMassGPerMol: TURPENTINE.molarMassGPerMol,
-    volumeM3,
-    airChangesPerHour: perHour,
-    releaseHours,
-  };
-  const limitPpm = question.localLimitPpm ?? TURPENTINE.lowestDayLimitPpm;
+  const release = releaseOf(question);
+  if (!release || volumeM3 === null) return cautions;
+  const perHour = release.airChangesPerHour;
+  const limitPpm = limitOf(question);
   const now = solventConcentration(release, hoursSince).ppm;
   const peak = peakConcentration(release).ppm;
   const taken = airChangesPerHour === null ? 'if the air is changed only' : 'with the air changed';

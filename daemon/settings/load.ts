@@ -4,6 +4,7 @@ import { parseArgs } from 'node:util';
 import { parse as parseToml, TomlError } from 'smol-toml';
 import { faultLines } from './fault-lines.ts';
 import { Settings } from './schema.ts';
+import { withSecrets } from './secrets.ts';
 
 /** A fault in what the operator gave; the message says what, where and what to do. */
 export class SettingsError extends Error {
@@ -54,6 +55,8 @@ export function loadSettings({ args, env, cwd }: SettingsSource): Settings {
   }
   const level = env.BOARDCURE_LOG;
   if (level) tree.log = { ...branch(tree, 'log'), level };
+
+  withSecrets(tree, env, cwd, faults);
 
   const parsed = Settings.safeParse(tree);
   if (!parsed.success) {

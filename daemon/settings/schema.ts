@@ -6,8 +6,17 @@ import { cureSettings } from './sections/cure.ts';
 import { httpSettings } from './sections/http.ts';
 import { logSettings } from './sections/log.ts';
 import { mqttSettings } from './sections/mqtt.ts';
+import { noticeSettings } from './sections/notices.ts';
 import { solventSettings } from './sections/solvent.ts';
 import { storageSettings } from './sections/storage.ts';
+
+function isTimeZone(name: string): boolean {
+  try {
+    return new Intl.DateTimeFormat('en', { timeZone: name }) !== null;
+  } catch {
+    return false;
+  }
+}
 
 /** Every setting: its default, its unit, its range and what it does. The one place they are told. */
 export const Settings = z.strictObject({
@@ -18,11 +27,20 @@ export const Settings = z.strictObject({
     .default('shed')
     .describe('name of this site in MQTT topics'),
   access: accessSettings,
+  timeZone: z
+    .string()
+    .refine(isTimeZone, { message: 'must be a time zone like Europe/Stockholm' })
+    .nullable()
+    .default(null)
+    .describe(
+      'IANA name of the time zone that days and clock times are of; the computer’s when left out',
+    ),
   http: httpSettings,
   mqtt: mqttSettings,
   commit: commitSettings,
   cure: cureSettings,
   solvent: solventSettings,
+  notices: noticeSettings,
   backup: backupSettings,
   storage: storageSettings,
   log: logSettings,

@@ -23,6 +23,7 @@ export const exportedTables = {
   remark: 'remarks',
   hand_reading: 'hand-readings',
   notice: 'notices',
+  lock_up_tick: 'lock-up-ticks',
   change: 'changes',
   refused: 'refused-messages',
   pending_reading: 'pending-readings',
@@ -34,6 +35,8 @@ export const keptBack: Readonly<Record<string, string>> = {
   meta: 'keys of the program, and the newest weather forecast, which the next one replaces',
   hour_sum: 'reckoned from the readings, and reckoned anew where it is missing',
   hour_range: 'reckoned from the readings, and reckoned anew where it is missing',
+  outgoing_message:
+    'messages on their way out, and for a month those that left; the notices leave as such',
   dirty_span: 'marks of what is being reckoned anew',
 };
 
@@ -48,7 +51,11 @@ const jsonColumns = new Set([
   'coat.faces',
   'hand_reading.figures',
 ]);
-const yesOrNoColumns = new Set(['coating_plan.is_default', 'touch_test.passed']);
+const yesOrNoColumns = new Set([
+  'lock_up_tick.done',
+  'coating_plan.is_default',
+  'touch_test.passed',
+]);
 /** What a JavaScript date can hold. **Source:** ECMAScript 2025, section 21.4.1.1. */
 const latestAt = 8.64e15;
 

@@ -5,8 +5,9 @@ import type {
   BatchFact,
   CoatFact,
   HandReadingFact,
+  LockUpTickFact,
   MoveFact,
-  NoticeFact,
+  NewNoticeFact,
   PlaceFact,
   PlanFact,
   RemarkFact,
@@ -18,6 +19,7 @@ import type { ChangeTable } from './changes.ts';
 import type { CoatTable } from './coats.ts';
 import type { ReadingCommitter } from './commit-readings.ts';
 import type { HourTable } from './hours.ts';
+import type { LockUpTable } from './lock-up.ts';
 import type { NoticeTable } from './notices.ts';
 import type { PlaceTable } from './places.ts';
 import type { PlanTable } from './plans.ts';
@@ -35,6 +37,7 @@ export interface FactTables {
   coats: CoatTable;
   remarks: RemarkTable;
   notices: NoticeTable;
+  lockUp: LockUpTable;
   changes: ChangeTable;
 }
 
@@ -118,7 +121,7 @@ export function factRecorder(db: Database, tables: FactTables, committer: Readin
      * Records a coat, and raises what everyone is to be told after one: in the same transaction, so
      * that no crash can swallow a caution, and once only.
      */
-    createCoat: edit((coat: CoatFact, recordedAt: number, caution: NoticeFact | null = null) => {
+    createCoat: edit((coat: CoatFact, recordedAt: number, caution: NewNoticeFact | null = null) => {
       const existing = tables.coats.all();
       const taken = existing.find(
         (other) => other.batchId === coat.batchId && other.coat === coat.coat,
@@ -178,9 +181,19 @@ export function factRecorder(db: Database, tables: FactTables, committer: Readin
       }
     }),
     /** Raises and clears together, so that many changes at once cost one commit. */
-    changeNotices: edit((raised: NoticeFact[], clearedIds: string[], at: number) => {
-      for (const notice of raised) tables.notices.raise(notice);
-      for (const id of clearedIds) tables.notices.clear(id, at);
+    changeNotices: edit(
+      (raised: NewNoticeFact[], clearedIds: string[], at: number, repeatedIds: string[] = []) => {
+        for (const notice of raised) tables.notices.raise(notice);
+        for (const id of clearedIds) tables.notices.clear(id, at);
+        for (const id of repeatedIds) tables.notices.repeat(id, at);
+      },
+    ),
+    /** Ticks a line of the lock-up list; a tick of the rags settles every notice about them. */
+    tickLockUp: edit((tick: LockUpTickFact, recordedAt: number) => {
+      const isNew = once('lock-up tick', tables.lockUp.all(), tick, recordedAt, (fact) =>
+        tables.lockUp.insert(fact, recordedAt),
+      );
+      if (isNew && tick.line === 'rags' && tick.done) tables.notices.clearKind('rags', recordedAt);
     }),
     seeNotice: edit((id: string, at: number) => tables.notices.see(id, at)),
   };

@@ -1,13 +1,16 @@
 import type { Database } from 'better-sqlite3';
 import type { HourBlock, OutdoorForecastPoint, ReadingGroup } from '../rules/facts.ts';
+import { noPosting, type PostingPlan } from '../rules/outgoing.ts';
 import { batchTable } from './batches.ts';
 import { changeTable } from './changes.ts';
 import { coatTable } from './coats.ts';
 import { type Committed, readingCommitter } from './commit-readings.ts';
 import { hourTable } from './hours.ts';
 import { lettingGo } from './let-go.ts';
+import { lockUpTable } from './lock-up.ts';
 import { noticeTable } from './notices.ts';
 import { forecastTable } from './outdoor-forecast.ts';
+import { messageKeeper, outgoingTable } from './outgoing.ts';
 import { hourPacker } from './pack-hours.ts';
 import { pendingTable } from './pending-readings.ts';
 import { placeTable } from './places.ts';
@@ -20,7 +23,8 @@ import { remarkTable } from './remarks.ts';
 import { sensorTable } from './sensors.ts';
 import { readingIntake } from './take-in-readings.ts';
 
-function tablesOf(db: Database) {
+function tablesOf(db: Database, posting: PostingPlan) {
+  const outgoing = outgoingTable(db);
   return {
     places: placeTable(db),
     sensors: sensorTable(db),
@@ -31,7 +35,9 @@ function tablesOf(db: Database) {
     batches: batchTable(db),
     coats: coatTable(db),
     remarks: remarkTable(db),
-    notices: noticeTable(db),
+    notices: noticeTable(db, outgoing, posting),
+    outgoing,
+    lockUp: lockUpTable(db),
     forecast: forecastTable(db),
     pending: pendingTable(db),
     changes: changeTable(db),
@@ -42,9 +48,15 @@ function tablesOf(db: Database) {
  * Everything that writes. Synchronous; meant to live in the one thread that owns the connection.
  *
  * @param timeUnknownBit - flag of readings whose time is not known: they never count for cure
+ * @param posting - who is told of a notice
  */
-export function storeWriter(db: Database, timeUnknownBit: number, maxSensors = 2000) {
-  const tables = { ...tablesOf(db), readings: readingIntake(db) };
+export function storeWriter(
+  db: Database,
+  timeUnknownBit: number,
+  maxSensors = 2000,
+  posting: PostingPlan = noPosting,
+) {
+  const tables = { ...tablesOf(db, posting), readings: readingIntake(db) };
   const committer = readingCommitter(db, tables, timeUnknownBit, maxSensors);
   const withPending = db.transaction((group: ReadingGroup, placedRanks: number[]): Committed => {
     tables.pending.insert(group.pending ?? []);
@@ -67,6 +79,7 @@ export function storeWriter(db: Database, timeUnknownBit: number, maxSensors = 2
     ...lettingGo(db),
     /** Does nothing: that it was done shows that whoever writes is not stuck. */
     answer: (): void => {},
+    ...messageKeeper(tables.outgoing),
     commitReadings: (group: ReadingGroup): Committed =>
       group.pending?.length ? commitWithPending(group, []) : committer.commit(group),
     /** Gives readings that waited for the clock their places, in one transaction. */
@@ -100,9 +113,9 @@ export type StoreWriter = ReturnType<typeof storeWriter>;
 
 /** Everything that reads, for a second, read-only connection. */
 export function storeReader(db: Database) {
-  const tables = tablesOf(db);
+  const tables = tablesOf(db, noPosting);
   const { places, sensors, readings, hours, refused, plans, batches, coats, remarks } = tables;
-  const { notices, forecast, pending } = tables;
+  const { notices, outgoing, lockUp, forecast, pending } = tables;
   return {
     places: places.all,
     sensors: sensors.all,
@@ -125,6 +138,9 @@ export function storeReader(db: Database) {
     remarks: remarks.all,
     handReadings: remarks.handReadings,
     notices: notices.newest,
+    dueMessages: outgoing.due,
+    channelTallies: outgoing.tally,
+    lockUpTicks: lockUp.all,
     outdoorForecast: forecast.newest,
     pendingReadings: pending.oldest,
     pendingBoots: pending.boots,

@@ -1,5 +1,6 @@
 import type { ProblemCode } from '../contract/problem.ts';
 import type { ReadingGroup } from '../rules/facts.ts';
+import type { PostingPlan } from '../rules/outgoing.ts';
 import type { Committed } from './commit-readings.ts';
 import {
   factColumns,
@@ -39,6 +40,8 @@ export interface ThreadStart {
   timeUnknownBit: number;
   /** Sensors beyond this number are refused. */
   maxSensors?: number;
+  /** Who is told of a notice; nobody when left out. */
+  posting?: PostingPlan;
 }
 
 /** What is asked of the thread, as it goes there. */

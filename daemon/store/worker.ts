@@ -14,8 +14,8 @@ import {
 function serve(): void {
   const port = parentPort;
   if (!port) throw new Error('The store’s worker was started outside a thread.');
-  const { file, timeUnknownBit, maxSensors } = workerData as ThreadStart;
-  const writer = storeWriter(openForWriting(file), timeUnknownBit, maxSensors);
+  const { file, timeUnknownBit, maxSensors, posting } = workerData as ThreadStart;
+  const writer = storeWriter(openForWriting(file), timeUnknownBit, maxSensors, posting);
   port.on('message', (request: ThreadRequest) => {
     port.postMessage(answer(request, writer, file));
     if (request.verb === 'close') port.close();

@@ -4,7 +4,14 @@ import { ownTime } from './own-time.ts';
 import { type Refusal, type Refused, shown } from './refusal.ts';
 
 /** One hour of a weather forecast. */
-export type ForecastPoint = { readonly at: number; readonly tempC: number };
+export type ForecastPoint = {
+  readonly at: number;
+  readonly tempC: number;
+  /** Left out where the forecast does not tell it. */
+  readonly rhPercent?: number;
+  /** Rain within the hour, mm. */
+  readonly rainMm?: number;
+};
 
 export type DecodedForecast =
   | { readonly kind: 'forecast'; readonly points: readonly ForecastPoint[] }
@@ -12,10 +19,12 @@ export type DecodedForecast =
 
 /** Sixteen days by the hour. Assumption. */
 export const mostForecastPoints = 400;
+/** More rain than ever fell in an hour, mm. From memory: the record is about 305. */
+const mostRainMm = 400;
 
 /**
  * Reads a weather forecast for outdoors: a JSON array of `{"time":…,"tempC":…}`, times as in
- * readings, in any order. The whole forecast is refused when one of its points is wrong: half a
+ * readings, in any order; a point may also tell `rhPercent` and `rainMm`, the rain within its hour. The whole forecast is refused when one of its points is wrong: half a
  * forecast would mislead.
  *
  * @param text any text
@@ -48,7 +57,22 @@ export function decodeForecast(text: string): DecodedForecast {
         `tempC of point ${i} is ${shown(tempC)}; it must be a number from ${low} to ${high} °C.`,
       );
     }
-    read.push({ at: when.at, tempC });
+    const more: { rhPercent?: number; rainMm?: number } = {};
+    for (const [name, most] of [
+      ['rhPercent', 100],
+      ['rainMm', mostRainMm],
+    ] as const) {
+      const value = isJsonObject(point) ? member(point, name) : undefined;
+      if (value === undefined || value === null) continue;
+      if (typeof value !== 'number' || !(value >= 0 && value <= most)) {
+        return refused(
+          'value-out-of-range',
+          `${name} of point ${i} is ${shown(value)}; it must be a number from 0 to ${most}, or left out.`,
+        );
+      }
+      more[name] = value;
+    }
+    read.push({ at: when.at, tempC, ...more });
   }
   return { kind: 'forecast', points: read.sort((a, b) => a.at - b.at) };
 }

@@ -85,6 +85,8 @@ const notice = (changes: Partial<Overview['notices'][number]>): Overview['notice
   raisedAt: '2026-05-12T05:00:00Z',
   seenAt: null,
   clearedAt: null,
+  repeats: 0,
+  repeatedAt: null,
   ...changes,
 });
 

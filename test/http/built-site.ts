@@ -10,6 +10,7 @@ import { buildServer } from '../../daemon/http/server.ts';
 import { modelPair, requirementPrior } from '../../daemon/model-settings.ts';
 import { coatChart } from '../../daemon/monitor/batch-chart.ts';
 import { createMonitor } from '../../daemon/monitor/monitor.ts';
+import { noticeChannels } from '../../daemon/notice-channels.ts';
 import { defaultPlans } from '../../daemon/rules/coating-plan.ts';
 import { Settings } from '../../daemon/settings/schema.ts';
 import { openForWriting } from '../../daemon/store/open.ts';
@@ -108,6 +109,9 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
         const chart = coat ? coatChart(facts, monitor, models.ruling, coat, now, points) : none;
         return { batchId, ...chart };
       },
+      fitToBrush: monitor.fitToBrush,
+      lockUp: monitor.lockUp,
+      noticeChannels: () => noticeChannels(settings, read.channelTallies()),
       notices: read.notices,
     },
     edits: siteEdits(write as StoreThread, monitor, changed),

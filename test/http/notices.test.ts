@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { build, moment, withCoat } from './built-site.ts';
+import { build, hourMs, moment, withCoat } from './built-site.ts';
 
 describe('the caution about oily rags', () => {
-  it('comes with every coat, and goes when someone has seen it', async () => {
+  it('comes with every coat, leaves the wall when seen, and comes again until it is ticked', async () => {
     const site = await build();
     const { batch } = await withCoat(site);
     const [rags] = (await site.call('overview')).notices;
@@ -14,8 +14,20 @@ describe('the caution about oily rags', () => {
     expect((await site.call('overview')).notices).toEqual([]);
 
     await site.watchNotices();
+    expect((await site.call('overview')).notices).toEqual([]);
+    site.now += 2 * hourMs;
+    await site.watchNotices();
+    const [again] = (await site.call('overview')).notices;
+    expect(again).toMatchObject({ id: rags?.id, seenAt: null, repeats: 1, clearedAt: null });
+    expect(again?.repeatedAt).toBe(moment(site.now));
+
+    await site.call('tickLockUp', { body: { line: 'rags', by: 'the one at the door' } });
     const listed = await site.call('listNotices');
     expect(listed.find((one) => one.id === rags?.id)?.clearedAt).toBe(moment(site.now));
+    site.now += 2 * hourMs;
+    await site.watchNotices();
+    const left = (await site.call('overview')).notices.map((notice) => notice.kind);
+    expect(left).not.toContain('rags');
   });
 
   it('comes again with the next coat, also a moment after the last was seen', async () => {

@@ -98,6 +98,8 @@ export const ragsNotice = (subject: string, raisedAt: number): NoticeFact => ({
   raisedAt,
   seenAt: null,
   clearedAt: null,
+  repeats: 0,
+  repeatedAt: null,
 });
 
 export const reading = (

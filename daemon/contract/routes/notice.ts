@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Notice, NoticeChange } from '../notice.ts';
+import { NoticeChannels } from '../notice-channel.ts';
 import type { Route } from '../route.ts';
 import { ById } from './params.ts';
 
@@ -10,6 +11,13 @@ export const noticeRoutes = {
     summary: 'What wants attention, and what did',
     status: 200,
     reply: z.array(Notice),
+  },
+  readNoticeChannels: {
+    method: 'GET',
+    path: '/api/v1/notice-channels',
+    summary: 'How notices leave the house, and whether they arrive',
+    status: 200,
+    reply: NoticeChannels,
   },
   changeNotice: {
     method: 'PATCH',

@@ -54,6 +54,8 @@ export function siteRoutes(app: FastifyInstance, parts: HttpParts): void {
 
   register(app, 'listNotices', () => view.notices().map(noticeReply));
 
+  register(app, 'readNoticeChannels', () => view.noticeChannels());
+
   register(app, 'changeNotice', async ({ params }) => {
     const find = () => view.notices().find((one) => one.id === params.id);
     if (!find()) {

@@ -1,0 +1,159 @@
+import type { FitToBrush } from '../contract/fit-to-brush.ts';
+import { toMoment } from '../contract/moment.ts';
+import { placeOfBatch } from '../rules/batch.ts';
+import { againstHour, latestStop, wordOfHour } from '../rules/brush-hours.ts';
+import type { ApplicationLimits } from '../rules/brush-limits.ts';
+import type { BatchFact, PlaceFact } from '../rules/facts.ts';
+import { brushReasons, brushWord, brushWords } from '../rules/fit-to-brush.ts';
+import { marginOf, nightAhead } from '../rules/hour-ahead.ts';
+import { airSources } from '../rules/place.ts';
+import { type SolventQuestion, solventCautions } from '../rules/solvent-air.ts';
+import { boardArea } from '../science/paint.ts';
+import type { AirAheadReader } from './hours-ahead.ts';
+import type { PlaceNow } from './place-now.ts';
+import type { SiteFacts } from './site-facts.ts';
+
+interface BrushParts {
+  facts: () => SiteFacts;
+  placeNow: PlaceNow;
+  airAhead: AirAheadReader;
+  airChangeAt: (placeId: string, now: number) => { identifiable: boolean; low?: number } | null;
+  localLimitPpm(): number | null;
+  limits: ApplicationLimits;
+  timeZone: string;
+}
+
+/** Answers “fit to brush?” for a place, and for the boards that are to be coated there. */
+export function brushCheck(parts: BrushParts) {
+  const { facts, placeNow, airAhead, limits, timeZone } = parts;
+
+  function moistureOf(placeId: string, batch: BatchFact | null) {
+    const ofBatch = (id: string | null) => id !== null && id === batch?.id;
+    const figures = facts().handReadings.filter(
+      ({ quantity, batchId, placeId: where }) =>
+        quantity === 'wood-moisture' && (ofBatch(batchId) || (!batch && where === placeId)),
+    );
+    return figures.reduce<(typeof figures)[number] | null>(
+      (newest, one) => (newest === null || one.at >= newest.at ? one : newest),
+      null,
+    );
+  }
+
+  /** Metres of board on the racks of a place: what they hold, what lies there, what is to come. */
+  function shelfOf(place: PlaceFact, batch: BatchFact | null, now: number): FitToBrush['shelf'] {
+    const { places, batches, moves } = facts();
+    const racks = [...places.values()].filter(
+      ({ id, kind }) => kind === 'rack' && airSources(places, id).includes(place.id),
+    );
+    if (racks.length === 0) return null;
+    const metres = ({ boards }: BatchFact) => (boards.count * boards.lengthMm) / 1000;
+    let usedM = 0;
+    let isThere = false;
+    for (const other of batches.values()) {
+      const where = placeOfBatch(moves.get(other.id) ?? [], now);
+      if (other.closedAt !== null || !racks.some(({ id }) => id === where)) continue;
+      usedM += metres(other);
+      if (other.id === batch?.id) isThere = true;
+    }
+    const capacities = racks.map((rack) => capacityOf(rack));
+    const known = capacities.every((capacity) => capacity !== null);
+    const capacityM = known ? capacities.reduce<number>((sum, one) => sum + (one ?? 0), 0) : null;
+    return {
+      capacityM,
+      usedM,
+      freeM: capacityM === null ? null : Math.max(0, capacityM - usedM),
+      neededM: batch === null ? null : isThere ? 0 : metres(batch),
+    };
+  }
+
+  function solventOf(placeId: string, batch: BatchFact | null, now: number) {
+    const { plans, coats, places } = facts();
+    const next = batch ? (coats.get(batch.id)?.at(-1)?.coat ?? -1) + 1 : 0;
+    const planned = batch ? plans.get(batch.planId)?.coats[next] : undefined;
+    if (!batch || !planned) return [];
+    const room = airSources(places, placeId)
+      .map((id) => places.get(id))
+      .find((place) => place?.kind === 'room');
+    const change = room ? parts.airChangeAt(room.id, now) : null;
+    const question: SolventQuestion = {
+      mixture: planned.mixture,
+      mixedL: boardArea({ ...batch.boards, faces: planned.faces }) / planned.spreadingM2PerL,
+      hoursSince: 0,
+      volumeM3: room?.volumeM3 ?? null,
+      airChangesPerHour: change?.identifiable ? (change.low ?? null) : null,
+      localLimitPpm: parts.localLimitPpm(),
+    };
+    return solventCautions(question);
+  }
+
+  return (place: PlaceFact, batch: BatchFact | null, now: number): FitToBrush => {
+    const { hours, fromForecast } = airAhead(place.id, now);
+    const moisture = moistureOf(place.id, batch);
+    const shelf = shelfOf(place, batch, now);
+    const reasons = brushReasons(
+      {
+        ...{ kind: place.kind, facing: place.facing, exposure: place.exposure },
+        air: placeNow(place.id, now),
+        night: nightAhead(hours, now, timeZone),
+        moisture,
+        isBare: batch === null || (facts().coats.get(batch.id) ?? []).length === 0,
+        shelf,
+        solvent: solventOf(place.id, batch, now),
+        ...{ now, timeZone },
+      },
+      limits,
+    );
+    const isOutside = place.kind === 'wall' || place.kind === 'outdoors';
+    if (isOutside && !hours.some(({ rainMm }) => rainMm !== null)) {
+      const text = 'No forecast of rain was sent: look at the sky and at a forecast yourself.';
+      reasons.push({
+        ...{ code: 'rain-unknown', weight: 'unknown', text },
+        ...{ figure: null, limit: null, unit: null },
+      });
+    }
+    const word = brushWord(reasons);
+    const stop = latestStop(hours, now, limits, timeZone);
+    return {
+      placeId: place.id,
+      placeName: place.name,
+      batchId: batch?.id ?? null,
+      at: toMoment(now),
+      word,
+      words: brushWords[word],
+      reasons,
+      hours: hours.map((hour) => {
+        const against = againstHour(hour, limits);
+        return {
+          ...hour,
+          at: toMoment(hour.at),
+          word: wordOfHour(against, hour),
+          dewMarginK: marginOf(hour),
+          because: [...against.grave, ...against.mild],
+        };
+      }),
+      stopBy: stop === null ? null : toMoment(stop.at),
+      stopBecause: stop?.because ?? noStop(hours.length),
+      worstBoard:
+        moisture === null
+          ? null
+          : {
+              percent: Math.max(...moisture.values),
+              boards: moisture.values.length,
+              at: toMoment(moisture.at),
+              limitPercent: limits.dampestWoodPercent,
+            },
+      shelf,
+      fromForecast,
+    };
+  };
+}
+export type BrushCheck = ReturnType<typeof brushCheck>;
+
+const noStop = (hours: number) =>
+  hours === 0
+    ? 'Nothing can be said of the hours ahead: no sensor has read the air here.'
+    : `Nothing within ${hours} hours asks for it.`;
+
+/** What a rack holds, m of board; null where nobody entered it. */
+const capacityOf = (rack: PlaceFact & { capacityM?: number | null }): number | null =>
+  rack.capacityM ?? null;

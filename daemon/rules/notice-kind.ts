@@ -1,0 +1,33 @@
+import type { NoticeKind } from '../contract/notice.ts';
+
+interface KindOfNotice {
+  /** True for what can hurt: it does not wait for the end of the quiet hours. */
+  ignoresQuiet: boolean;
+  /** True where only a person clears it: nothing that is measured does. */
+  byHand: boolean;
+  /** The few words that head a message. */
+  headline: string;
+  /** For so long it must be over before it is cleared, so that it does not flutter, min. Assumption. */
+  calmMinutes: number;
+}
+
+/** What each kind of notice is about, and whether it may wake somebody. */
+export const noticeKinds: Record<NoticeKind, KindOfNotice> = {
+  rags: { ignoresQuiet: true, byHand: true, headline: 'Oily rags', calmMinutes: 0 },
+  vapour: { ignoresQuiet: true, byHand: false, headline: 'Solvent in the air', calmMinutes: 30 },
+  overheating: { ignoresQuiet: true, byHand: false, headline: 'Too hot', calmMinutes: 30 },
+  'place-silent': { ignoresQuiet: false, byHand: false, headline: 'No readings', calmMinutes: 30 },
+  'batch-without-air': {
+    ignoresQuiet: false,
+    byHand: false,
+    headline: 'Nothing is counted',
+    calmMinutes: 0,
+  },
+  'gate-ready': { ignoresQuiet: false, byHand: false, headline: 'Cured enough', calmMinutes: 0 },
+  'sensor-unplaced': {
+    ignoresQuiet: false,
+    byHand: false,
+    headline: 'A sensor without a place',
+    calmMinutes: 0,
+  },
+};
