@@ -9,6 +9,7 @@ import type { Settings } from './settings/schema.ts';
 export function openMessagePort(
   settings: Settings,
   take: Parameters<typeof startBroker>[0]['take'],
+  filters: readonly string[],
   log: IngestLog,
 ): Promise<MessagePort> | MessagePort {
   const { host, port, external, clientId } = settings.mqtt;
@@ -17,6 +18,7 @@ export function openMessagePort(
     url: external,
     clientId: clientId ?? `boardcure-${settings.site}`,
     site: settings.site,
+    filters,
     take,
     log,
   });

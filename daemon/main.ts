@@ -20,6 +20,7 @@ import { siteHealth } from './site-health.ts';
 import { siteIntake } from './site-intake.ts';
 import { siteFigures } from './site-metrics.ts';
 import { sitePages } from './site-pages.ts';
+import { siteTopics } from './site-topics.ts';
 
 export interface DaemonParts {
   settings: Settings;
@@ -88,6 +89,8 @@ async function compose(
     failed: (cause) => log.error({ cause: String(cause) }, 'hour sums could not be kept'),
     reckoned: metrics.hoursReckoned,
   });
+  const topics = siteTopics({ settings, clock, log, site, monitor, changes: changing });
+  atClose(topics.close);
   const intake = await siteIntake({
     settings,
     clock,
@@ -96,6 +99,7 @@ async function compose(
     monitor,
     changes: changing,
     metrics,
+    topics,
     atClose,
   });
   const { port, time, upkeep, queue, counts } = intake;
@@ -116,6 +120,7 @@ async function compose(
   metrics.lookUp(figures.look);
   const app = await sitePages({
     ...{ settings, clock, log, site, monitor, changes: changing, health, access },
+    topicRules: topics.port,
     metrics: { ...metrics, pagesListen: figures.pagesListen },
   });
   atClose(() => app.close());

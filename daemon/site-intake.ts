@@ -12,6 +12,7 @@ import type { Monitor } from './monitor/monitor.ts';
 import type { OpenSite } from './open-site.ts';
 import type { Settings } from './settings/schema.ts';
 import { siteTime } from './site-time.ts';
+import type { SiteTopics } from './site-topics.ts';
 import type { Committed } from './store/commit-readings.ts';
 import { storeUpkeep } from './store/upkeep.ts';
 
@@ -26,6 +27,7 @@ interface IntakeParts {
   monitor: Monitor;
   changes: Changes;
   metrics: SiteMetrics;
+  topics: SiteTopics;
   atClose: Closing['atClose'];
 }
 
@@ -38,6 +40,7 @@ export async function siteIntake({
   monitor,
   changes: { changed },
   metrics,
+  topics,
   atClose,
 }: IntakeParts) {
   const upkeep = storeUpkeep(writer, settings.storage, (cause) =>
@@ -85,6 +88,7 @@ export async function siteIntake({
     heardTime: time.heardTime,
     refusedFor: metrics.refused,
     queue,
+    otherTopics: topics.otherTopics,
   });
   await time.settle();
   const take = forecastPort({
@@ -102,7 +106,8 @@ export async function siteIntake({
     queue,
     others: intake.take,
   });
-  const port = await openMessagePort(settings, take, log);
+  const port = await openMessagePort(settings, take, topics.filters(), log);
+  topics.comeFrom(port);
   atClose(async () => {
     await port.close();
     await queue.drained();

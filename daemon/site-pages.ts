@@ -25,6 +25,7 @@ interface PagesParts {
   monitor: Monitor;
   changes: Changes;
   health: HttpParts['health'];
+  topicRules: HttpParts['topicRules'];
   metrics: NonNullable<HttpParts['metrics']>;
 }
 
@@ -38,6 +39,7 @@ export function sitePages({
   monitor,
   changes: { changed, onChange },
   health,
+  topicRules,
   metrics,
 }: PagesParts) {
   return buildServer({
@@ -75,6 +77,7 @@ export function sitePages({
       corrected,
       refused: reader.refused,
     },
+    topicRules,
     health,
     now: clock.now,
     speed: () => clock.speed,

@@ -128,20 +128,28 @@ export type Problem = z.infer<typeof Problem>;
 export class BoardcureError extends Error {
   readonly code: ProblemCode;
   readonly pointer: string | null;
+  /** Every fault, where there are several; the first is the one that `pointer` names. */
+  readonly faults: readonly { pointer: string; detail: string }[];
 
   /**
    * @param code - entry of the table of problems
    * @param detail - what was wrong and where, as a sentence
-   * @param options - pointer to the faulty field, and what caused it
+   * @param options - pointer to the faulty field or all faults, and what caused it
    */
   constructor(
     code: ProblemCode,
     detail: string,
-    options: { pointer?: string; cause?: unknown } = {},
+    options: {
+      pointer?: string;
+      faults?: readonly { pointer: string; detail: string }[];
+      cause?: unknown;
+    } = {},
   ) {
     super(detail, options.cause === undefined ? undefined : { cause: options.cause });
     this.name = 'BoardcureError';
     this.code = code;
-    this.pointer = options.pointer ?? null;
+    this.pointer = options.pointer ?? options.faults?.[0]?.pointer ?? null;
+    this.faults =
+      options.faults ?? (this.pointer === null ? [] : [{ pointer: this.pointer, detail }]);
   }
 }

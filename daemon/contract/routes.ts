@@ -9,12 +9,14 @@ import { planRoutes } from './routes/plan.ts';
 import { readingRoutes } from './routes/reading.ts';
 import { sensorRoutes } from './routes/sensor.ts';
 import { siteRoutes } from './routes/site.ts';
+import { topicRuleRoutes } from './routes/topic-rule.ts';
 
 /** Every route, one file a subject. Server and dashboard both read this. */
 export const routes = {
   ...siteRoutes,
   ...placeRoutes,
   ...sensorRoutes,
+  ...topicRuleRoutes,
   ...planRoutes,
   ...batchRoutes,
   ...coatRoutes,

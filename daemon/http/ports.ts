@@ -28,6 +28,7 @@ import type {
 import type { ReadingOutline } from '../rules/reading-outline.ts';
 import type { AccessPort } from './access-port.ts';
 import type { ServerLimits } from './server-limits.ts';
+import type { TopicRulePort } from './topic-rule-port.ts';
 
 /* What the pages and the API need of the house; handed over by main. */
 
@@ -107,6 +108,7 @@ export interface HttpParts {
   view: SiteView;
   edits: Edits;
   readings: Readings;
+  topicRules: TopicRulePort;
   /** How the intake does; without the time. */
   health(): Omit<Health, 'now'> & { connected: boolean };
   now(): number;

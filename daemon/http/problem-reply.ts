@@ -65,8 +65,7 @@ export function problemReply(log: { error(facts: object, text: string): void }) 
       return sendProblem(reply, 'BC_REQUEST_INVALID', `In the ${where}: ${listed}.`, faults);
     }
     if (error instanceof BoardcureError) {
-      const faults = error.pointer ? [{ pointer: error.pointer, detail: error.message }] : [];
-      return sendProblem(reply, error.code, error.message, faults);
+      return sendProblem(reply, error.code, error.message, [...error.faults]);
     }
     const own = 'code' in error ? ownCodes[error.code] : undefined;
     if (own) return sendProblem(reply, own, error.message);

@@ -22,6 +22,7 @@ import { planRoutes } from './routes/plans.ts';
 import { sensorRoutes } from './routes/sensors.ts';
 import { seriesRoutes } from './routes/series.ts';
 import { siteRoutes } from './routes/site.ts';
+import { topicRuleRoutes } from './routes/topic-rules.ts';
 import { limitRequests, serverTimes } from './server-limits.ts';
 import { streamRoute } from './stream.ts';
 
@@ -83,6 +84,7 @@ export async function buildServer(parts: HttpParts): Promise<FastifyInstance> {
     accessRoutes(api, parts);
     placeRoutes(api, parts);
     sensorRoutes(api, parts);
+    topicRuleRoutes(api, parts);
     planRoutes(api, parts);
     batchRoutes(api, parts);
     coatRoutes(api, parts);

@@ -151,6 +151,7 @@ export async function startBroker(parts: BrokerParts): Promise<MessagePort> {
     port: typeof address === 'object' && address ? address.port : port,
     connected: () => true,
     traffic: () => ({ connections: guard.count(), ...counts, cutOff: { ...counts.cutOff } }),
+    listenTo: () => {},
     publish(topic, payload, { retain }) {
       broker.publish(ownPacket(topic, payload, retain), (error?: Error) => {
         if (error) log.warn({ topic, error: error.message }, 'a message could not be published');

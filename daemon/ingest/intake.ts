@@ -4,7 +4,7 @@ import {
   readingFlagBits,
   readingTime,
 } from '../../sensors/correct/reading-time.ts';
-import { decodePayload } from '../../sensors/payload/decode-message.ts';
+import { type Decoded, decodePayload, type Message } from '../../sensors/payload/decode-message.ts';
 import type { Measurement } from '../../sensors/payload/measurement.ts';
 import type { Refusal } from '../../sensors/payload/refusal.ts';
 import type { IncomingReading, PendingReading, RefusedMessage } from '../rules/facts.ts';
@@ -51,6 +51,11 @@ export interface IntakeParts {
   /** Told why something was refused. */
   refusedFor?: (code: string) => void;
   queue: Pick<ReturnType<typeof groupCommit>, 'add'>;
+  /** What becomes of topics beside the default layout; without it they are nothing to us. */
+  otherTopics?: {
+    heard(topic: string, payload: Uint8Array, retained: boolean): void;
+    decode(message: Message, at: number): Decoded;
+  };
 }
 
 /** So many series are remembered; then it starts anew. */
@@ -64,7 +69,7 @@ const keptCharacters = 400;
 
 /** Takes messages in: decodes, judges their time, and hands them to the group that commits them. */
 export function createIntake(parts: IntakeParts) {
-  const { site, maxPayloadBytes, now, clockTrusted, heardTime, queue } = parts;
+  const { site, maxPayloadBytes, now, clockTrusted, heardTime, queue, otherTopics } = parts;
   const boot = parts.boot ?? { name: '', upMs: () => performance.now() };
   const counts: IntakeCounts = { accepted: 0, duplicates: 0, refused: 0, dropped: 0, flagged: 0 };
   const lastArrival = new Map<string, number>();
@@ -94,6 +99,13 @@ export function createIntake(parts: IntakeParts) {
     } catch {
       return null;
     }
+  }
+
+  /** A message beside the default layout: noted for whoever sets up sensors, and read by a rule. */
+  function decodedElsewhere(sent: Message, at: number, retained: boolean): Decoded {
+    if (!otherTopics) return { kind: 'not-ours' };
+    otherTopics.heard(sent.topic, sent.bytes ?? new Uint8Array(), retained);
+    return otherTopics.decode(sent, at);
   }
 
   /** Gives a measurement its time, or leaves it waiting for the clock. */
@@ -153,21 +165,28 @@ export function createIntake(parts: IntakeParts) {
       const at = now();
       const { payload } = message;
       const topic = topicOf(message.topic);
-      if (topic.kind === 'not-ours') {
+      if (topic.kind === 'not-ours' && !otherTopics) {
         acknowledge(null);
         return;
       }
       const tooLarge = payload.byteLength > maxPayloadBytes;
       const text = textOf(tooLarge ? payload.subarray(0, keptCharacters) : payload, tooLarge);
+      const sent: Message = {
+        topic: message.topic,
+        text: tooLarge ? '' : text,
+        byteLength: payload.byteLength,
+        bytes: payload,
+      };
       const decoded =
-        topic.kind === 'refused'
-          ? topic
-          : decodePayload(
-              { text: tooLarge ? '' : text, byteLength: payload.byteLength },
-              topic.address,
-              { maxBytes: maxPayloadBytes },
-              { now: at },
-            );
+        topic.kind === 'address'
+          ? decodePayload(sent, topic.address, { maxBytes: maxPayloadBytes }, { now: at })
+          : topic.kind === 'refused'
+            ? topic
+            : decodedElsewhere(sent, at, message.retained);
+      if (decoded.kind === 'not-ours') {
+        acknowledge(null);
+        return;
+      }
       const taken: Taken = { readings: [], pending: null };
       let refused: readonly RefusedMessage[] = none;
       if (decoded.kind === 'refused') {

@@ -25,6 +25,8 @@ export interface MessagePort {
   connected(): boolean;
   /** Null where the broker is not ours. */
   traffic(): BrokerTraffic | null;
+  /** Listens to these topics beside the site's own; our own broker brings all of them anyway. */
+  listenTo(filters: readonly string[]): void;
   publish(topic: string, payload: string, options: { retain: boolean }): void;
   /** Sends a message that is not kept; settles once the broker has it, and rejects where it has not. */
   deliver(topic: string, payload: string): Promise<void>;

@@ -6,6 +6,7 @@ import { forecastTopic } from './forecast-port.ts';
 import type { IngestLog, MessagePort, TakeMessage } from './message-port.ts';
 import { sentMessages } from './sent-messages.ts';
 import { keepAliveSeconds, sessionConnect } from './session-connect.ts';
+import { subscriptions } from './subscriptions.ts';
 import { messagesUnderWay } from './under-way.ts';
 
 export interface SubscriberParts {
@@ -13,6 +14,8 @@ export interface SubscriberParts {
   url: string;
   clientId: string;
   site: string;
+  /** Where the topic rules look, to begin with. */
+  filters?: readonly string[];
   take: TakeMessage;
   log: IngestLog;
 }
@@ -23,8 +26,6 @@ const longestRetryMs = 30_000;
 const longestFarewellMs = 2000;
 /** Messages that are not retained and wait for a connection; more are let go. */
 const unsentKept = 1000;
-/** From this code on a broker says no. **Source:** MQTT 5.0 (2019), section 2.4. */
-const firstRefusal = 0x80;
 /** CONNACK codes of a broker that does not speak MQTT 5: 3.1.1’s and 5’s own. */
 const versionRefused = [1, 0x84];
 
@@ -35,13 +36,13 @@ const versionRefused = [1, 0x84];
  * What waited at the broker while we were away comes before a marker that we send ourselves, and is
  * told apart by that.
  */
-export function startSubscriber({ url, clientId, site, take, log }: SubscriberParts): MessagePort {
+export function startSubscriber(parts: SubscriberParts): MessagePort {
+  const { url, clientId, site, filters = [], take, log } = parts;
   const { hostname, port, protocol, username, password } = new URL(url);
   const secure = protocol === 'mqtts:';
   // A literal IPv6 address stands in brackets in a URL only.
   const host = hostname.replace(/^\[|\]$/g, '');
   const target = { host, port: Number(port || (secure ? 8883 : 1883)) };
-  const sensorTopics = `boardcure/${site}/sensor/#`;
   const markerTopic = `boardcure/${site}/daemon/marker`;
   const statusTopic = `boardcure/${site}/status`;
   let version: 4 | 5 = 5;
@@ -51,6 +52,11 @@ export function startSubscriber({ url, clientId, site, take, log }: SubscriberPa
   let retryMs = shortestRetryMs;
   let retry: NodeJS.Timeout | null = null;
   let nextId = 0;
+  const topics = subscriptions({
+    fixed: [`boardcure/${site}/sensor/#`, forecastTopic(site), markerTopic],
+    byRule: filters,
+    messageId,
+  });
   const underWay = messagesUnderWay();
   const sent = sentMessages();
   /** The newest retained payload of each topic: a broker that started anew has forgotten them. */
@@ -118,15 +124,7 @@ export function startSubscriber({ url, clientId, site, take, log }: SubscriberPa
           const code = packet.reasonCode ?? packet.returnCode ?? 0;
           if (code === 0) {
             backlog = packet.sessionPresent;
-            send(own, {
-              cmd: 'subscribe',
-              messageId: messageId(),
-              subscriptions: [
-                { topic: sensorTopics, qos: 1 },
-                { topic: forecastTopic(site), qos: 1 },
-                { topic: markerTopic, qos: 1 },
-              ],
-            });
+            for (const one of topics.opening()) send(own, one);
           } else {
             if (version === 5 && versionRefused.includes(code)) {
               version = 4;
@@ -139,14 +137,14 @@ export function startSubscriber({ url, clientId, site, take, log }: SubscriberPa
           return;
         }
         case 'suback': {
-          const refused = packet.granted.map((code) => Number(code) >= firstRefusal);
-          if (refused.includes(true)) {
+          const { isFixed, refused } = topics.answered(packet.messageId, packet.granted);
+          if (refused.length > 0) {
             log.warn(
-              { topics: [sensorTopics, markerTopic].filter((_, index) => refused[index]) },
+              { topics: refused },
               'the MQTT broker does not let us listen to these topics; allow them for our user',
             );
           }
-          if (refused[0]) return;
+          if (!isFixed || refused.includes(`boardcure/${site}/sensor/#`)) return;
           ready = true;
           retryMs = shortestRetryMs;
           log.info({ ...target, version }, 'listening at the MQTT broker');
@@ -213,6 +211,12 @@ export function startSubscriber({ url, clientId, site, take, log }: SubscriberPa
     port: null,
     connected: () => ready,
     traffic: () => null,
+    listenTo(changed) {
+      const added = topics.changed(changed);
+      const own = socket;
+      if (!ready || !own) return;
+      for (const one of [...added, ...topics.farewell()]) send(own, one);
+    },
     publish(topic, payload, { retain }) {
       const isSent = ready && socket !== null;
       if (isSent) sendPublish(socket as Socket, topic, payload, retain);

@@ -3,6 +3,7 @@ import { accessSettings } from './sections/access.ts';
 import { backupSettings } from './sections/backup.ts';
 import { commitSettings } from './sections/commit.ts';
 import { cureSettings } from './sections/cure.ts';
+import { discoverySettings } from './sections/discovery.ts';
 import { httpSettings } from './sections/http.ts';
 import { logSettings } from './sections/log.ts';
 import { mqttSettings } from './sections/mqtt.ts';
@@ -37,6 +38,7 @@ export const Settings = z.strictObject({
     ),
   http: httpSettings,
   mqtt: mqttSettings,
+  discovery: discoverySettings,
   commit: commitSettings,
   cure: cureSettings,
   solvent: solventSettings,

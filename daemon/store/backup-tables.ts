@@ -27,6 +27,7 @@ export const exportedTables = {
   change: 'changes',
   refused: 'refused-messages',
   pending_reading: 'pending-readings',
+  topic_rule: 'topic-rules',
 } as const;
 export type ExportedTable = keyof typeof exportedTables;
 
@@ -50,6 +51,7 @@ const jsonColumns = new Set([
   'coat.mixture',
   'coat.faces',
   'hand_reading.figures',
+  'topic_rule.form',
 ]);
 const yesOrNoColumns = new Set([
   'lock_up_tick.done',

@@ -18,10 +18,12 @@ import { planTable } from './plans.ts';
 import { readingOutlines } from './reading-outline.ts';
 import { readingTable } from './readings.ts';
 import { factRecorder } from './record-facts.ts';
+import { topicRuleRecorder } from './record-topic-rules.ts';
 import { refusedTable } from './refused.ts';
 import { remarkTable } from './remarks.ts';
 import { sensorTable } from './sensors.ts';
 import { readingIntake } from './take-in-readings.ts';
+import { topicRuleTable } from './topic-rules.ts';
 
 function tablesOf(db: Database, posting: PostingPlan) {
   const outgoing = outgoingTable(db);
@@ -41,6 +43,7 @@ function tablesOf(db: Database, posting: PostingPlan) {
     forecast: forecastTable(db),
     pending: pendingTable(db),
     changes: changeTable(db),
+    rules: topicRuleTable(db),
   };
 }
 
@@ -58,6 +61,7 @@ export function storeWriter(
 ) {
   const tables = { ...tablesOf(db, posting), readings: readingIntake(db) };
   const committer = readingCommitter(db, tables, timeUnknownBit, maxSensors);
+  const facts = factRecorder(db, tables, committer);
   const withPending = db.transaction((group: ReadingGroup, placedRanks: number[]): Committed => {
     tables.pending.insert(group.pending ?? []);
     tables.pending.drop(placedRanks);
@@ -74,7 +78,12 @@ export function storeWriter(
     }
   }
   return {
-    ...factRecorder(db, tables, committer),
+    ...facts,
+    ...topicRuleRecorder(db, tables, {
+      placeSensor: facts.placeSensor,
+      forget: committer.forget,
+      maxSensors,
+    }),
     ...hourPacker(db, tables.readings),
     ...lettingGo(db),
     /** Does nothing: that it was done shows that whoever writes is not stuck. */
@@ -145,6 +154,7 @@ export function storeReader(db: Database) {
     pendingReadings: pending.oldest,
     pendingBoots: pending.boots,
     trustedBoot: pending.trustedBoot,
+    topicRules: tables.rules.all,
     close: (): void => {
       db.close();
     },

@@ -1,9 +1,10 @@
 import { type JsonObject, member, parsedJson } from './json.ts';
 import { type DecodedPayload, type Measured, measured } from './measurement.ts';
 import { ownTime } from './own-time.ts';
-import { plainNumber } from './plain-number.ts';
-import { type Refusal, refuse, shown } from './refusal.ts';
-import { senmlReadings } from './senml-readings.ts';
+import { numberInText } from './plain-number.ts';
+import { type Refusal, type Refused, refuse, shown } from './refusal.ts';
+import { looksLikeCbor, senmlCborPack } from './senml-cbor.ts';
+import { byTopic, senmlReadings } from './senml-readings.ts';
 import { type Address, readTopic } from './topic.ts';
 
 /** A message as the broker hands it over; `text` is null when the bytes are not valid UTF-8. */
@@ -11,6 +12,8 @@ export type Message = {
   readonly topic: string;
   readonly text: string | null;
   readonly byteLength: number;
+  /** The payload itself; needed for CBOR alone. */
+  readonly bytes?: Uint8Array;
 };
 
 /** How messages are understood: the site that is ours, and the largest payload looked at. */
@@ -65,12 +68,17 @@ const addressed = (refusal: Refusal, { sensor, quantity }: Address): Refusal => 
   ...refusal,
 });
 
-function decodedPayload(
-  { text, byteLength }: Omit<Message, 'topic'>,
-  address: Address,
+/** A payload as text without white space around it, or the records of a SenML pack in CBOR. */
+export type ReadPayload =
+  | { readonly kind: 'text'; readonly text: string }
+  | { readonly kind: 'pack'; readonly pack: readonly unknown[] }
+  | Refused;
+
+/** What every payload must be before anything is looked for in it. */
+export function readPayload(
+  { text, byteLength, bytes }: Omit<Message, 'topic'>,
   maxBytes: number,
-  now: number,
-): DecodedPayload {
+): ReadPayload {
   if (byteLength > maxBytes || (text?.length ?? 0) > maxBytes) {
     return refuse({
       code: 'payload-too-large',
@@ -78,9 +86,11 @@ function decodedPayload(
     });
   }
   if (text === null) {
+    if (bytes !== undefined && looksLikeCbor(bytes)) return senmlCborPack(bytes);
     return refuse({
       code: 'payload-not-text',
-      detail: 'The payload is not UTF-8 text; send a number as text, or JSON.',
+      detail:
+        'The payload is neither UTF-8 text nor an array in CBOR; send a number as text, JSON, or a SenML pack.',
     });
   }
   const trimmed = text.trim();
@@ -90,6 +100,19 @@ function decodedPayload(
       detail: 'The payload is empty; send a number as text, or JSON.',
     });
   }
+  return { kind: 'text', text: trimmed };
+}
+
+function decodedPayload(
+  message: Omit<Message, 'topic'>,
+  address: Address,
+  maxBytes: number,
+  now: number,
+): DecodedPayload {
+  const read = readPayload(message, maxBytes);
+  if (read.kind === 'refused') return read;
+  if (read.kind === 'pack') return senmlReadings(read.pack, byTopic(address), now);
+  const trimmed = read.text;
   if (trimmed.startsWith('{') || trimmed.startsWith('[')) return decodedJson(trimmed, address, now);
   return single(bareNumber(trimmed, address));
 }
@@ -101,7 +124,7 @@ function bareNumber(text: string, { sensor, quantity }: Address): Measured {
       detail: `The payload ${shown(text)} does not say what was measured; add the quantity to the topic, or send a SenML pack.`,
     });
   }
-  const number = plainNumber(text);
+  const number = numberInText(text, quantity, 'The payload');
   if (number.kind === 'refused') return number;
   return measured({ sensor, quantity, value: number.value, ownAt: null }, 'in the payload');
 }
@@ -109,7 +132,7 @@ function bareNumber(text: string, { sensor, quantity }: Address): Measured {
 function decodedJson(text: string, address: Address, now: number): DecodedPayload {
   const parsed = parsedJson(text);
   if (parsed.kind === 'refused') return parsed;
-  if (Array.isArray(parsed.json)) return senmlReadings(parsed.json, address, now);
+  if (Array.isArray(parsed.json)) return senmlReadings(parsed.json, byTopic(address), now);
   // What begins with a brace and parses is an object.
   return single(valueObject(parsed.json as JsonObject, address));
 }

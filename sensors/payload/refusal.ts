@@ -10,6 +10,7 @@ export const refusalCodes = [
   'payload-not-text',
   'payload-not-a-number',
   'payload-not-json',
+  'payload-not-cbor',
   'payload-shape',
   'value-not-finite',
   'value-out-of-range',

@@ -6,17 +6,21 @@ import { type PackRecord, resolvedPack } from './senml-pack.ts';
 import { canonicalValue } from './senml-unit.ts';
 import { type Address, isQuantity } from './topic.ts';
 
+/** What a record is of, told by its name; or why it is of nothing. */
+export type Identified =
+  | { readonly kind: 'of'; readonly sensor: string; readonly quantity: Quantity }
+  | Refused;
+export type Identify = (name: string, where: string) => Identified;
+
 /** Section 4.5.3: a time below this many seconds counts from now, any other from 1970. */
 const relativeBelow = 2 ** 28;
 // Section 4.5.1.
 const allowedName = /^[A-Za-z0-9][A-Za-z0-9\-:./_]*$/;
 
 /**
- * Reads a SenML pack. The quantity is the last segment of the resolved name, segments being
- * parted by `/`, `:` and `.`; on a topic that names a quantity, that quantity holds and the name
- * may say anything but another one. The sensor is always the topic's.
- * @param pack the parsed JSON array
- * @param address from the topic
+ * Reads a SenML pack.
+ * @param pack the parsed array of records
+ * @param identify tells sensor and quantity of a record by its resolved name
  * @param now arrival, epoch ms, for relative times
  * @returns good and refused records apart, each in the order of the pack
  *
@@ -24,7 +28,7 @@ const allowedName = /^[A-Za-z0-9][A-Za-z0-9\-:./_]*$/;
  */
 export function senmlReadings(
   pack: readonly unknown[],
-  address: Address,
+  identify: Identify,
   now: number,
 ): DecodedPayload {
   const resolved = resolvedPack(pack);
@@ -38,19 +42,18 @@ export function senmlReadings(
   const readings: Measurement[] = [];
   const refused: Refusal[] = [];
   for (const record of resolved.records) {
-    const result = record.kind === 'refused' ? record : reading(record, address, now);
+    const result = record.kind === 'refused' ? record : reading(record, identify, now);
     if (result.kind === 'measurement') readings.push(result.measurement);
     else refused.push(result.refusal);
   }
   return { kind: 'readings', readings, refused };
 }
 
-function reading(record: PackRecord, address: Address, now: number): Measured {
-  const { sensor } = address;
+function reading(record: PackRecord, identify: Identify, now: number): Measured {
   const where = `in record ${record.position} of the SenML pack`;
-  const named = namedQuantity(record.name, address, where);
+  const named = identify(record.name, where);
   if (named.kind === 'refused') return named;
-  const { quantity } = named;
+  const { sensor, quantity } = named;
   if (record.value === null) {
     return refuse({
       code: 'senml-no-value',
@@ -80,31 +83,50 @@ function reading(record: PackRecord, address: Address, now: number): Measured {
   return measured(relative ? { ...dated, ownAtIsRelative: true } : dated, where);
 }
 
-type NamedQuantity = { readonly kind: 'quantity'; readonly quantity: Quantity } | Refused;
+/**
+ * Identifies records by the default topic layout: the quantity is the last segment of the resolved
+ * name, segments being parted by `/`, `:` and `.`; on a topic that names a quantity, that quantity
+ * holds and the name may say anything but another one. The sensor is always the topic's.
+ */
+export function byTopic(address: Address): Identify {
+  const of = (quantity: Quantity): Identified => ({
+    kind: 'of',
+    sensor: address.sensor,
+    quantity,
+  });
+  return (name, where) => {
+    // A quantity in the topic is name enough; the RFC's rule is for names that stand alone.
+    const refusal = name === '' && address.quantity !== null ? null : nameFault(name, where);
+    if (refusal !== null) return refusal;
+    const { segment } = nameParts(name);
+    if (address.quantity === null) {
+      if (isQuantity(segment)) return of(segment);
+      return refuse({
+        code: 'quantity-unknown',
+        detail: `The name ${shown(name)} ${where} ends in ${shown(segment)}, which is no quantity known here; end it, after / or : or ., in one of ${quantities.join(', ')}.`,
+      });
+    }
+    if (isQuantity(segment) && segment !== address.quantity) {
+      return refuse({
+        code: 'senml-name',
+        detail: `The name ${shown(name)} ${where} says ${segment}, but the topic says ${address.quantity}; publish the pack to the topic without a quantity.`,
+      });
+    }
+    return of(address.quantity);
+  };
+}
 
-function namedQuantity(name: string, address: Address, where: string): NamedQuantity {
-  // A quantity in the topic is name enough; the RFC's rule is for names that stand alone.
-  if (!(name === '' && address.quantity !== null) && !allowedName.test(name)) {
-    return refuse({
-      code: 'senml-name',
-      detail: `The name ${shown(name)} ${where} is not allowed; start with a letter or digit and use only A–Z a–z 0–9 - : . / _`,
-    });
-  }
-  const segment = name.slice(
-    Math.max(...['/', ':', '.'].map((mark) => name.lastIndexOf(mark))) + 1,
-  );
-  if (address.quantity === null) {
-    if (isQuantity(segment)) return { kind: 'quantity', quantity: segment };
-    return refuse({
-      code: 'quantity-unknown',
-      detail: `The name ${shown(name)} ${where} ends in ${shown(segment)}, which is no quantity known here; end it, after / or : or ., in one of ${quantities.join(', ')}.`,
-    });
-  }
-  if (isQuantity(segment) && segment !== address.quantity) {
-    return refuse({
-      code: 'senml-name',
-      detail: `The name ${shown(name)} ${where} says ${segment}, but the topic says ${address.quantity}; publish the pack to the topic without a quantity.`,
-    });
-  }
-  return { kind: 'quantity', quantity: address.quantity };
+/** The refusal of a name that RFC 8428 does not allow; null when it does. */
+export function nameFault(name: string, where: string): Refused | null {
+  if (allowedName.test(name)) return null;
+  return refuse({
+    code: 'senml-name',
+    detail: `The name ${shown(name)} ${where} is not allowed; start with a letter or digit and use only A–Z a–z 0–9 - : . / _`,
+  });
+}
+
+/** The last segment of a name, after `/`, `:` or `.`, and what stands before it. */
+export function nameParts(name: string): { device: string; segment: string } {
+  const mark = Math.max(...['/', ':', '.'].map((one) => name.lastIndexOf(one)));
+  return { device: name.slice(0, Math.max(0, mark)), segment: name.slice(mark + 1) };
 }

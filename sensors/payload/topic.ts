@@ -1,5 +1,6 @@
 import { type Quantity, quantities } from '../../daemon/contract/quantity.ts';
 import { type Refused, refuse, shown } from './refusal.ts';
+import { allowedSensorId } from './sensor-template.ts';
 
 /** Where a message is addressed: the sensor, and the quantity if the topic names one. */
 export type Address = { readonly sensor: string; readonly quantity: Quantity | null };
@@ -8,8 +9,6 @@ export type ReadTopic =
   | { readonly kind: 'not-ours' }
   | { readonly kind: 'address'; readonly address: Address }
   | Refused;
-
-const allowedSensorId = /^[A-Za-z0-9._-]{1,64}$/;
 
 /**
  * Tells whether a word is one of the quantities, exactly as written.

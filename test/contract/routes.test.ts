@@ -8,6 +8,9 @@ const all = (Object.keys(routes) as RouteName[]).map((name) => {
   return { name, ...route };
 });
 
+/** Sent with a body, but nothing is made by them. */
+const makesNothing: readonly RouteName[] = ['tryTopicRule', 'listenForTopics'];
+
 const fieldsOf = (schema: z.ZodType | undefined) =>
   schema instanceof z.ZodObject ? Object.keys(schema.shape) : [];
 
@@ -22,10 +25,11 @@ describe('the routes of the contract', () => {
     expect(fieldsOf(params)).toEqual(inPath);
   });
 
-  it.each(all)('$name takes a body only where something is changed', ({ method, body, status }) => {
+  it.each(all)('$name takes a body only where something is changed', (route) => {
+    const { name, method, body, status } = route;
     if (method === 'GET' || method === 'DELETE') expect(body).toBeUndefined();
     else expect(body).toBeDefined();
-    expect(status).toBe(method === 'POST' ? 201 : 200);
+    expect(status).toBe(method === 'POST' && !makesNothing.includes(name) ? 201 : 200);
   });
 
   it.each(all)('$name refuses fields that it does not know', ({ params, query, body }) => {

@@ -13,11 +13,13 @@ import { createMonitor } from '../../daemon/monitor/monitor.ts';
 import { noticeChannels } from '../../daemon/notice-channels.ts';
 import { defaultPlans } from '../../daemon/rules/coating-plan.ts';
 import { Settings } from '../../daemon/settings/schema.ts';
+import { siteTopics } from '../../daemon/site-topics.ts';
 import { openForWriting } from '../../daemon/store/open.ts';
 import { storeReader, storeWriter } from '../../daemon/store/store.ts';
 import type { StoreThread } from '../../daemon/store/thread.ts';
 import { correctedValue } from '../../sensors/correct/corrected-value.ts';
 import { readingFlagBits } from '../../sensors/correct/reading-time.ts';
+import type { Decoded } from '../../sensors/payload/decode-message.ts';
 import { openAccess } from '../access/open-access.ts';
 import { inThisThread } from '../store/store-sides.ts';
 
@@ -43,6 +45,8 @@ export interface BuiltSite {
   call<N extends RouteName>(name: N, given?: RouteGiven): Promise<RouteReply<N>>;
   /** The same, for a call that is to be refused. */
   refused(name: RouteName, given?: RouteGiven): Promise<Problem>;
+  /** A message on any topic as if it had come just now; what it became by a rule. */
+  message(topic: string, payload: string): Decoded;
   /** Readings as if they had come from a sensor. */
   hear(sensor: string, quantity: Quantity, values: [at: number, value: number][]): Promise<void>;
   watchNotices(): Promise<void>;
@@ -89,6 +93,12 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
   const counts = { accepted: 0, duplicates: 0, refused: 0, dropped: 0, flagged: 0 };
   const intake = { ...counts, refusing: false };
 
+  const topics = siteTopics({
+    ...{ settings, clock: { now: () => site.now }, monitor, changes: { changed } },
+    site: { reader: read, writer: write as StoreThread },
+    log: { info() {}, warn() {}, error: (facts, text) => errors.push({ ...facts, text }) },
+  });
+
   const app = await buildServer({
     site: 'shed',
     access: openAccess().access,
@@ -123,6 +133,7 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
       corrected,
       refused: read.refused,
     },
+    topicRules: topics.port,
     health: () => ({
       ...{ status: 'ok', reasons: [], broker: 'embedded', connected: true },
       ...{ intake, clients: null },
@@ -171,6 +182,12 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
     },
     async refused(name: RouteName, options?: RouteGiven) {
       return problemOf(await callRoute(name, options));
+    },
+    message(topic: string, payload: string) {
+      const bytes = new TextEncoder().encode(payload);
+      topics.otherTopics.heard(topic, bytes, false);
+      const message = { topic, text: payload, byteLength: bytes.length, bytes };
+      return topics.otherTopics.decode(message, site.now);
     },
     async hear(sensor: string, quantity: Quantity, values: [number, number][]) {
       const committed = await write.commitReadings({

@@ -6,6 +6,12 @@ import { build, hourMs, moment, problemOf, type RouteGiven, withCoat } from './b
 
 const names = Object.keys(routes) as RouteName[];
 const unknownId = '019a0000-0000-7000-8000-000000000000';
+const topicRule = {
+  pattern: 'farm/{sensor}/temp',
+  sensor: '{sensor}',
+  payload: 'text',
+  values: [{ quantity: 'air-temperature' }],
+};
 
 describe('every route of the contract', () => {
   it('is served', async () => {
@@ -31,6 +37,12 @@ describe('every route of the contract', () => {
       listSensors: {},
       readSensor: { id: 'n1' },
       changeSensor: { id: 'n1', body: { name: 'North wall' } },
+      listTopicRules: {},
+      createTopicRule: { body: { id: unknownId, ...topicRule, placeId: room.id } },
+      changeTopicRule: { id: unknownId, body: { sensor: 'x-{sensor}' } },
+      tryTopicRule: { body: { rule: topicRule } },
+      foundTopics: {},
+      listenForTopics: { body: { minutes: 0 } },
       listPlans: {},
       createPlan: { body: { name: 'Mine', surface: 'sawn', coats: plan?.coats } },
       listBatches: {},
@@ -67,6 +79,7 @@ describe('every route of the contract', () => {
       tickLockUp: { body: { line: 'heater' } },
       listRefused: {},
       mixture: { query: { areaM2: '80', spreadingM2PerL: '8', paint: '35', turpentine: '15' } },
+      removeTopicRule: { id: unknownId },
       removeCoat: { id: batch.id, part: coat.id },
     };
     const reply = Object.fromEntries(names.map((name) => [name, routes[name] as Route]));

@@ -174,7 +174,7 @@ describe('a message that is no reading is kept with its reason', () => {
     ['warm', 'payload-not-a-number'],
     ['NaN', 'value-not-finite'],
     ['1e9', 'value-out-of-range'],
-    ['21.5 °C', 'payload-not-a-number'],
+    ['21.5 grad', 'unit-does-not-fit'],
     ['', 'payload-empty'],
     ['{"value":', 'payload-not-json'],
     ['{"value":"20"}', 'payload-not-a-number'],

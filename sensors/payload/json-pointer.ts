@@ -1,0 +1,48 @@
+import { isJsonObject } from './json.ts';
+
+export type JsonPointer = readonly string[];
+
+/** Deeper than any sensor nests. Assumption. */
+const mostTokens = 32;
+const arrayIndex = /^(?:0|[1-9]\d{0,8})$/;
+
+/**
+ * Takes a JSON Pointer apart.
+ *
+ * @param text for example `/data/0/temp`; empty for the whole document
+ * @returns its reference tokens, unescaped; or what is wrong with it, as the end of a sentence
+ *
+ * **Source:** RFC 6901 (2013), sections 3 and 4.
+ */
+export function parsedPointer(text: string): JsonPointer | string {
+  if (text === '') return [];
+  if (!text.startsWith('/')) return 'has to begin with / (or be empty, for the whole payload)';
+  if (/~(?![01])/.test(text))
+    return 'has a ~ that is not followed by 0 or 1; write ~0 for ~ itself';
+  const tokens = text.slice(1).split('/');
+  if (tokens.length > mostTokens) return `goes deeper than ${mostTokens} levels`;
+  // Section 4: first ~1, then ~0, so that ~01 becomes ~1.
+  return tokens.map((token) => token.replaceAll('~1', '/').replaceAll('~0', '~'));
+}
+
+/**
+ * What a pointer points at. Only what the document itself holds is found, never what objects
+ * inherit, so that `/__proto__` and `/length` are names like others.
+ *
+ * @param json a parsed document
+ * @returns undefined where there is nothing
+ */
+export function atPointer(json: unknown, pointer: JsonPointer): unknown {
+  let here = json;
+  for (const token of pointer) {
+    if (Array.isArray(here)) here = arrayIndex.test(token) ? here[Number(token)] : undefined;
+    else if (isJsonObject(here)) here = Object.hasOwn(here, token) ? here[token] : undefined;
+    else return undefined;
+  }
+  return here;
+}
+
+/** A pointer as text. **Source:** RFC 6901, section 3. */
+export function pointerText(tokens: JsonPointer): string {
+  return tokens.map((token) => `/${token.replaceAll('~', '~0').replaceAll('/', '~1')}`).join('');
+}
