@@ -6,7 +6,7 @@ import { forecastTopic } from './forecast-port.ts';
 import type { IngestLog, MessagePort, TakeMessage } from './message-port.ts';
 import { sentMessages } from './sent-messages.ts';
 import { keepAliveSeconds, sessionConnect } from './session-connect.ts';
-import { subscriptions } from './subscriptions.ts';
+import { firstRefusal, subscriptions } from './subscriptions.ts';
 import { messagesUnderWay } from './under-way.ts';
 
 export interface SubscriberParts {

@@ -1,7 +1,7 @@
 import type { Packet } from 'mqtt-packet';
 
 /** From this code on a broker says no. **Source:** MQTT 5.0 (2019), section 2.4. */
-const firstRefusal = 0x80;
+export const firstRefusal = 0x80;
 
 export interface SubscriptionParts {
   /** Listened to always; without the first of them nothing works. */
