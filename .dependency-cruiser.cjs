@@ -51,7 +51,14 @@ const TABLE = {
   http: {
     from: 'daemon/http/',
     folders: [CONTRACT, RULES, SCIENCE],
-    packages: ['fastify', '@fastify/*', 'fastify-type-provider-zod', 'uuid', 'zod'],
+    packages: [
+      'fastify',
+      '@fastify/*',
+      'fastify-type-provider-zod',
+      'ical-generator',
+      'uuid',
+      'zod',
+    ],
     node: true,
   },
   notify: {

@@ -7,6 +7,7 @@ export function siteEdits(
   store: StoreThread,
   monitor: Pick<Monitor, 'factsChanged'>,
   changed: (batchId: string | null) => void,
+  mostPhotoBytes: number,
 ): Edits {
   const worked =
     <A extends unknown[]>(
@@ -36,5 +37,10 @@ export function siteEdits(
     placeSensor: worked(store.placeSensor),
     seeNotice: worked(store.seeNotice),
     tickLockUp: worked(store.tickLockUp),
+    addPhoto: worked(
+      (photo, picture, at) => store.addPhoto(photo, picture, mostPhotoBytes, at),
+      (photo) => photo.batchId,
+    ),
+    removePhoto: worked(store.removePhoto),
   };
 }

@@ -85,6 +85,7 @@ async function compose(
     noticeLimits: settings.notices,
     timeZone: siteTimeZone(settings),
     maxGapMs: settings.cure.maxGapHours * 3_600_000,
+    ahead: settings.work,
     newId,
     failed: (cause) => log.error({ cause: String(cause) }, 'hour sums could not be kept'),
     reckoned: metrics.hoursReckoned,

@@ -12,6 +12,7 @@ import { buildServer } from './http/server.ts';
 import { coatChart } from './monitor/batch-chart.ts';
 import type { Monitor } from './monitor/monitor.ts';
 import { noticeChannels } from './notice-channels.ts';
+import { siteTimeZone } from './notices-out.ts';
 import { siteNames } from './open-access.ts';
 import type { OpenSite } from './open-site.ts';
 import type { Settings } from './settings/schema.ts';
@@ -67,8 +68,14 @@ export function sitePages({
       lockUp: monitor.lockUp,
       noticeChannels: () => noticeChannels(settings, reader.channelTallies()),
       notices: reader.notices,
+      planAhead: monitor.ahead,
+      whatHelps: monitor.whatHelps,
+      report: monitor.report,
+      season: monitor.season,
+      photos: reader.photosOf,
+      photo: reader.photo,
     },
-    edits: siteEdits(writer, monitor, changed),
+    edits: siteEdits(writer, monitor, changed, settings.photos.maxMiB * 1_048_576),
     readings: {
       readingsBetween: reader.readingsBetween,
       readingOutline: reader.readingOutline,
@@ -79,6 +86,7 @@ export function sitePages({
     },
     topicRules,
     health,
+    timeZone: siteTimeZone(settings),
     now: clock.now,
     speed: () => clock.speed,
     newId,

@@ -30,6 +30,13 @@ const addresses = {
   endDevices: { method: 'DELETE', path: '/api/v1/devices' },
   createPairingCode: { method: 'POST', path: '/api/v1/tablets/code' },
   pairTablet: { method: 'POST', path: '/api/v1/tablets' },
+  planAhead: { method: 'GET', path: '/api/v1/plan-ahead' },
+  whatHelps: { method: 'GET', path: '/api/v1/batches/:id/what-helps' },
+  batchReport: { method: 'GET', path: '/api/v1/batches/:id/report' },
+  season: { method: 'GET', path: '/api/v1/season' },
+  listPhotos: { method: 'GET', path: '/api/v1/batches/:id/photos' },
+  createPhoto: { method: 'POST', path: '/api/v1/batches/:id/photos' },
+  removePhoto: { method: 'DELETE', path: '/api/v1/batches/:id/photos/:part' },
   listRefused: { method: 'GET', path: '/api/v1/refused' },
 } as const satisfies {
   [N in RouteName]?: { method: Routes[N]['method']; path: Routes[N]['path'] };

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { AccessPage } from './access/access-page.tsx';
 import { PinDialog } from './access/pin-dialog.tsx';
+import { AheadPage } from './ahead/ahead-page.tsx';
 import { ApiPage } from './api-page/api-page.tsx';
 import { AwayBanner } from './away-banner.tsx';
 import { BatchPage } from './batch/batch-page.tsx';
@@ -34,6 +35,8 @@ function Shown({ page }: { page: Page }) {
       return <WallPage />;
     case 'batch':
       return <BatchPage key={page.id} id={page.id} />;
+    case 'ahead':
+      return <AheadPage />;
     case 'setup':
       return <SetupPage />;
     case 'access':

@@ -16,6 +16,7 @@ import './styles/button.css';
 import './styles/form.css';
 import './styles/listing.css';
 import './styles/access.css';
+import './styles/ahead.css';
 import { keepTheme } from './theme.ts';
 
 keepTheme(document.documentElement);

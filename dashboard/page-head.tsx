@@ -4,6 +4,7 @@ import { useShed } from './shed-context.ts';
 
 const links = [
   { kind: 'wall', address: '#/', words: 'Wall' },
+  { kind: 'ahead', address: '#/ahead', words: 'What comes' },
   { kind: 'setup', address: '#/setup', words: 'Set up' },
   { kind: 'access', address: '#/access', words: 'Access' },
   { kind: 'api', address: '#/api', words: 'API' },

@@ -2,6 +2,7 @@
 export type Page =
   | { readonly kind: 'wall' }
   | { readonly kind: 'batch'; readonly id: string }
+  | { readonly kind: 'ahead' }
   | { readonly kind: 'setup' }
   | { readonly kind: 'access' }
   | { readonly kind: 'api' }
@@ -18,6 +19,7 @@ export function pageOf(hash: string): Page {
   if (path === '') return { kind: 'wall' };
   const batch = /^\/batch\/([^/]+)$/.exec(path);
   if (batch?.[1] !== undefined) return { kind: 'batch', id: decodeURIComponent(batch[1]) };
+  if (path === '/ahead') return { kind: 'ahead' };
   if (path === '/setup') return { kind: 'setup' };
   if (path === '/access') return { kind: 'access' };
   if (path === '/api') return { kind: 'api' };

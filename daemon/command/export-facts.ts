@@ -1,9 +1,9 @@
+import { csvLine } from '../rules/csv-line.ts';
 import {
   type DatabaseSnapshot,
   type ExportedTable,
   exportedTables,
 } from '../store/backup-tables.ts';
-import { csvLine } from './export-csv.ts';
 import type { TextPiece } from './export-folder.ts';
 
 /** A table of facts in one of its two forms, to be written. */

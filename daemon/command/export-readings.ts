@@ -1,7 +1,7 @@
 import { type Quantity, quantities, quantityFacts } from '../contract/quantity.ts';
 import { corrected, flagWords } from '../corrected.ts';
+import { csvLine } from '../rules/csv-line.ts';
 import { type DatabaseSnapshot, isoTime } from '../store/backup-tables.ts';
-import { csvLine } from './export-csv.ts';
 import type { TextPiece } from './export-folder.ts';
 
 /** Readings taken from the store at once. */

@@ -6,7 +6,9 @@ import { coatRoutes } from './routes/coat.ts';
 import { noticeRoutes } from './routes/notice.ts';
 import { placeRoutes } from './routes/place.ts';
 import { planRoutes } from './routes/plan.ts';
+import { planAheadRoutes } from './routes/plan-ahead.ts';
 import { readingRoutes } from './routes/reading.ts';
+import { reportRoutes } from './routes/report.ts';
 import { sensorRoutes } from './routes/sensor.ts';
 import { siteRoutes } from './routes/site.ts';
 import { topicRuleRoutes } from './routes/topic-rule.ts';
@@ -24,6 +26,8 @@ export const routes = {
   ...noticeRoutes,
   ...accessRoutes,
   ...brushRoutes,
+  ...planAheadRoutes,
+  ...reportRoutes,
 } as const;
 
 export type Routes = typeof routes;

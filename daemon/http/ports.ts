@@ -6,8 +6,11 @@ import type { LockUp } from '../contract/lock-up.ts';
 import type { NoticeChannels } from '../contract/notice-channel.ts';
 import type { OverviewPlace } from '../contract/overview.ts';
 import type { PlaceAir } from '../contract/place.ts';
+import type { PlanAhead, PlanAheadQuery } from '../contract/plan-ahead.ts';
 import type { Quantity } from '../contract/quantity.ts';
+import type { BatchReport, Season } from '../contract/report.ts';
 import type { BatchChart } from '../contract/series.ts';
+import type { WhatHelpsReply } from '../contract/what-helps.ts';
 import type {
   BatchFact,
   CoatFact,
@@ -25,6 +28,7 @@ import type {
   SensorStay,
   TouchTestFact,
 } from '../rules/facts.ts';
+import type { PhotoFact } from '../rules/photo.ts';
 import type { ReadingOutline } from '../rules/reading-outline.ts';
 import type { AccessPort } from './access-port.ts';
 import type { ServerLimits } from './server-limits.ts';
@@ -59,6 +63,14 @@ export interface SiteView {
   noticeChannels(): NoticeChannels;
   chart(batchId: string, points: number, now: number): BatchChart;
   notices(): NoticeFact[];
+  /** @throws BoardcureError where what is asked about cannot be reckoned */
+  planAhead(asked: (PlanAheadQuery & { boards: number }) | null, now: number): PlanAhead;
+  whatHelps(batch: BatchFact, now: number): WhatHelpsReply;
+  report(batch: BatchFact, now: number): Omit<BatchReport, 'site' | 'photos'>;
+  season(from: number | null, to: number | null, now: number): Season;
+  /** Photos of a batch, in the order of time. */
+  photos(batchId: string): PhotoFact[];
+  photo(id: string): (PhotoFact & { picture: Uint8Array }) | null;
 }
 
 /** What people may record; each settles when it is on disk and worked in. */
@@ -78,6 +90,8 @@ export interface Edits {
   placeSensor(stay: SensorStay, id: string, at: number): Promise<void>;
   seeNotice(id: string, at: number): Promise<void>;
   tickLockUp(tick: LockUpTickFact, recordedAt: number): Promise<void>;
+  addPhoto(photo: Omit<PhotoFact, 'bytes'>, picture: Uint8Array, at: number): Promise<void>;
+  removePhoto(id: string, at: number): Promise<void>;
 }
 
 export interface Readings {
@@ -116,6 +130,8 @@ export interface HttpParts {
   newId(): string;
   /** Calls back after anything that a page shows has changed; returns how to stop. */
   onChange(listener: (batchId: string | null) => void): () => void;
+  /** IANA name of the site’s time zone. */
+  timeZone: string;
   /** Folder of the built dashboard; null when there is none. */
   dashboardFolder: string | null;
   longestGapMs: number;

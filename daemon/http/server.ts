@@ -18,7 +18,9 @@ import { brushRoutes } from './routes/brush.ts';
 import { coatRoutes } from './routes/coats.ts';
 import { entryRoutes } from './routes/entries.ts';
 import { placeRoutes } from './routes/places.ts';
+import { planAheadRoutes } from './routes/plan-ahead.ts';
 import { planRoutes } from './routes/plans.ts';
+import { reportRoutes } from './routes/reports.ts';
 import { sensorRoutes } from './routes/sensors.ts';
 import { seriesRoutes } from './routes/series.ts';
 import { siteRoutes } from './routes/site.ts';
@@ -91,6 +93,8 @@ export async function buildServer(parts: HttpParts): Promise<FastifyInstance> {
     entryRoutes(api, parts);
     brushRoutes(api, parts);
     seriesRoutes(api, parts);
+    planAheadRoutes(api, parts);
+    reportRoutes(api, parts);
     endStreams = streamRoute(api, parts);
     api.get('/api/v1/openapi.json', { schema: { hide: true }, config: { role: 'anyone' } }, () =>
       app.swagger(),

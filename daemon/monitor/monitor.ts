@@ -2,14 +2,18 @@ import type { PlaceAir } from '../contract/place.ts';
 import { usualApplicationLimits } from '../rules/brush-limits.ts';
 import type { ReadingFact } from '../rules/facts.ts';
 import type { VerdictLimits } from '../rules/gate-verdict.ts';
+import { localTime } from '../rules/local-time.ts';
 import { type NoticeLimits, usualNoticeLimits, usualRagRepeatHours } from '../rules/notice.ts';
 import { airSources, placesFed, stayAt } from '../rules/place.ts';
 import type { HeardReading } from '../rules/place-series.ts';
 import type { TouchPrior } from '../science/touch.ts';
+import { aheadBatches } from './ahead-batches.ts';
 import { airWatch } from './air-watch.ts';
 import { batchAssessor } from './assess-batch.ts';
+import { batchReporter } from './batch-report.ts';
 import { brushCheck } from './brush-check.ts';
 import { coatCures } from './coat-cure.ts';
+import { coatHistory } from './coat-history.ts';
 import { coatKnowledge } from './coat-knowledge.ts';
 import { cureLedger } from './cure-ledger.ts';
 import type { ModelPair } from './hour-book.ts';
@@ -19,6 +23,8 @@ import { placesOverview } from './overview.ts';
 import { type Followed, followed, placeAir } from './place-air.ts';
 import { placeAirReply, placeNow } from './place-now.ts';
 import { placeOutlooks } from './place-outlook.ts';
+import { placeRates } from './place-rates.ts';
+import { type AheadSettings, planAhead } from './plan-ahead.ts';
 import type {
   Corrected,
   FactSource,
@@ -28,8 +34,10 @@ import type {
   ReadingSource,
 } from './ports.ts';
 import { roomVapour } from './room-vapour.ts';
+import { seasonRecord } from './season-record.ts';
 import { readSiteFacts, type SiteFacts } from './site-facts.ts';
 import { type NoticeKeeper, noticeWatch } from './watch-notices.ts';
+import { helpFinder } from './what-helps.ts';
 
 export interface MonitorParts {
   source: ReadingSource & FactSource & HourSource;
@@ -46,6 +54,8 @@ export interface MonitorParts {
   /** What the operator set of notices; the usual limits when left out. */
   noticeLimits?: NoticeLimits & { ragRepeatHours: number };
   maxGapMs: number;
+  /** How work goes, and what is known of the season. */
+  ahead: Omit<AheadSettings, 'timeZone'> & { monthlyMeanC: readonly number[] | null };
   newId: () => string;
   failed: (cause: unknown) => void;
   /** Told how many hours of a place were reckoned anew from readings. */
@@ -108,6 +118,22 @@ export function createMonitor(parts: MonitorParts) {
     localLimitPpm: parts.localLimitPpm,
   });
   const lockUp = lockUpList({ ...brushing, source, assess });
+  const record = seasonRecord(air, models.ruling);
+  const { boardSpread } = limits;
+  const ahead = planAhead({
+    facts,
+    batches: aheadBatches({ facts, assess, knowledge, models, boardSpread }),
+    rates: placeRates({ facts, outlooks, record, models, monthlyMeanC: parts.ahead.monthlyMeanC }),
+    models,
+    settings: { ...parts.ahead, timeZone },
+  });
+  const reports = batchReporter({
+    facts,
+    air,
+    assess,
+    history: coatHistory({ facts, cures, knowledge, boardSpread }),
+    monthOf: (at) => localTime(at, timeZone).day.slice(0, 7),
+  });
   const overview = placesOverview({ facts, air, now: readNow, assess, airWatch: airing });
   const watch = noticeWatch({
     facts,
@@ -166,7 +192,10 @@ export function createMonitor(parts: MonitorParts) {
         const [placeId, quantity] = key.split(' ') as [string, Followed];
         for (const step of air.feed(placeId, quantity, readings)) ledger.extend(step);
       }
-      if (dirtied) ledger.settle();
+      if (dirtied) {
+        record.forget();
+        ledger.settle();
+      }
     },
     /** Called after people recorded or corrected something. */
     factsChanged(): void {
@@ -181,6 +210,7 @@ export function createMonitor(parts: MonitorParts) {
       fed.clear();
       air.forget();
       outlooks.forget();
+      record.forget();
       ledger.settle();
       ledger.refresh();
     },
@@ -193,6 +223,7 @@ export function createMonitor(parts: MonitorParts) {
       air.forget();
       airing.forget();
       outlooks.forget();
+      record.forget();
       ledger.startOver();
     },
     air: (placeId: string, now: number): PlaceAir =>
@@ -204,6 +235,20 @@ export function createMonitor(parts: MonitorParts) {
     fitToBrush,
     lockUp,
     assess,
+    ahead,
+    report: reports.report,
+    season: reports.season,
+    whatHelps: helpFinder({
+      facts,
+      assess,
+      cures,
+      knowledge,
+      outlooks,
+      airing,
+      placeNow: readNow,
+      models,
+      boardSpread,
+    }),
     /** Raises and clears notices; true when there was something to change. */
     watchNotices: watch,
   };

@@ -15,7 +15,7 @@ import type { SiteFacts } from './site-facts.ts';
 export interface PlaceOutlook {
   ruling: CureAhead;
   beside: CureAhead;
-  /** The air that it was reckoned from. */
+  /** The air that both are reckoned from. */
   air: TemperatureOutlook;
 }
 
@@ -108,7 +108,7 @@ export function placeOutlooks({ facts, air, models, forecast }: OutlookParts) {
         outlook && {
           ruling: { ...outlook.ruling, fromAt: last.at },
           beside: { ...outlook.beside, fromAt: last.at },
-          air: outlook.air,
+          air: { ...outlook.air, fromAt: last.at },
         }
       );
     },

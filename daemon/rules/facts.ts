@@ -16,6 +16,9 @@ export interface PlaceFact {
   volumeM3: number | null;
   facing: 'north' | 'east' | 'south' | 'west' | null;
   exposure: 'open' | 'under-eaves' | 'shade' | null;
+  /** Running metres of boards that a rack takes. */
+  capacityM?: number | null;
+  capacityBoards?: number | null;
   createdAt: number;
 }
 

@@ -8,8 +8,10 @@ import { httpSettings } from './sections/http.ts';
 import { logSettings } from './sections/log.ts';
 import { mqttSettings } from './sections/mqtt.ts';
 import { noticeSettings } from './sections/notices.ts';
+import { photoSettings } from './sections/photos.ts';
 import { solventSettings } from './sections/solvent.ts';
 import { storageSettings } from './sections/storage.ts';
+import { workSettings } from './sections/work.ts';
 
 function isTimeZone(name: string): boolean {
   try {
@@ -27,7 +29,6 @@ export const Settings = z.strictObject({
     .regex(/^[A-Za-z0-9._-]{1,64}$/)
     .default('shed')
     .describe('name of this site in MQTT topics'),
-  access: accessSettings,
   timeZone: z
     .string()
     .refine(isTimeZone, { message: 'must be a time zone like Europe/Stockholm' })
@@ -36,6 +37,7 @@ export const Settings = z.strictObject({
     .describe(
       'IANA name of the time zone that days and clock times are of; the computer’s when left out',
     ),
+  access: accessSettings,
   http: httpSettings,
   mqtt: mqttSettings,
   discovery: discoverySettings,
@@ -43,6 +45,8 @@ export const Settings = z.strictObject({
   cure: cureSettings,
   solvent: solventSettings,
   notices: noticeSettings,
+  work: workSettings,
+  photos: photoSettings,
   backup: backupSettings,
   storage: storageSettings,
   log: logSettings,

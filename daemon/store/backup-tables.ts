@@ -21,6 +21,7 @@ export const exportedTables = {
   coat: 'coats',
   touch_test: 'tests',
   remark: 'remarks',
+  photo: 'photos',
   hand_reading: 'hand-readings',
   notice: 'notices',
   lock_up_tick: 'lock-up-ticks',

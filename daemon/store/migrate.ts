@@ -4,6 +4,7 @@ import { sql as packedHours } from './migrations/0002-packed-hours.ts';
 import { sql as pendingReadings } from './migrations/0003-pending-readings.ts';
 import { sql as topicRules } from './migrations/0004-topic-rules.ts';
 import { sql as outgoingAndLockUp } from './migrations/0007-outgoing-and-lock-up.ts';
+import { sql as photos } from './migrations/0008-photos.ts';
 
 /** One step from a version of the database to the next. */
 export interface Migration {
@@ -21,6 +22,7 @@ export const migrations: readonly Migration[] = [
   { name: '0005-kept-free', sql: '' },
   { name: '0006-kept-free', sql: '' },
   { name: '0007-outgoing-and-lock-up', sql: outgoingAndLockUp },
+  { name: '0008-photos', sql: photos },
 ];
 
 export const schemaVersion = migrations.length;

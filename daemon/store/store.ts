@@ -13,11 +13,13 @@ import { forecastTable } from './outdoor-forecast.ts';
 import { messageKeeper, outgoingTable } from './outgoing.ts';
 import { hourPacker } from './pack-hours.ts';
 import { pendingTable } from './pending-readings.ts';
+import { photoTable } from './photos.ts';
 import { placeTable } from './places.ts';
 import { planTable } from './plans.ts';
 import { readingOutlines } from './reading-outline.ts';
 import { readingTable } from './readings.ts';
 import { factRecorder } from './record-facts.ts';
+import { photoRecorder } from './record-photos.ts';
 import { topicRuleRecorder } from './record-topic-rules.ts';
 import { refusedTable } from './refused.ts';
 import { remarkTable } from './remarks.ts';
@@ -40,6 +42,7 @@ function tablesOf(db: Database, posting: PostingPlan) {
     notices: noticeTable(db, outgoing, posting),
     outgoing,
     lockUp: lockUpTable(db),
+    photos: photoTable(db),
     forecast: forecastTable(db),
     pending: pendingTable(db),
     changes: changeTable(db),
@@ -84,6 +87,7 @@ export function storeWriter(
       forget: committer.forget,
       maxSensors,
     }),
+    ...photoRecorder(db, tables),
     ...hourPacker(db, tables.readings),
     ...lettingGo(db),
     /** Does nothing: that it was done shows that whoever writes is not stuck. */
@@ -146,6 +150,8 @@ export function storeReader(db: Database) {
     tests: coats.tests,
     remarks: remarks.all,
     handReadings: remarks.handReadings,
+    photosOf: tables.photos.ofBatch,
+    photo: tables.photos.one,
     notices: notices.newest,
     dueMessages: outgoing.due,
     channelTallies: outgoing.tally,

@@ -7,7 +7,7 @@ import { setTimeout as pause } from 'node:timers/promises';
 import BetterSqlite3 from 'better-sqlite3';
 import { parse } from 'csv-parse/sync';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { csvLine } from '../../daemon/command/export-csv.ts';
+import { csvLine } from '../../daemon/rules/csv-line.ts';
 import {
   exportedTables,
   holdsReadings,

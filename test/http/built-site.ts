@@ -59,6 +59,9 @@ export const fromHere = {
   headers: { host: 'localhost:8080' },
 } as const;
 
+/** What the pictures of a built site may take together. */
+export const mostPhotoBytes = 2000;
+
 export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> {
   const db = openForWriting(':memory:');
   const timeUnknownBit = readingFlagBits['time-unknown'];
@@ -82,6 +85,7 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
     limits: settings.cure,
     localLimitPpm: () => null,
     maxGapMs,
+    ahead: settings.work,
     newId,
     failed: (cause) => errors.push({ cause }),
   });
@@ -123,8 +127,14 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
       lockUp: monitor.lockUp,
       noticeChannels: () => noticeChannels(settings, read.channelTallies()),
       notices: read.notices,
+      planAhead: monitor.ahead,
+      whatHelps: monitor.whatHelps,
+      report: monitor.report,
+      season: monitor.season,
+      photos: read.photosOf,
+      photo: read.photo,
     },
-    edits: siteEdits(write as StoreThread, monitor, changed),
+    edits: siteEdits(write as StoreThread, monitor, changed, mostPhotoBytes),
     readings: {
       readingsBetween: read.readingsBetween,
       readingOutline: read.readingOutline,
@@ -138,6 +148,7 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
       ...{ status: 'ok', reasons: [], broker: 'embedded', connected: true },
       ...{ intake, clients: null },
     }),
+    timeZone: 'UTC',
     now: () => site.now,
     speed: () => 1,
     newId,

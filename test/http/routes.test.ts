@@ -5,6 +5,9 @@ import { type RouteName, routes } from '../../daemon/contract/routes.ts';
 import { build, hourMs, moment, problemOf, type RouteGiven, withCoat } from './built-site.ts';
 
 const names = Object.keys(routes) as RouteName[];
+const photoId = '019a0000-0000-7000-8000-0000000000aa';
+/** How a JPEG begins: as much as is looked at. */
+const smallJpeg = Buffer.from([0xff, 0xd8, 0xff, 0xe0]).toString('base64');
 const unknownId = '019a0000-0000-7000-8000-000000000000';
 const topicRule = {
   pattern: 'farm/{sensor}/temp',
@@ -80,6 +83,13 @@ describe('every route of the contract', () => {
       listRefused: {},
       mixture: { query: { areaM2: '80', spreadingM2PerL: '8', paint: '35', turpentine: '15' } },
       removeTopicRule: { id: unknownId },
+      planAhead: { query: { boards: '40' } },
+      whatHelps: { id: batch.id },
+      batchReport: { id: batch.id },
+      season: {},
+      createPhoto: { id: batch.id, body: { id: photoId, at, picture: smallJpeg } },
+      listPhotos: { id: batch.id },
+      removePhoto: { id: batch.id, part: photoId },
       removeCoat: { id: batch.id, part: coat.id },
     };
     const reply = Object.fromEntries(names.map((name) => [name, routes[name] as Route]));

@@ -39,6 +39,7 @@ export function openSite(cure: Partial<Settings['cure']> = {}) {
       limits: settings,
       localLimitPpm: () => null,
       maxGapMs: settings.maxGapHours * 3_600_000,
+      ahead: Settings.parse({}).work,
       newId,
       failed: (cause) => {
         throw cause;

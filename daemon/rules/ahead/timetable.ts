@@ -76,6 +76,8 @@ export function timetable(
       const needsRoom = step.onRack && !at.onRack;
       if (needsRoom && !hasRoom(shop, usedM, chain.rackM)) continue;
       const from = Math.max(at.freeAt, handsFreeAt, needsRoom ? roomSince : 0);
+      // It begins no earlier than that: a step found already is as early.
+      if (best !== null && from >= best.beginsAt) continue;
       const slot = brushSlot(shop, step, from);
       if (slot && (best === null || slot.beginsAt < best.beginsAt))
         best = { chain: index, ...slot };

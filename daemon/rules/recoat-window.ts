@@ -1,0 +1,53 @@
+import type { Reason } from '../contract/gate.ts';
+import type { PlaceKind } from '../contract/place.ts';
+
+/** A stretch in which a coat lay at a kind of place; `toAt` is now for the present one. */
+export interface Exposed {
+  kind: PlaceKind;
+  fromAt: number;
+  toAt: number;
+}
+
+const dayMs = 86_400_000;
+/** After so many days in the weather a coat is washed and scuffed first. Common practice, no source. */
+const outdoorDays = 14;
+/** A stay this long that reaches over the turn of the season has wintered. Assumption. */
+const winterDays = 60;
+
+/**
+ * What to do before the next coat on one that has stood for a while. There is no day after which it
+ * is too late: oil paint takes the next coat as long as it is clean and sound.
+ *
+ * **Source:** common practice, no source; the paint maker’s sheet comes first.
+ *
+ * @param isWinter - whether a moment lies in the site’s cold season
+ */
+export function recoatWindow(
+  stays: readonly Exposed[],
+  isWinter: (at: number) => boolean,
+): Reason[] {
+  const outside = stays.filter(({ kind }) => kind === 'wall' || kind === 'outdoors');
+  const days = outside.reduce((sum, { fromAt, toAt }) => sum + (toAt - fromAt) / dayMs, 0);
+  if (days <= outdoorDays) return [];
+  const wintered = outside.some(
+    ({ fromAt, toAt }) => toAt - fromAt >= winterDays * dayMs && hasWinter(fromAt, toAt, isWinter),
+  );
+  const reasons: Reason[] = [
+    {
+      code: 'recoat-wash',
+      text: `It has stood outdoors for ${Math.floor(days)} days: wash it, let it dry and scuff it first. It is not too late for the next coat.`,
+    },
+  ];
+  if (wintered) {
+    reasons.push({
+      code: 'recoat-winter',
+      text: 'It has stood over winter: look for mould and chalk as well. Mould is washed off and killed, chalk is washed until a dark cloth stays clean, before the next coat.',
+    });
+  }
+  return reasons;
+}
+
+function hasWinter(fromAt: number, toAt: number, isWinter: (at: number) => boolean): boolean {
+  for (let at = fromAt; at <= toAt; at += 7 * dayMs) if (isWinter(at)) return true;
+  return isWinter(toAt);
+}
