@@ -1,6 +1,7 @@
 import { setTimeout as pause } from 'node:timers/promises';
 import type { buildServer } from './http/server.ts';
 import { startBroker } from './ingest/broker.ts';
+import type { ClientAccess } from './ingest/client-access.ts';
 import type { IngestLog, MessagePort } from './ingest/message-port.ts';
 import { startSubscriber } from './ingest/subscriber.ts';
 import type { Settings } from './settings/schema.ts';
@@ -10,10 +11,12 @@ export function openMessagePort(
   settings: Settings,
   take: Parameters<typeof startBroker>[0]['take'],
   filters: readonly string[],
+  access: ClientAccess,
   log: IngestLog,
 ): Promise<MessagePort> | MessagePort {
   const { host, port, external, clientId } = settings.mqtt;
-  if (external === null) return startBroker({ host, port, limits: settings.mqtt, take, log });
+  if (external === null)
+    return startBroker({ host, port, limits: settings.mqtt, access, take, log });
   return startSubscriber({
     url: external,
     clientId: clientId ?? `boardcure-${settings.site}`,

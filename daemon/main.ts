@@ -70,7 +70,6 @@ async function compose(
 ): Promise<Omit<Daemon, 'close'>> {
   const site = await openSite(settings, clock, atClose);
   const { reader, writer, models } = site;
-  const access = openSiteAccess(settings);
   const changing = changes();
   const metrics = siteMetrics();
   const monitor = createMonitor({
@@ -92,6 +91,7 @@ async function compose(
   });
   const topics = siteTopics({ settings, clock, log, site, monitor, changes: changing });
   atClose(topics.close);
+  const { access, mqttAccess } = openSiteAccess(settings, topics.otherTopics.decode);
   const intake = await siteIntake({
     settings,
     clock,
@@ -101,6 +101,7 @@ async function compose(
     changes: changing,
     metrics,
     topics,
+    mqttAccess,
     atClose,
   });
   const { port, time, upkeep, queue, counts } = intake;
@@ -120,7 +121,7 @@ async function compose(
   atClose(figures.close);
   metrics.lookUp(figures.look);
   const app = await sitePages({
-    ...{ settings, clock, log, site, monitor, changes: changing, health, access },
+    ...{ settings, clock, log, site, monitor, changes: changing, health, access, mqttAccess },
     topicRules: topics.port,
     metrics: { ...metrics, pagesListen: figures.pagesListen },
   });

@@ -3,6 +3,7 @@ import type { Clock } from './clock.ts';
 import type { Closing } from './closing.ts';
 import { BoardcureError } from './contract/problem.ts';
 import type { DaemonLog } from './daemon-log.ts';
+import type { ClientAccess } from './ingest/client-access.ts';
 import { forecastPort } from './ingest/forecast-port.ts';
 import { groupCommit } from './ingest/group-commit.ts';
 import { createIntake } from './ingest/intake.ts';
@@ -28,6 +29,7 @@ interface IntakeParts {
   changes: Changes;
   metrics: SiteMetrics;
   topics: SiteTopics;
+  mqttAccess: ClientAccess;
   atClose: Closing['atClose'];
 }
 
@@ -41,6 +43,7 @@ export async function siteIntake({
   changes: { changed },
   metrics,
   topics,
+  mqttAccess,
   atClose,
 }: IntakeParts) {
   const upkeep = storeUpkeep(writer, settings.storage, (cause) =>
@@ -106,7 +109,7 @@ export async function siteIntake({
     queue,
     others: intake.take,
   });
-  const port = await openMessagePort(settings, take, topics.filters(), log);
+  const port = await openMessagePort(settings, take, topics.filters(), mqttAccess, log);
   topics.comeFrom(port);
   atClose(async () => {
     await port.close();

@@ -19,6 +19,7 @@ import type { Settings } from './settings/schema.ts';
 
 interface PagesParts {
   access: HttpParts['access'];
+  mqttAccess: HttpParts['mqttAccess'];
   settings: Settings;
   clock: Clock;
   log: DaemonLog;
@@ -33,6 +34,7 @@ interface PagesParts {
 /** The server of pages and of the API, over what the monitor knows and the store keeps. */
 export function sitePages({
   access,
+  mqttAccess,
   settings,
   clock,
   log,
@@ -46,6 +48,7 @@ export function sitePages({
   return buildServer({
     site: settings.site,
     access,
+    mqttAccess,
     names: siteNames(settings),
     limits: settings.http,
     view: {

@@ -39,7 +39,7 @@ export type KeptDevice = z.infer<typeof KeptDevice>;
 
 const KeptLogin = z.object({
   name: z.string(),
-  kind: z.enum(['node', 'listener']),
+  kind: z.enum(['node', 'listener', 'forecaster']),
   /** Sensors that a node may publish as. */
   sensors: z.array(z.string()),
   secret: Hash,
@@ -79,6 +79,8 @@ const lockTries = 100;
 export interface AccessFile {
   /** What the file says now; read again only when it was changed, by the command for example. */
   read(): Kept;
+  /** The same without a look at the disk: what this process knew last. For what is asked often. */
+  known(): Kept;
   /** Replaces the file by what `change` makes of it, one change after the other. */
   change(change: (kept: Kept) => Kept): Promise<Kept>;
 }
@@ -129,9 +131,10 @@ export function openAccessFile(file: string): AccessFile {
     }
   }
 
-  read();
+  const first = read();
   return {
     read,
+    known: () => kept ?? first,
     change(change) {
       const done = queue.then(() => replace(change));
       queue = done.catch(() => {});

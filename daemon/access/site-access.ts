@@ -4,7 +4,7 @@ import { pinFault, shownCode, tidyPin } from '../rules/pin.ts';
 import { type AccessFile, asKept, type Kept } from './access-file.ts';
 import { deviceList } from './device-list.ts';
 import { oneTimeCodes } from './one-time-codes.ts';
-import { HasherBusy, pinCost, type SecretHasher } from './secret-hash.ts';
+import { type HashCost, HasherBusy, type SecretHasher } from './secret-hash.ts';
 import { type Trier, tryCounter } from './try-counter.ts';
 
 const setUpCodeSigns = 12;
@@ -15,6 +15,8 @@ const pairingCodeLastsMs = 600_000;
 export interface SiteAccessParts {
   file: AccessFile;
   hasher: SecretHasher;
+  /** What the hash of a PIN is made with. */
+  pinCost: HashCost;
   look: 'open' | 'log-in';
   span: DeviceSpan;
   /** UTC epoch ms of the computer, also where the shed’s time is simulated. */
@@ -88,7 +90,7 @@ export function siteAccess(parts: SiteAccessParts) {
         pointer: '/pin',
       });
     }
-    const hash = asKept(await hasher.make(pin, pinCost));
+    const hash = asKept(await hasher.make(pin, parts.pinCost));
     return (kept) => ({
       ...kept,
       pins: { ...kept.pins, [change.role]: hash },

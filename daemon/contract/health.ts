@@ -24,6 +24,8 @@ export const Health = z.object({
     .object({
       connections: z.int().describe('open just now'),
       bestEffort: z.int().describe('messages at QoS 0: nobody sends them again'),
+      refused: z.int().describe('connections that were not let in: no name, or a wrong password'),
+      notAllowed: z.int().describe('messages and subscriptions that were not allowed'),
       retainDropped: z.int().describe('messages that were to be kept and were passed on only'),
       cutOff: z
         .record(z.string(), z.int())

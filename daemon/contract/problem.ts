@@ -85,6 +85,12 @@ export const problems = {
     doThis:
       'Use its IP address or the name of its computer, or list the name in the settings under http.names.',
   },
+  BC_SENSORS_WOULD_FALL_SILENT: {
+    status: 409,
+    title: 'Closing the broker would silence something in use',
+    doThis:
+      'Create a name and a password for each and put them in, or send those that may fall silent under silence.',
+  },
   BC_TOO_MANY_REQUESTS: {
     status: 429,
     title: 'Too many requests come from this device',

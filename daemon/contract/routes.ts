@@ -3,6 +3,7 @@ import { accessRoutes } from './routes/access.ts';
 import { batchRoutes } from './routes/batch.ts';
 import { brushRoutes } from './routes/brush.ts';
 import { coatRoutes } from './routes/coat.ts';
+import { mqttAccessRoutes } from './routes/mqtt-access.ts';
 import { noticeRoutes } from './routes/notice.ts';
 import { placeRoutes } from './routes/place.ts';
 import { planRoutes } from './routes/plan.ts';
@@ -28,6 +29,7 @@ export const routes = {
   ...brushRoutes,
   ...planAheadRoutes,
   ...reportRoutes,
+  ...mqttAccessRoutes,
 } as const;
 
 export type Routes = typeof routes;

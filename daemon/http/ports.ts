@@ -31,6 +31,7 @@ import type {
 import type { PhotoFact } from '../rules/photo.ts';
 import type { ReadingOutline } from '../rules/reading-outline.ts';
 import type { AccessPort } from './access-port.ts';
+import type { MqttAccessPort } from './mqtt-access-port.ts';
 import type { ServerLimits } from './server-limits.ts';
 import type { TopicRulePort } from './topic-rule-port.ts';
 
@@ -116,6 +117,7 @@ export interface Readings {
 export interface HttpParts {
   site: string;
   access: AccessPort;
+  mqttAccess: MqttAccessPort;
   /** Names that the pages are opened under besides IP addresses. */
   names: readonly string[];
   limits: ServerLimits;

@@ -17,6 +17,7 @@ import { batchRoutes } from './routes/batches.ts';
 import { brushRoutes } from './routes/brush.ts';
 import { coatRoutes } from './routes/coats.ts';
 import { entryRoutes } from './routes/entries.ts';
+import { mqttAccessRoutes } from './routes/mqtt-access.ts';
 import { placeRoutes } from './routes/places.ts';
 import { planAheadRoutes } from './routes/plan-ahead.ts';
 import { planRoutes } from './routes/plans.ts';
@@ -84,6 +85,7 @@ export async function buildServer(parts: HttpParts): Promise<FastifyInstance> {
   await app.register(async (api) => {
     siteRoutes(api, parts);
     accessRoutes(api, parts);
+    mqttAccessRoutes(api, parts);
     placeRoutes(api, parts);
     sensorRoutes(api, parts);
     topicRuleRoutes(api, parts);

@@ -1,6 +1,7 @@
 import { createServer, type Socket } from 'node:net';
 import { setImmediate as nextTurn } from 'node:timers/promises';
 import { Aedes, type AedesPublishPacket, type Client } from 'aedes';
+import { type ClientAccess, everyone, type Guest } from './client-access.ts';
 import { type BrokerLimits, type CutOff, guardSockets } from './guard-sockets.ts';
 import type { BrokerTraffic, IngestLog, MessagePort, TakeMessage } from './message-port.ts';
 import { retainedTopics } from './retained-topics.ts';
@@ -12,6 +13,8 @@ export interface BrokerParts {
   port: number;
   /** Those that are left out are as in `defaultBrokerLimits`. */
   limits?: Partial<BrokerLimits>;
+  /** Who may use it; everyone when left out. */
+  access?: ClientAccess;
   take: TakeMessage;
   log: IngestLog;
 }
@@ -42,14 +45,18 @@ const longestFarewellMs = 2000;
  * @throws Error saying what to do when the port is taken
  */
 export async function startBroker(parts: BrokerParts): Promise<MessagePort> {
-  const { host, port, take, log } = parts;
+  const { host, port, access = everyone, take, log } = parts;
   const limits = { ...defaultBrokerLimits, ...parts.limits };
   const underWay = messagesUnderWay();
   const warn = sparingLog(log);
   const retained = retainedTopics(limits.maxRetained);
   const subscribed = new WeakMap<Client, number>();
+  const guests = new WeakMap<Client, Guest>();
+  const present = new Set<Client>();
   const counts: Omit<BrokerTraffic, 'connections'> = {
     bestEffort: 0,
+    refused: 0,
+    notAllowed: 0,
     retainDropped: 0,
     cutOff: {
       'too-many-connections': 0,
@@ -72,6 +79,26 @@ export async function startBroker(parts: BrokerParts): Promise<MessagePort> {
       packet.clean = true;
       callback(null, true);
     },
+    authenticate(client, username, password, callback) {
+      const address = (client.conn as Socket).remoteAddress ?? '';
+      access.admit({ client: client.id, username, password, address }).then(
+        (admission) => {
+          if (admission.kind === 'in') {
+            guests.set(client, admission.guest);
+            present.add(client);
+            client.conn.once('close', () => present.delete(client));
+            callback(null, true);
+            return;
+          }
+          counts.refused++;
+          callback(refusal(admission.code), false);
+        },
+        (cause) => {
+          log.warn({ error: String(cause) }, 'an MQTT client could not be looked up');
+          callback(refusal(3), false);
+        },
+      );
+    },
     authorizePublish(client, packet, callback) {
       if (packet.topic.startsWith('$SYS/')) {
         callback(new Error('Topics under $SYS belong to the broker.'));
@@ -86,6 +113,22 @@ export async function startBroker(parts: BrokerParts): Promise<MessagePort> {
       }
       const payload =
         typeof packet.payload === 'string' ? Buffer.from(packet.payload) : packet.payload;
+      const publishes = guests.get(client)?.publishes(packet.topic, payload) ?? 'end';
+      if (publishes === 'end') {
+        counts.notAllowed++;
+        warn('an MQTT client was cut off: it may not publish there', { client: client.id });
+        callback(new Error('It may not publish there.'));
+        return;
+      }
+      if (publishes === 'let-go') {
+        // MQTT 3.1.1, section 3.3.5: what is not allowed is acknowledged all the same, and goes nowhere.
+        counts.notAllowed++;
+        packet.topic = '$not-allowed';
+        packet.retain = false;
+        packet.payload = Buffer.of();
+        callback(null);
+        return;
+      }
       if (packet.qos === 0) counts.bestEffort++;
       if (packet.retain && !retained.mayKeep(packet.topic, payload.length)) {
         packet.retain = false;
@@ -111,11 +154,25 @@ export async function startBroker(parts: BrokerParts): Promise<MessagePort> {
         callback(null, null);
         return;
       }
+      const guest = guests.get(client);
+      if (!guest?.listens(subscription.topic)) {
+        counts.notAllowed++;
+        warn('an MQTT subscription was refused: it is not allowed', { client: client.id });
+        callback(null, null);
+        return;
+      }
+      access.listened(client.id, subscription.topic, guest);
       subscribed.set(client, count);
       callback(null, subscription);
     },
   });
   broker.on('client', (client: Client) => guard.known(client.conn as Socket));
+  const stopAccess = access.onChange((mayStay) => {
+    for (const client of present) {
+      const guest = guests.get(client);
+      if (guest && !mayStay(guest)) client.close();
+    }
+  });
   broker.on('unsubscribe', (topics: string[], client: Client) => {
     subscribed.set(client, Math.max(0, (subscribed.get(client) ?? 0) - topics.length));
   });
@@ -165,6 +222,7 @@ export async function startBroker(parts: BrokerParts): Promise<MessagePort> {
       }),
     async close() {
       closing = true;
+      stopAccess();
       await underWay.settled(longestFarewellMs);
       // Acknowledgements are written at the end of the turn; closing would throw them away.
       await nextTurn();
@@ -185,6 +243,9 @@ const ownPacket = (topic: string, payload: string, retain: boolean) =>
     retain,
     dup: false,
   }) as AedesPublishPacket;
+/** As the broker wants it: its code goes into the CONNACK. */
+const refusal = (returnCode: 3 | 4 | 5) =>
+  Object.assign(new Error('It was not let in.'), { returnCode });
 
 const whyCutOff: Record<CutOff, string> = {
   'too-many-connections':

@@ -11,6 +11,10 @@ export interface BrokerTraffic {
   connections: number;
   /** Messages at QoS 0: nobody sends them again. */
   bestEffort: number;
+  /** Connections that were not let in: no name, or a wrong password. */
+  refused: number;
+  /** Messages and subscriptions that were not allowed. */
+  notAllowed: number;
   /** Messages to be kept that were passed on only: too many are kept. */
   retainDropped: number;
   /** Connections that were ended by us, or refused, by reason. */

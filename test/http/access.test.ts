@@ -228,6 +228,11 @@ describe('each route lets in its role and those above it, and nobody else', () =
     endDevice: 'own',
     endDevices: 'own',
     createPairingCode: 'own',
+    readMqttAccess: 'own',
+    changeMqttMode: 'own',
+    createMqttLogin: 'own',
+    changeMqttLogin: 'own',
+    removeMqttLogin: 'own',
   };
 
   it('every route that says a role of its own is listed', () => {

@@ -103,9 +103,11 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
     log: { info() {}, warn() {}, error: (facts, text) => errors.push({ ...facts, text }) },
   });
 
+  const { access, mqttAccess } = openAccess();
   const app = await buildServer({
     site: 'shed',
-    access: openAccess().access,
+    access,
+    mqttAccess,
     names: ['shed-computer'],
     limits: settings.http,
     view: {

@@ -90,6 +90,11 @@ describe('every route of the contract', () => {
       createPhoto: { id: batch.id, body: { id: photoId, at, picture: smallJpeg } },
       listPhotos: { id: batch.id },
       removePhoto: { id: batch.id, part: photoId },
+      readMqttAccess: {},
+      createMqttLogin: { body: { name: 'north-node', sensors: ['n1'] } },
+      changeMqttLogin: { id: 'north-node', body: { sensors: ['n1', 'n2'] } },
+      changeMqttMode: { body: { mode: 'pairing' } },
+      removeMqttLogin: { id: 'north-node' },
       removeCoat: { id: batch.id, part: coat.id },
     };
     const reply = Object.fromEntries(names.map((name) => [name, routes[name] as Route]));
