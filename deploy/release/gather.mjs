@@ -51,6 +51,7 @@ export function gather(root, folder, engines) {
     ['deploy/bin/boardcure', 'bin/boardcure'],
     ['deploy/bin/boardcure', 'bin/boardcure-attached'],
     ['deploy/bin/boardcure.mjs', 'program/boardcure.mjs'],
+    ['deploy/bin/is-alive.mjs', 'program/is-alive.mjs'],
     ['deploy/bin/boardcure-attached.mjs', 'program/boardcure-attached.mjs'],
   ]) {
     cpSync(join(root, from ?? ''), join(folder, to ?? ''));

@@ -22,6 +22,8 @@ export interface MosquittoOptions {
   persistence?: boolean;
   /** Only this user may connect. */
   user?: { name: string; password: string };
+  /** Its configuration, in place of all the above. */
+  config?: (port: number, folder: string) => string;
 }
 
 /** A port that nobody listens on just now. */
@@ -60,7 +62,7 @@ export async function startMosquitto(options: MosquittoOptions = {}): Promise<Mo
     config.push('allow_anonymous true');
   }
   const configFile = join(folder, 'mosquitto.conf');
-  writeFileSync(configFile, `${config.join('\n')}\n`);
+  writeFileSync(configFile, options.config?.(port, folder) ?? `${config.join('\n')}\n`);
   let child: ChildProcess | null = null;
 
   async function start(): Promise<void> {
