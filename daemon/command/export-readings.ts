@@ -27,6 +27,10 @@ export interface ReadingSeries {
   pieces(): Iterable<TextPiece>;
 }
 
+/** A sensor may be called `..`, and two may differ in capitals alone: the number tells them apart. */
+export const seriesName = (sensorKey: number, sensor: string, quantity: Quantity): string =>
+  `${String(sensorKey).padStart(4, '0')}_${sensor}_${quantity}`;
+
 /** Every sensor's quantities that have readings, each a file of its own. */
 export function* readingSeries(snapshot: DatabaseSnapshot): Iterable<ReadingSeries> {
   const { reader } = snapshot;
@@ -34,8 +38,7 @@ export function* readingSeries(snapshot: DatabaseSnapshot): Iterable<ReadingSeri
     for (const quantity of quantities) {
       const extent = reader.readingExtent(key, quantity);
       if (!extent) continue;
-      // A sensor may be called `..`, and two may differ in capitals alone: the number tells them apart.
-      const path = `readings/${String(key).padStart(4, '0')}_${id}_${quantity}.csv`;
+      const path = `readings/${seriesName(key, id, quantity)}.csv`;
       const { firstAt, lastAt } = extent;
       yield {
         ...{ path, sensor: id, quantity, firstAt, lastAt },

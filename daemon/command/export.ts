@@ -9,6 +9,7 @@ import { commandArguments } from './command-arguments.ts';
 import type { CommandIo } from './command-io.ts';
 import { factFiles } from './export-facts.ts';
 import { type ExportedFile, namesIn, writeExported } from './export-folder.ts';
+import { outlineFiles } from './export-outlines.ts';
 import { readingSeries } from './export-readings.ts';
 
 const usage = `boardcure export <folder> [options]: writes everything as CSV and JSON, also while the daemon runs
@@ -107,7 +108,7 @@ async function writeAll(
   folder: string,
   about: { site: string; exportedAt: number },
   stop: AbortSignal,
-): Promise<{ files: number; readings: number; facts: number } | null> {
+): Promise<Record<'files' | 'readings' | 'outlines' | 'facts', number> | null> {
   await mkdir(folder, { recursive: true });
   // An older list would vouch for files that are about to change.
   await rm(join(folder, manifestName), { force: true });
@@ -118,21 +119,29 @@ async function writeAll(
     const times = { first: isoTime(firstAt), last: isoTime(lastAt) };
     readings.push({ ...file, ...{ sensor, quantity, ...times } });
   }
+  const outlines: (ExportedFile & Record<string, unknown>)[] = [];
+  for (const { path, sensor, quantity, pieces } of outlineFiles(snapshot)) {
+    if (stop.aborted) return null;
+    outlines.push({ ...(await writeExported(folder, path, pieces())), ...{ sensor, quantity } });
+  }
   const facts: (ExportedFile & { table: string })[] = [];
   for (const { path, table, pieces } of factFiles(snapshot)) {
     if (stop.aborted) return null;
     facts.push({ ...(await writeExported(folder, path, pieces())), table });
   }
   const sum = (files: readonly ExportedFile[]) => files.reduce((all, { rows }) => all + rows, 0);
+  const once = (files: readonly ExportedFile[]) =>
+    sum(files.filter(({ path }) => path.endsWith('.json')));
   const counts = {
-    files: readings.length + facts.length,
+    files: readings.length + outlines.length + facts.length,
     readings: sum(readings),
-    facts: sum(facts.filter(({ path }) => path.endsWith('.json'))),
+    outlines: once(outlines),
+    facts: once(facts),
   };
   const manifest = {
     ...{ format: 'boardcure-export', formatVersion, schema: snapshot.version },
     ...{ site: about.site, exportedAt: isoTime(about.exportedAt) },
-    ...{ counts, readings, facts, leftOut: snapshot.leftOut },
+    ...{ counts, readings, outlines, facts, leftOut: snapshot.leftOut },
   };
   const text = `${JSON.stringify(manifest, null, 2)}\n`;
   await writeExported(folder, manifestName, [{ text, rows: 0 }]);

@@ -2,6 +2,8 @@ import { createServer, type Socket } from 'node:net';
 import { setImmediate as nextTurn } from 'node:timers/promises';
 import { Aedes, type AedesPublishPacket, type Client } from 'aedes';
 import { type ClientAccess, everyone, type Guest } from './client-access.ts';
+import { exactlyOnce } from './exactly-once.ts';
+import type { Acknowledge } from './group-commit.ts';
 import { type BrokerLimits, type CutOff, guardSockets } from './guard-sockets.ts';
 import type { BrokerTraffic, IngestLog, MessagePort, TakeMessage } from './message-port.ts';
 import { retainedTopics } from './retained-topics.ts';
@@ -76,6 +78,7 @@ export async function startBroker(parts: BrokerParts): Promise<MessagePort> {
     // The guard cuts off first, and counts.
     connectTimeout: limits.connectSeconds * 2000,
     preConnect(_client, packet, callback) {
+      if (packet.clean !== false) qos2.beginsAnew(packet.clientId);
       packet.clean = true;
       callback(null, true);
     },
@@ -139,13 +142,12 @@ export async function startBroker(parts: BrokerParts): Promise<MessagePort> {
       const acknowledge = underWay.counted(callback);
       // A publisher’s retain flag asks the broker to keep it; the message itself is of now.
       const from = packet.qos > 0 ? { from: client.id } : {};
-      take(
-        { topic: packet.topic, payload, retained: false, backlog: false, ...from },
-        (failure) => {
-          guard.done(payload.length);
-          acknowledge(failure);
-        },
-      );
+      const arrived = { topic: packet.topic, payload, retained: false, backlog: false, ...from };
+      const done: Acknowledge = (failure) => {
+        guard.done(payload.length);
+        acknowledge(failure);
+      };
+      qos2.once(client, packet, payload, (told) => take(arrived, told), done);
     },
     authorizeSubscribe(client, subscription, callback) {
       const count = (subscribed.get(client) ?? 0) + 1;
@@ -166,6 +168,7 @@ export async function startBroker(parts: BrokerParts): Promise<MessagePort> {
       callback(null, subscription);
     },
   });
+  const qos2 = exactlyOnce(broker);
   broker.on('client', (client: Client) => guard.known(client.conn as Socket));
   const stopAccess = access.onChange((mayStay) => {
     for (const client of present) {

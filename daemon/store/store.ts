@@ -6,6 +6,7 @@ import { changeTable } from './changes.ts';
 import { coatTable } from './coats.ts';
 import { type Committed, readingCommitter } from './commit-readings.ts';
 import { hourTable } from './hours.ts';
+import { lapsedOutlines } from './lapsed-outlines.ts';
 import { lettingGo } from './let-go.ts';
 import { lockUpTable } from './lock-up.ts';
 import { noticeTable } from './notices.ts';
@@ -139,6 +140,7 @@ export function storeReader(db: Database) {
     readingAfter: readings.after,
     readingExtent: readings.extent,
     readingOutline: readingOutlines(db, readings),
+    lapsedOutlines: lapsedOutlines(db),
     hourRange: hours.range,
     hoursBetween: hours.between,
     dirtySpans: hours.dirtySpans,

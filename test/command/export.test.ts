@@ -34,8 +34,9 @@ interface Manifest {
   format: string;
   formatVersion: number;
   schema: number;
-  counts: { files: number; readings: number; facts: number };
+  counts: { files: number; readings: number; outlines: number; facts: number };
   readings: ManifestFile[];
+  outlines: ManifestFile[];
   facts: ManifestFile[];
   leftOut: { table: string; because: string }[];
 }
@@ -74,7 +75,11 @@ describe('boardcure export', () => {
     const manifest = manifestIn(target);
     expect(manifest.counts.readings).toBe(readings);
     expect(JSON.parse(out[0] ?? '')).toMatchObject({ event: 'exported', ...manifest.counts });
-    for (const { path, rows, bytes, sha256 } of [...manifest.readings, ...manifest.facts]) {
+    for (const { path, rows, bytes, sha256 } of [
+      ...manifest.readings,
+      ...manifest.outlines,
+      ...manifest.facts,
+    ]) {
       const content = readFileSync(join(target, path));
       expect(content.length, path).toBe(bytes);
       expect(createHash('sha256').update(content).digest('hex'), path).toBe(sha256);
@@ -144,6 +149,51 @@ describe('boardcure export', () => {
         ...{ raw: '55', corrected: '55', unit: '%', flags: 'time-replaced' },
       },
     ]);
+  });
+
+  it('of readings that were let go, the extremes and the mean of each hour or day are told', async () => {
+    fillSite(data);
+    const write = storeWriter(openForWriting(databaseFile(data)), timeUnknown);
+    const hourMs = 3_600_000;
+    const day0 = Math.floor(day1 / (24 * hourMs)) * 24 * hourMs;
+    const dayMs = 24 * hourMs;
+    // Three days of one reading an hour: 10, and within each day a low of 2 and a high of 30.
+    const sent = Array.from({ length: 72 }, (_, i) => ({
+      at: day0 + i * hourMs + 5000,
+      raw: i % 24 === 3 ? 2 : i % 24 === 14 ? 30 : 10,
+    }));
+    write.commitReadings(group(...sent.map(({ at, raw }) => reading('roof', at, raw))));
+    while (write.packClosedHours(day0 + 4 * dayMs, 1000).more);
+    const untilNow = (level: 'readings' | 'hours', at: number) => {
+      while (write.letGo(level, at).more);
+    };
+    untilNow('readings', day0 + 2 * dayMs);
+    untilNow('hours', day0 + dayMs);
+    write.close();
+    expect((await finished('export', target, '--data', data)).code).toBe(0);
+    const manifest = manifestIn(target);
+    const roof = manifest.outlines.filter(({ sensor }) => sensor === 'roof');
+    const [asJson = '', asCsv = ''] = roof.map(({ path }) => path);
+    const rows = JSON.parse(readFileSync(join(target, asJson), 'utf8'));
+    const iso = (at: number) => new Date(at).toISOString();
+    expect(rows).toHaveLength(1 + 24);
+    expect(rows[0]).toEqual({
+      ...{ span: 'day', from: iso(day0), sensor: 'roof', quantity: 'air-temperature' },
+      ...{ count: 24, first: iso(day0 + 5000), last: iso(day0 + 23 * hourMs + 5000) },
+      ...{ low: 2, lowAt: iso(day0 + 3 * hourMs + 5000) },
+      ...{ high: 30, highAt: iso(day0 + 14 * hourMs + 5000) },
+      ...{ mean: (22 * 10 + 32) / 24, unit: '°C' },
+    });
+    expect(rows[4]).toMatchObject({ span: 'hour', from: iso(day0 + dayMs + 3 * hourMs), low: 2 });
+    const texts = rows.map((row: object) =>
+      Object.fromEntries(Object.entries(row).map(([name, value]) => [name, String(value)])),
+    );
+    expect(table(asCsv)).toEqual(texts);
+    const all = manifest.outlines.filter(({ path }) => path.endsWith('.json'));
+    expect(manifest.counts.outlines).toBe(all.reduce((sum, each) => sum + each.rows, 0));
+    // The day that is kept is exported as readings, and only there.
+    const kept = manifest.readings.find(({ sensor }) => sensor === 'roof');
+    expect(kept?.rows).toBe(24);
   });
 
   it('sensors called .. or differing in capitals alone stay in the folder, each in its own file', async () => {
