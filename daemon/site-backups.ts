@@ -12,14 +12,19 @@ interface BackupParts {
   log: DaemonLog;
   file: string;
   atClose: Closing['atClose'];
+  /** The compiled process that copies; only tests give another one. */
+  processUrl?: URL;
 }
 
 /** Watches over the database file: damage, free space, nightly copies. */
-export function siteBackups({ settings, clock, log, file, atClose }: BackupParts) {
+export function siteBackups({ settings, clock, log, file, atClose, processUrl }: BackupParts) {
   const { keep, at } = settings.backup;
   const damage = damageWatch(file);
   atClose(() => damage.close());
-  const backups = nightlyBackups({ file, folder: nightFolder(settings), keep });
+  const backups = nightlyBackups({
+    ...{ file, folder: nightFolder(settings), keep },
+    ...(processUrl ? { processUrl } : {}),
+  });
   atClose(() => backups.close());
   const leastSpace = () => settings.storage.lowSpaceMiB * 1_048_576;
 

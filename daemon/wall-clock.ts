@@ -26,8 +26,13 @@ const askEveryLooks = 10;
 /** What the time service said before a step may still stand just after it. */
 const serviceLagMs = 5000;
 
+export interface WallClock extends Clock {
+  /** Asks the time service now, where something hangs on its answer. */
+  ask(): Promise<void>;
+}
+
 /** The computer’s clock, followed while it runs and watched for being set. */
-export function wallClock(parts: Partial<WallClockParts> = {}): Clock {
+export function wallClock(parts: Partial<WallClockParts> = {}): WallClock {
   const { read, service, boot, longestGapMs, ...own } = { ...computer(), ...parts };
   const time = steadyTime(read());
   let known: KnownTime = { newestAt: null, trustedBoot: null };
@@ -125,6 +130,7 @@ export function wallClock(parts: Partial<WallClockParts> = {}): Clock {
         },
       };
     },
+    ask,
     speed: 1,
   };
 }

@@ -1,10 +1,11 @@
 import { existsSync, statSync } from 'node:fs';
 import { resolve } from 'node:path';
-import { loadSettings, SettingsError } from '../settings/load.ts';
+import { loadSettings } from '../settings/load.ts';
 import { BackupRefusal, copyDatabase } from '../store/backup-copy.ts';
 import { databaseFile } from '../store/open.ts';
 import { commandArguments } from './command-arguments.ts';
 import type { CommandIo } from './command-io.ts';
+import { unlessRefused } from './command-refusal.ts';
 
 const usage = `boardcure backup <file> [options]: copies the database, also while the daemon runs
 
@@ -31,7 +32,7 @@ export async function backup(args: string[], io: CommandIo): Promise<number> {
     io.stderr(`Name one file for the backup.\n\n${usage}`);
     return 2;
   }
-  try {
+  return unlessRefused(io, async () => {
     const settings = loadSettings({ args: given.settings, env: io.env, cwd: io.cwd });
     const source = databaseFile(settings.data);
     const target = resolve(io.cwd, name);
@@ -40,15 +41,7 @@ export async function backup(args: string[], io: CommandIo): Promise<number> {
     io.stdout(JSON.stringify({ event: 'backed-up', ...copy }));
     io.stderr(`Backed up to ${copy.file}, and found whole.`);
     return 0;
-  } catch (cause) {
-    if (cause instanceof SettingsError) {
-      io.stderr(cause.message);
-      return 2;
-    }
-    if (!(cause instanceof BackupRefusal)) throw cause;
-    io.stderr(cause.message);
-    return 1;
-  }
+  });
 }
 
 function refuseTarget(source: string, target: string, replace: boolean): void {

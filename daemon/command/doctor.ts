@@ -2,7 +2,7 @@ import type { Settings } from '../settings/schema.ts';
 import { teachClock } from '../site-time.ts';
 import { heldByDaemon, readOnce } from '../store/backup-look.ts';
 import { databaseFile } from '../store/open.ts';
-import { wallClock } from '../wall-clock.ts';
+import { type WallClock, wallClock } from '../wall-clock.ts';
 import { commandArguments } from './command-arguments.ts';
 import type { CommandIo } from './command-io.ts';
 import { lookAtBroker, whoTakesMessages } from './doctor-broker.ts';
@@ -29,9 +29,14 @@ The exit code is 1 when something is wrong.`;
  *
  * @param args - what follows the word `doctor`
  * @param io - where lines go
+ * @param clock - only tests give another one
  * @returns exit code: 0 when nothing is wrong, else 1
  */
-export async function doctor(args: string[], io: CommandIo): Promise<number> {
+export async function doctor(
+  args: string[],
+  io: CommandIo,
+  clock: WallClock = wallClock(),
+): Promise<number> {
   const given = commandArguments(args, ['json']);
   if (given.kind === 'help') {
     io.stderr(usage);
@@ -43,7 +48,7 @@ export async function doctor(args: string[], io: CommandIo): Promise<number> {
     cwd: io.cwd,
   });
   findings.push(...lookAtVersions());
-  if (settings !== null) findings.push(...(await lookAround(settings)));
+  if (settings !== null) findings.push(...(await lookAround(settings, clock)));
   const wrongs = findings.filter(({ level }) => level === 'wrong').length;
   const looks = findings.filter(({ level }) => level === 'look').length;
   if (given.own.has('json')) {
@@ -55,9 +60,8 @@ export async function doctor(args: string[], io: CommandIo): Promise<number> {
   return wrongs === 0 ? 0 : 1;
 }
 
-async function lookAround(settings: Settings): Promise<Finding[]> {
+async function lookAround(settings: Settings, clock: WallClock): Promise<Finding[]> {
   const { data, http, mqtt, site } = settings;
-  const clock = wallClock();
   const now = clock.now();
   const file = databaseFile(data);
   const findings = [lookAtFolder(data), ...lookAtDisk(data)];
@@ -71,6 +75,7 @@ async function lookAround(settings: Settings): Promise<Finding[]> {
   // The clock is judged as the daemon judges it: by what is on record.
   if (readable) readOnce(file, (reader) => teachClock(clock, reader));
   else clock.learn({ newestAt: null, trustedBoot: null });
+  await clock.ask();
   const whoWorks = daemonRuns ? 'A daemon works' : 'No daemon works';
   findings.push(...ofData, ok('database', `${whoWorks} on the data folder now.`));
   findings.push(lookAtBackups(settings, now));

@@ -1,12 +1,13 @@
 import { existsSync } from 'node:fs';
 import { mkdir, rm } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
-import { loadSettings, SettingsError } from '../settings/load.ts';
+import { loadSettings } from '../settings/load.ts';
 import { BackupRefusal } from '../store/backup-copy.ts';
 import { type DatabaseSnapshot, isoTime, openSnapshot } from '../store/backup-tables.ts';
 import { databaseFile } from '../store/open.ts';
 import { commandArguments } from './command-arguments.ts';
 import type { CommandIo } from './command-io.ts';
+import { unlessRefused } from './command-refusal.ts';
 import { factFiles } from './export-facts.ts';
 import { type ExportedFile, namesIn, writeExported } from './export-folder.ts';
 import { outlineFiles } from './export-outlines.ts';
@@ -42,28 +43,14 @@ export async function exportSite(args: string[], io: CommandIo): Promise<number>
     io.stderr(`Name one folder for the export.\n\n${usage}`);
     return 2;
   }
-  let settings: ReturnType<typeof loadSettings>;
-  try {
-    settings = loadSettings({ args: given.settings, env: io.env, cwd: io.cwd });
-  } catch (cause) {
-    if (!(cause instanceof SettingsError)) throw cause;
-    io.stderr(cause.message);
-    return 2;
-  }
-  const source = databaseFile(settings.data);
-  const folder = resolve(io.cwd, name);
-  const refusal = await whyNot(source, folder, given.own.has('into-used'));
-  if (refusal !== null) {
-    io.stderr(refusal);
-    return 1;
-  }
-  try {
-    return await exportInto(folder, source, settings.site, io);
-  } catch (cause) {
-    if (!(cause instanceof BackupRefusal)) throw cause;
-    io.stderr(cause.message);
-    return 1;
-  }
+  return unlessRefused(io, async () => {
+    const settings = loadSettings({ args: given.settings, env: io.env, cwd: io.cwd });
+    const source = databaseFile(settings.data);
+    const folder = resolve(io.cwd, name);
+    const refusal = await whyNot(source, folder, given.own.has('into-used'));
+    if (refusal !== null) throw new BackupRefusal(refusal);
+    return exportInto(folder, source, settings.site, io);
+  });
 }
 
 async function exportInto(

@@ -1,9 +1,9 @@
 import { resolve } from 'node:path';
-import { loadSettings, SettingsError } from '../settings/load.ts';
-import { BackupRefusal } from '../store/backup-copy.ts';
+import { loadSettings } from '../settings/load.ts';
 import { restoreDatabase } from '../store/backup-restore.ts';
 import { commandArguments } from './command-arguments.ts';
 import type { CommandIo } from './command-io.ts';
+import { unlessRefused } from './command-refusal.ts';
 
 const usage = `boardcure restore <file> [options]: puts a backup in the place of the database
 
@@ -30,7 +30,7 @@ export async function restore(args: string[], io: CommandIo): Promise<number> {
     io.stderr(`Name one backup to restore.\n\n${usage}`);
     return 2;
   }
-  try {
+  return unlessRefused(io, async () => {
     const settings = loadSettings({ args: given.settings, env: io.env, cwd: io.cwd });
     const restored = await restoreDatabase({
       from: resolve(io.cwd, name),
@@ -42,13 +42,5 @@ export async function restore(args: string[], io: CommandIo): Promise<number> {
     if (restored.aside !== null) io.stderr(`What was there before is kept as ${restored.aside}.`);
     io.stderr(`Restored to ${restored.file}. Start the daemon again.`);
     return 0;
-  } catch (cause) {
-    if (cause instanceof SettingsError) {
-      io.stderr(cause.message);
-      return 2;
-    }
-    if (!(cause instanceof BackupRefusal)) throw cause;
-    io.stderr(cause.message);
-    return 1;
-  }
+  });
 }

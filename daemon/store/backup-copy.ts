@@ -11,6 +11,7 @@ import {
 import { dirname } from 'node:path';
 import BetterSqlite3 from 'better-sqlite3';
 import { checkDatabase, type TableCounts, tableCounts } from './backup-check.ts';
+import { isDiskFull } from './disk-full.ts';
 import { openForReading } from './open.ts';
 
 /** A copy that was looked through after it was written. */
@@ -69,8 +70,15 @@ export async function copyToPart(source: string, part: string): Promise<WholeCop
     const { bytes, version } = check;
     return { file: part, bytes, version, counts };
   } catch (cause) {
+    // To be found out before the half copy makes room again.
+    const isFull = isDiskFull(cause, part);
     removeDatabase(part);
-    throw cause;
+    if (!isFull) throw cause;
+    throw new BackupRefusal(
+      `No copy was made: the disk of ${dirname(part)} became full meanwhile. The half copy was removed again. ` +
+        'Make room there, or name a folder on another disk.',
+      { cause },
+    );
   }
 }
 

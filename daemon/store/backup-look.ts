@@ -51,7 +51,7 @@ export function readOnce<T>(file: string, read: (reader: StoreReader) => T): T {
   }
 }
 
-/** Whether a daemon works on a database: it holds the lock of `openForWriting` as long as it lives. */
+/** Whether a daemon works on a database: it holds its claim as long as it lives. */
 export function heldByDaemon(file: string): boolean {
   if (!existsSync(`${file}-lock`)) return false;
   const lock = new BetterSqlite3(`${file}-lock`, { readonly: true, timeout: 0 });

@@ -1,6 +1,5 @@
 import { existsSync, linkSync, mkdirSync, renameSync, rmSync } from 'node:fs';
 import { dirname } from 'node:path';
-import { setTimeout as pause } from 'node:timers/promises';
 import BetterSqlite3, { type Database } from 'better-sqlite3';
 import { checkDatabase } from './backup-check.ts';
 import {
@@ -10,6 +9,7 @@ import {
   syncPath,
   type WholeCopy,
 } from './backup-copy.ts';
+import { claimFile } from './file-claim.ts';
 import { databaseFile } from './open.ts';
 
 export interface RestoreParts {
@@ -26,12 +26,6 @@ export interface Restored extends WholeCopy {
   /** Where the database went that was there before; null when there was none. */
   aside: string | null;
 }
-
-/**
- * A daemon that was just started may have the old file open and wait this long for its turn: it must
- * give up before the folder is let go, or it would write to the file that was put aside.
- */
-const longestClaimMs = 2500;
 
 /**
  * Puts a backup in the place of the database. At every moment the folder holds the old database or
@@ -62,30 +56,19 @@ export async function restoreDatabase(parts: RestoreParts): Promise<Restored> {
     const copy = await copyToPart(from, part);
     const aside = hasData ? putAside(file, freeName(`${file}.replaced-${dated(now)}`)) : null;
     renameSynced(part, file);
-    if (hasData) await pause(longestClaimMs);
     return { ...copy, file, aside };
   } finally {
     claim.close();
   }
 }
 
-/** The lock of `openForWriting`: as long as it is held no daemon starts on the folder. */
+/** As long as it is held no daemon opens the database. */
 function claimFolder(file: string): Database {
-  const claim = new BetterSqlite3(`${file}-lock`, { timeout: 0 });
-  try {
-    claim.pragma('locking_mode = exclusive');
-    claim.exec('begin exclusive; commit');
-    return claim;
-  } catch (cause) {
-    claim.close();
-    if (!(cause instanceof BetterSqlite3.SqliteError) || !cause.code.startsWith('SQLITE_BUSY')) {
-      throw cause;
-    }
-    throw new BackupRefusal(
-      `A daemon is working on ${file}: stop it first, then restore and start it again.`,
-      { cause },
-    );
-  }
+  const claim = claimFile(file, 0);
+  if (claim) return claim;
+  throw new BackupRefusal(
+    `A daemon is working on ${file}: stop it first, then restore and start it again.`,
+  );
 }
 
 /** Gives the database a second name, and takes its log away from the first one. */

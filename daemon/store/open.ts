@@ -2,6 +2,7 @@ import { closeSync, fsyncSync, mkdirSync, openSync, renameSync, rmSync } from 'n
 import { dirname, join } from 'node:path';
 import BetterSqlite3, { type Database } from 'better-sqlite3';
 import { isDiskFull } from './disk-full.ts';
+import { claimFile } from './file-claim.ts';
 import { type Migration, migrate, migrations } from './migrate.ts';
 import {
   damageText,
@@ -33,22 +34,59 @@ export const databaseFile = (dataFolder: string) => join(dataFolder, 'boardcure.
  *   another program writes to it
  */
 export function openForWriting(file: string, steps: readonly Migration[] = migrations): Database {
-  const onDisk = file !== ':memory:';
-  if (onDisk) mkdirSync(dirname(file), { recursive: true });
-  const logOf = onDisk ? refuseLost(file) : null;
-  return openFile(file, {}, (db) => {
-    // Heeded as long as nothing is written.
-    db.pragma(`main.page_size = ${pageBytes}`);
-    if (onDisk) claim(db);
-    db.pragma('busy_timeout = 5000');
-    db.pragma('main.journal_mode = WAL');
-    db.pragma('synchronous = FULL');
-    db.pragma('foreign_keys = ON');
-    refuseWithoutLog(db, logOf);
-    if (onDisk) refuseDamaged(db);
-    migrate(db, (fromVersion) => backUp(db, `${file}.before-version-${fromVersion + 1}`), steps);
-    if (onDisk) noteOpened(db);
-  });
+  if (file === ':memory:') return openFile(file, {}, (db) => settle(db, steps));
+  mkdirSync(dirname(file), { recursive: true });
+  const claim = claimOf(file);
+  try {
+    const logOf = refuseLost(file);
+    const db = openFile(file, {}, (opened) => {
+      settle(opened, steps, () => {
+        refuseWithoutLog(opened, logOf);
+        refuseDamaged(opened);
+      });
+      noteOpened(opened);
+    });
+    return closedWith(db, claim);
+  } catch (cause) {
+    claim.close();
+    throw cause;
+  }
+}
+
+/** @param look - looks the file through before anything in it is changed */
+function settle(db: Database, steps: readonly Migration[], look = () => {}): void {
+  // Heeded as long as nothing is written.
+  db.pragma(`page_size = ${pageBytes}`);
+  db.pragma('busy_timeout = 5000');
+  db.pragma('journal_mode = WAL');
+  db.pragma('synchronous = FULL');
+  db.pragma('foreign_keys = ON');
+  look();
+  migrate(db, (fromVersion) => backUp(db, `${db.name}.before-version-${fromVersion + 1}`), steps);
+}
+
+function claimOf(file: string): Database {
+  let claim: Database | null;
+  try {
+    claim = claimFile(file, claimWaitMs);
+  } catch (cause) {
+    throw unopened(file, cause);
+  }
+  if (claim) return claim;
+  throw new Error(
+    `Another program already writes to the database ${file}: stop it, or choose another folder with --data.`,
+  );
+}
+
+/** The claim ends with the connection, and not before. */
+function closedWith(db: Database, claim: Database): Database {
+  const close = db.close.bind(db);
+  db.close = () => {
+    close();
+    claim.close();
+    return db;
+  };
+  return db;
 }
 
 /** Opens the database for reading beside the writer. */
@@ -57,28 +95,6 @@ export function openForReading(file: string): Database {
     db.pragma('busy_timeout = 5000');
     db.pragma('query_only = ON');
   });
-}
-
-/**
- * Makes this connection the only writer for as long as it lives: a second daemon on the same folder
- * would keep its own sums beside ours. The lock is the operating system’s, so a killed process
- * leaves none.
- */
-function claim(db: Database): void {
-  try {
-    db.pragma(`busy_timeout = ${claimWaitMs}`);
-    db.prepare('attach ? as claim').run(`${db.name}-lock`);
-    db.pragma('claim.locking_mode = exclusive');
-    db.exec('begin exclusive; commit');
-  } catch (cause) {
-    if (!(cause instanceof BetterSqlite3.SqliteError) || !cause.code.startsWith('SQLITE_BUSY')) {
-      throw cause;
-    }
-    throw new Error(
-      `Another program already writes to the database ${db.name}: stop it, or choose another folder with --data.`,
-      { cause },
-    );
-  }
 }
 
 /** Opens a file and makes it ready; a file that cannot be made ready is left closed. */
@@ -97,19 +113,22 @@ function openFile(
     db?.close();
     // What a migration says is said already; only SQLite speaks without the file’s name.
     const spoken = cause instanceof Error && !(cause instanceof BetterSqlite3.SqliteError);
-    if (spoken && db) throw cause;
-    if (isDiskFull(cause, file)) {
-      throw new Error(
-        `The database ${file} cannot be opened: the disk is full. Free some space and start again.`,
-        { cause },
-      );
-    }
-    const words = cause instanceof Error ? cause.message : String(cause);
-    throw new Error(
-      `${damageText(file, words)} If it is whole, see that its folder exists and may be written.`,
+    throw spoken && db ? cause : unopened(file, cause);
+  }
+}
+
+function unopened(file: string, cause: unknown): Error {
+  if (isDiskFull(cause, file)) {
+    return new Error(
+      `The database ${file} cannot be opened: the disk is full. Free some space and start again.`,
       { cause },
     );
   }
+  const words = cause instanceof Error ? cause.message : String(cause);
+  return new Error(
+    `${damageText(file, words)} If it is whole, see that its folder exists and may be written.`,
+    { cause },
+  );
 }
 
 /** Copies the database. The name stands for a whole copy only, and for the newest one. */

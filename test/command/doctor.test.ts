@@ -7,11 +7,13 @@ import { createServer, type Server } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { doctor } from '../../daemon/command/doctor.ts';
 import { lookAtClock } from '../../daemon/command/doctor-clock.ts';
 import type { Finding } from '../../daemon/command/doctor-finding.ts';
 import { withoutSecrets } from '../../daemon/command/doctor-settings.ts';
 import { databaseFile, openForWriting } from '../../daemon/store/open.ts';
 import { storeWriter } from '../../daemon/store/store.ts';
+import { wallClock } from '../../daemon/wall-clock.ts';
 import { programPath } from '../house/needs.ts';
 import { freePort, startMosquitto } from '../ingest/mosquitto.ts';
 import { type RunningDaemon, startDaemon } from '../journey/running-daemon.ts';
@@ -242,6 +244,36 @@ describe('the clock, as doctor sees it', () => {
     expect(at(4).level).toBe('ok');
     expect(at(180)).toMatchObject({ level: 'look', says: expect.stringContaining('3 h ahead') });
   });
+});
+
+describe('the clock of a computer whose time service tells by a program only', () => {
+  /** Switched on a moment ago, without a battery clock: nothing but the service vouches for it. */
+  const clockSaying = (synchronised: boolean) =>
+    wallClock({
+      read: () => ({ wallMs: Date.UTC(2026, 5, 1), monotonicMs: 20_000, bootMs: 20_000 }),
+      service: {
+        glance: () => ({ synchronised: false, mark: null }),
+        ask: async () => ({ synchronised, mark: null }),
+      },
+      ...{ boot: 'another', hasBatteryClock: false },
+    });
+
+  for (const [synchronised, level] of [
+    [true, 'ok'],
+    [false, 'look'],
+  ] as const) {
+    it(`is ${level} when that ${synchronised ? 'vouches' : 'does not vouch'} for it, as the daemon sees it`, async () => {
+      fillSite(data);
+      const said: string[] = [];
+      const io = {
+        ...{ stdout: (line: string) => void said.push(line), stderr() {} },
+        ...{ env: {}, cwd: folder, stop: new AbortController().signal },
+      };
+      await doctor(['--json', ...onFreePorts()], io, clockSaying(synchronised));
+      const { findings } = JSON.parse(said[0] ?? '') as { findings: Finding[] };
+      expect(findings.find(({ about }) => about === 'clock')).toMatchObject({ level });
+    });
+  }
 });
 
 describe('what is shown of settings', () => {

@@ -1,15 +1,17 @@
 import { execFileSync } from 'node:child_process';
-import { closeSync, openSync, rmSync, writeSync } from 'node:fs';
+import { closeSync, existsSync, openSync, readdirSync, rmSync, statSync, writeSync } from 'node:fs';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { setTimeout as pause } from 'node:timers/promises';
+import { setImmediate as nextTurn, setTimeout as pause } from 'node:timers/promises';
 import { SqliteError } from 'better-sqlite3';
 import { connect } from 'mqtt';
 import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { BackupRefusal, copyDatabase } from '../../daemon/store/backup-copy.ts';
 import { isDiskFull } from '../../daemon/store/disk-full.ts';
 import { databaseFile, openForReading } from '../../daemon/store/open.ts';
 import { storeReader } from '../../daemon/store/store.ts';
+import { fillSite } from '../command/backup-site.ts';
 import { freePort } from '../ingest/mosquitto.ts';
 import { apart, handSum } from '../journey/hand-sum.ts';
 import { type RunningDaemon, startDaemon } from '../journey/running-daemon.ts';
@@ -24,9 +26,9 @@ const diskMiB = 8;
 const start = Date.UTC(2025, 5, 1, 6);
 const minute = 60_000;
 
-function mounted(folder: string): string | null {
+function mounted(folder: string, sizeMiB: number): string | null {
   try {
-    execFileSync('mount', ['-t', 'tmpfs', '-o', `size=${diskMiB}m`, 'tmpfs', folder], {
+    execFileSync('mount', ['-t', 'tmpfs', '-o', `size=${sizeMiB}m`, 'tmpfs', folder], {
       stdio: 'pipe',
     });
     return null;
@@ -36,7 +38,7 @@ function mounted(folder: string): string | null {
 }
 
 const disk = await mkdtemp(join(tmpdir(), 'boardcure-disk-'));
-const why = mounted(disk);
+const why = mounted(disk, diskMiB);
 const unmount = () => {
   if (why === null) execFileSync('umount', [disk]);
 };
@@ -44,9 +46,9 @@ if (why !== null) process.stderr.write(`\n*** SKIPPED, NOT TESTED (small disk): 
 const onSmallDisk = why === null ? describe : describe.skip;
 
 /** Takes all the space that is left, to the last byte. */
-function fill(): void {
-  const file = openSync(join(disk, 'ballast'), 'a');
-  for (const size of [65_536, 4096, 1]) {
+function fill(on = disk): void {
+  const file = openSync(join(on, 'ballast'), 'a');
+  for (const size of [1_048_576, 65_536, 4096, 1]) {
     try {
       for (;;) writeSync(file, Buffer.alloc(size));
     } catch (cause) {
@@ -186,5 +188,54 @@ onSmallDisk('a disk that is full', () => {
     expect(isDiskFull(new SqliteError('constraint', 'SQLITE_CONSTRAINT'), file)).toBe(false);
     free();
     expect(isDiskFull(new SqliteError('full', 'SQLITE_FULL'), file)).toBe(true);
+  });
+});
+
+onSmallDisk('a disk that gets full in the middle of a backup', () => {
+  /** Room for a database, its copy, and what a copy has to leave free. */
+  const roomMiB = 96;
+  let room: string;
+  beforeEach(async () => {
+    room = await mkdtemp(join(tmpdir(), 'boardcure-room-'));
+    expect(mounted(room, roomMiB)).toBeNull();
+  });
+  afterEach(async () => {
+    await daemon?.kill();
+    execFileSync('umount', [room]);
+    await rm(room, { recursive: true, force: true });
+  });
+
+  it('loses the half copy only: it is said why, and the daemon beside it goes on', async () => {
+    const mqtt = await freePort();
+    const data = join(room, 'data');
+    fillSite(data, { readings: 100_000 });
+    const file = databaseFile(data);
+    // Several steps of a copy, of 500 pages each.
+    expect(statSync(file).size).toBeGreaterThan(4 * 1_048_576);
+    daemon = await startDaemon(data, { mqtt });
+    const node = persistentNode(mqtt, 'node', readings(), 20);
+    await vi.waitFor(() => expect(node.acknowledged.size).toBeGreaterThan(50), 20_000);
+
+    const target = join(room, 'copy.sqlite');
+    const told = copyDatabase(file, target).then(
+      () => 'copied',
+      (cause: Error) => cause,
+    );
+    // Between two steps of a copy; what it has gathered in memory by then finds no room.
+    for (let turn = 0; turn < 1000 && !existsSync(`${target}.part`); turn++) await nextTurn();
+    fill(room);
+    const failure = await told;
+    expect(failure).toBeInstanceOf(BackupRefusal);
+    expect(String(failure)).toMatch(/disk of .* became full.*Make room/s);
+    expect(readdirSync(room).sort()).toEqual(['ballast', 'data']);
+
+    rmSync(join(room, 'ballast'));
+    const before = node.acknowledged.size;
+    await vi.waitFor(() => expect(node.acknowledged.size).toBeGreaterThan(before + 50), 20_000);
+    expect((await copyDatabase(file, target)).file).toBe(target);
+    await node.finish();
+    expect(await daemon.stop()).toBe(0);
+    const stored = new Map(readingsIn(file).map(({ at, value }) => [at, value]));
+    expect([...node.acknowledged].filter(([at, value]) => stored.get(at) !== value)).toEqual([]);
   });
 });

@@ -1,7 +1,8 @@
 import { existsSync, readdirSync, readFileSync, truncateSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import BetterSqlite3 from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { claimFile } from '../../daemon/store/file-claim.ts';
 import { type Migration, migrations, versionOf } from '../../daemon/store/migrate.ts';
 import { databaseFile, openForReading, openForWriting } from '../../daemon/store/open.ts';
 import { storeReader, storeWriter } from '../../daemon/store/store.ts';
@@ -53,6 +54,17 @@ describe('the database file', () => {
     expect(read.sensors()).toHaveLength(2);
     read.close();
     write.close();
+  });
+
+  it('is not opened by one that waits for its turn: it may be put aside meanwhile', () => {
+    const claim = claimFile(file, 0);
+    expect(() => openForWriting(file)).toThrow(/Another program already writes/);
+    expect(readdirSync(folder)).toEqual([basename(`${file}-lock`)]);
+    claim?.close();
+    openForWriting(file).close();
+    const free = claimFile(file, 0);
+    expect(free).not.toBeNull();
+    free?.close();
   });
 
   it('has one writer only, and is free again when that one is gone', () => {
