@@ -1,7 +1,7 @@
 import { type Quantity, quantities, quantityFacts } from '../contract/quantity.ts';
+import { csvLine } from '../rules/csv-line.ts';
 import { type DatabaseSnapshot, isoTime } from '../store/backup-tables.ts';
 import type { LapsedOutline } from '../store/lapsed-outlines.ts';
-import { csvLine } from '../rules/csv-line.ts';
 import type { TextPiece } from './export-folder.ts';
 import { seriesName } from './export-readings.ts';
 
