@@ -35,6 +35,10 @@ export function siteEdits(
     createHandReading: worked(store.createHandReading, (reading) => reading.batchId),
     renameSensor: worked(store.renameSensor),
     placeSensor: worked(store.placeSensor),
+    describeSensor: worked(store.describeSensor),
+    createCalibrations: worked(store.createCalibrations),
+    changeCalibration: worked(store.changeCalibration),
+    withdrawCalibration: worked(store.withdrawCalibration),
     seeNotice: worked(store.seeNotice),
     tickLockUp: worked(store.tickLockUp),
     addPhoto: worked(

@@ -3,7 +3,7 @@ import { readingFlagBits } from '../sensors/correct/reading-time.ts';
 import { changes } from './changes.ts';
 import type { Clock } from './clock.ts';
 import { type Closing, closing } from './closing.ts';
-import { corrected } from './corrected.ts';
+import { correction } from './corrected.ts';
 import type { DaemonLog } from './daemon-log.ts';
 import { listen, listening } from './listening.ts';
 import { siteMetrics } from './metrics.ts';
@@ -75,7 +75,7 @@ async function compose(
   const monitor = createMonitor({
     source: reader,
     keeper: writer,
-    corrected,
+    correction,
     flags: { timeUnknown: readingFlagBits['time-unknown'] },
     models,
     prior: requirementPrior(models.ruling),

@@ -4,7 +4,6 @@ import { fileURLToPath } from 'node:url';
 import { v7 as newId } from 'uuid';
 import type { Changes } from './changes.ts';
 import type { Clock } from './clock.ts';
-import { corrected } from './corrected.ts';
 import type { DaemonLog } from './daemon-log.ts';
 import { siteEdits } from './edits.ts';
 import type { HttpParts } from './http/ports.ts';
@@ -15,6 +14,7 @@ import { noticeChannels } from './notice-channels.ts';
 import { siteTimeZone } from './notices-out.ts';
 import { siteNames } from './open-access.ts';
 import type { OpenSite } from './open-site.ts';
+import { sensorTrust } from './sensor-trust.ts';
 import type { Settings } from './settings/schema.ts';
 
 interface PagesParts {
@@ -77,6 +77,7 @@ export function sitePages({
       season: monitor.season,
       photos: reader.photosOf,
       photo: reader.photo,
+      calibrationHistory: reader.calibrationHistory,
     },
     edits: siteEdits(writer, monitor, changed, settings.photos.maxMiB * 1_048_576),
     readings: {
@@ -84,10 +85,11 @@ export function sitePages({
       readingOutline: reader.readingOutline,
       newestReading: (sensorKey, quantity) =>
         reader.readingBefore(sensorKey, quantity, Number.MAX_SAFE_INTEGER, 0),
-      corrected,
+      corrected: monitor.corrected,
       refused: reader.refused,
     },
     topicRules,
+    trust: sensorTrust,
     health,
     timeZone: siteTimeZone(settings),
     now: clock.now,

@@ -1,5 +1,5 @@
 import { type Quantity, quantities, quantityFacts } from '../contract/quantity.ts';
-import { corrected, flagWords } from '../corrected.ts';
+import { correction, flagWords } from '../corrected.ts';
 import { csvLine } from '../rules/csv-line.ts';
 import { type DatabaseSnapshot, isoTime } from '../store/backup-tables.ts';
 import type { TextPiece } from './export-folder.ts';
@@ -34,6 +34,7 @@ export const seriesName = (sensorKey: number, sensor: string, quantity: Quantity
 /** Every sensor's quantities that have readings, each a file of its own. */
 export function* readingSeries(snapshot: DatabaseSnapshot): Iterable<ReadingSeries> {
   const { reader } = snapshot;
+  const corrected = correction(reader.calibrations());
   for (const { key, id } of reader.sensors()) {
     for (const quantity of quantities) {
       const extent = reader.readingExtent(key, quantity);
@@ -47,8 +48,9 @@ export function* readingSeries(snapshot: DatabaseSnapshot): Iterable<ReadingSeri
           const { unit } = quantityFacts[quantity];
           for (let from = firstAt; ; ) {
             const page = reader.readingsBetween(key, quantity, from, lastAt, aPage);
-            for (const { at, raw, flags } of page) {
-              const value = corrected(quantity, raw);
+            for (const reading of page) {
+              const { at, raw, flags } = reading;
+              const value = corrected(reading);
               const cells = [isoTime(at), id, quantity, raw, value, unit, flagWords(flags)];
               yield { text: csvLine(cells), rows: 1 };
             }

@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import { accessRoutes } from './routes/access.ts';
 import { batchRoutes } from './routes/batch.ts';
 import { brushRoutes } from './routes/brush.ts';
+import { calibrationRoutes } from './routes/calibration.ts';
 import { coatRoutes } from './routes/coat.ts';
 import { mqttAccessRoutes } from './routes/mqtt-access.ts';
 import { noticeRoutes } from './routes/notice.ts';
@@ -20,6 +21,7 @@ export const routes = {
   ...placeRoutes,
   ...sensorRoutes,
   ...topicRuleRoutes,
+  ...calibrationRoutes,
   ...planRoutes,
   ...batchRoutes,
   ...coatRoutes,

@@ -1,5 +1,7 @@
 import type { Batch, BatchSummary } from '../contract/batch.ts';
+import type { CalibrationHow } from '../contract/calibration.ts';
 import type { Coat, TouchTest } from '../contract/coat.ts';
+import type { ComparedQuantity } from '../contract/comparison.ts';
 import type { FitToBrush } from '../contract/fit-to-brush.ts';
 import type { Health } from '../contract/health.ts';
 import type { LockUp } from '../contract/lock-up.ts';
@@ -13,8 +15,11 @@ import type { BatchChart } from '../contract/series.ts';
 import type { WhatHelpsReply } from '../contract/what-helps.ts';
 import type {
   BatchFact,
+  CalibrationFact,
   CoatFact,
+  FaultFact,
   HandReadingFact,
+  KeptCalibration,
   LockUpTickFact,
   MoveFact,
   NewNoticeFact,
@@ -47,6 +52,8 @@ export interface SiteFactsView {
   coats: ReadonlyMap<string, readonly CoatFact[]>;
   remarks: ReadonlyMap<string, readonly RemarkFact[]>;
   handReadings: readonly HandReadingFact[];
+  calibrations: readonly CalibrationFact[];
+  faults: readonly FaultFact[];
 }
 
 /** What is known and made of it, at a moment. */
@@ -72,6 +79,8 @@ export interface SiteView {
   /** Photos of a batch, in the order of time. */
   photos(batchId: string): PhotoFact[];
   photo(id: string): (PhotoFact & { picture: Uint8Array }) | null;
+  /** Also those that were corrected or withdrawn, in the order they were recorded. */
+  calibrationHistory(): KeptCalibration[];
 }
 
 /** What people may record; each settles when it is on disk and worked in. */
@@ -89,6 +98,13 @@ export interface Edits {
   createHandReading(reading: HandReadingFact, recordedAt: number): Promise<void>;
   renameSensor(key: number, id: string, name: string | null, at: number): Promise<void>;
   placeSensor(stay: SensorStay, id: string, at: number): Promise<void>;
+  describeSensor(
+    sensor: Pick<SensorFact, 'key' | 'id' | 'height' | 'species'>,
+    at: number,
+  ): Promise<void>;
+  createCalibrations(calibrations: CalibrationFact[], at: number): Promise<void>;
+  changeCalibration(calibration: CalibrationFact, at: number): Promise<void>;
+  withdrawCalibration(id: string, at: number): Promise<void>;
   seeNotice(id: string, at: number): Promise<void>;
   tickLockUp(tick: LockUpTickFact, recordedAt: number): Promise<void>;
   addPhoto(photo: Omit<PhotoFact, 'bytes'>, picture: Uint8Array, at: number): Promise<void>;
@@ -110,8 +126,25 @@ export interface Readings {
    */
   readingOutline?(sensorKey: number, quantity: Quantity, from: number, to: number): ReadingOutline;
   newestReading(sensorKey: number, quantity: Quantity): ReadingFact | null;
-  corrected(quantity: Quantity, raw: number): number;
+  corrected(reading: Pick<ReadingFact, 'sensorKey' | 'quantity' | 'at' | 'raw'>): number;
   refused(): RefusedMessage[];
+}
+
+/** What calibrations amount to, and what sensors in one box say of each other. */
+export interface Trust {
+  calibrationFault(
+    quantity: Quantity,
+    how: CalibrationHow,
+  ): { pointer: string; detail: string } | null;
+  calibrationLine(quantity: Quantity, how: CalibrationHow): { gain: number; add: number };
+  boxQuantities: readonly Quantity[];
+  /** @param box - at least two sensors, each with its points ascending */
+  compareInBox(
+    quantity: Quantity,
+    box: readonly { sensor: string; points: readonly { at: number; value: number }[] }[],
+  ): ComparedQuantity;
+  /** The calibration that gives what another one gives (null: none), and so much more. */
+  shifted(quantity: Quantity, how: CalibrationHow | null, change: number): CalibrationHow;
 }
 
 export interface HttpParts {
@@ -125,6 +158,7 @@ export interface HttpParts {
   edits: Edits;
   readings: Readings;
   topicRules: TopicRulePort;
+  trust: Trust;
   /** How the intake does; without the time. */
   health(): Omit<Health, 'now'> & { connected: boolean };
   now(): number;

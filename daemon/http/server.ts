@@ -15,7 +15,9 @@ import { problemReply, sendProblem } from './problem-reply.ts';
 import { accessRoutes } from './routes/access.ts';
 import { batchRoutes } from './routes/batches.ts';
 import { brushRoutes } from './routes/brush.ts';
+import { calibrationRoutes } from './routes/calibrations.ts';
 import { coatRoutes } from './routes/coats.ts';
+import { comparisonRoutes } from './routes/comparisons.ts';
 import { entryRoutes } from './routes/entries.ts';
 import { mqttAccessRoutes } from './routes/mqtt-access.ts';
 import { placeRoutes } from './routes/places.ts';
@@ -89,6 +91,8 @@ export async function buildServer(parts: HttpParts): Promise<FastifyInstance> {
     placeRoutes(api, parts);
     sensorRoutes(api, parts);
     topicRuleRoutes(api, parts);
+    calibrationRoutes(api, parts);
+    comparisonRoutes(api, parts);
     planRoutes(api, parts);
     batchRoutes(api, parts);
     coatRoutes(api, parts);

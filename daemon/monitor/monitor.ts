@@ -27,6 +27,7 @@ import { placeRates } from './place-rates.ts';
 import { type AheadSettings, planAhead } from './plan-ahead.ts';
 import type {
   Corrected,
+  Correction,
   FactSource,
   FlagBits,
   HourKeeper,
@@ -42,7 +43,7 @@ import { helpFinder } from './what-helps.ts';
 export interface MonitorParts {
   source: ReadingSource & FactSource & HourSource;
   keeper: HourKeeper & NoticeKeeper;
-  corrected: Corrected;
+  correction: Correction;
   flags: FlagBits;
   models: ModelPair;
   prior: TouchPrior;
@@ -76,8 +77,10 @@ const isFollowed = (quantity: string): quantity is Followed => quantity in follo
  * what is to be said about places and batches at a moment.
  */
 export function createMonitor(parts: MonitorParts) {
-  const { source, keeper, corrected, flags, models, prior, limits, maxGapMs } = parts;
+  const { source, keeper, correction, flags, models, prior, limits, maxGapMs } = parts;
   let site = readSiteFacts(source);
+  let calibrated = correction(site.calibrations);
+  const corrected: Corrected = (reading) => calibrated(reading);
   const facts = () => site;
   const air = placeAir({ readings: source, corrected, flags, facts, holdMs: maxGapMs });
   const ledger = cureLedger({
@@ -147,16 +150,22 @@ export function createMonitor(parts: MonitorParts) {
 
   const fed = new Map<string, { placeId: string; level: number }[]>();
 
+  function readFacts(): void {
+    site = readSiteFacts(source);
+    calibrated = correction(site.calibrations);
+  }
+
   /** Who hears a reading, and from how far. */
   function heardAt(reading: ReadingFact, to: Map<string, HeardReading[]>): void {
-    const stay = stayAt(site.stays.get(reading.sensorKey) ?? [], reading.at);
-    if (!stay || (reading.flags & flags.timeUnknown) !== 0 || !isFollowed(reading.quantity)) return;
+    if ((reading.flags & flags.timeUnknown) !== 0 || !isFollowed(reading.quantity)) return;
+    const stay = stayAt(site.counted(reading.quantity).get(reading.sensorKey) ?? [], reading.at);
+    if (!stay) return;
     for (const { placeId, level } of fedBy(stay.placeId)) {
       const key = `${placeId} ${reading.quantity}`;
       const heard: HeardReading = {
         sensorKey: reading.sensorKey,
         at: reading.at,
-        value: corrected(reading.quantity, reading.raw),
+        value: corrected(reading),
         level,
         untilAt: stay.untilAt,
       };
@@ -185,7 +194,7 @@ export function createMonitor(parts: MonitorParts) {
     facts,
     /** Takes in what a commit brought; its readings are on disk already. */
     committed({ fresh, newSensors, dirtied }: CommittedReadings): void {
-      if (newSensors.length > 0) site = readSiteFacts(source);
+      if (newSensors.length > 0) readFacts();
       const heard = new Map<string, HeardReading[]>();
       for (const reading of fresh) heardAt(reading, heard);
       for (const [key, readings] of heard) {
@@ -200,7 +209,7 @@ export function createMonitor(parts: MonitorParts) {
     /** Called after people recorded or corrected something. */
     factsChanged(): void {
       const before = site;
-      site = readSiteFacts(source);
+      readFacts();
       airing.forget();
       // Most edits move no sensor: what was heard then still holds.
       if (hangsTheSame(before, site)) {
@@ -218,7 +227,7 @@ export function createMonitor(parts: MonitorParts) {
     forecastChanged: outlooks.forget,
     /** Forgets all that was made of readings; it is made anew from the store when asked for. */
     startOver(): void {
-      site = readSiteFacts(source);
+      readFacts();
       fed.clear();
       air.forget();
       airing.forget();
@@ -231,6 +240,7 @@ export function createMonitor(parts: MonitorParts) {
     samples: air.samples,
     /** Whether corrected hours are being written. */
     isSettling: ledger.isSettling,
+    corrected,
     overview,
     fitToBrush,
     lockUp,
@@ -255,8 +265,12 @@ export function createMonitor(parts: MonitorParts) {
 }
 export type Monitor = ReturnType<typeof createMonitor>;
 
-/** Whether every sensor hangs where it hung, in places that lie within each other as they did. */
+/**
+ * Whether every sensor hangs where it hung, in places that lie within each other as they did, and is
+ * believed as it was.
+ */
 function hangsTheSame(a: SiteFacts, b: SiteFacts): boolean {
-  const hung = ({ places, stays }: SiteFacts) => JSON.stringify([[...places], [...stays]]);
+  const hung = ({ places, stays, calibrations, faults }: SiteFacts) =>
+    JSON.stringify([[...places], [...stays], calibrations, faults]);
   return hung(a) === hung(b);
 }

@@ -49,18 +49,22 @@ export function placeAir({ readings, corrected, flags, facts, holdMs }: PlaceAir
   const heardOf = new Map<string, HeardSensor[]>();
   const tailKey = (placeId: string, quantity: Followed) => `${placeId} ${quantity}`;
 
-  function heard(placeId: string): HeardSensor[] {
-    let known = heardOf.get(placeId);
+  /** Every stretch in which a sensor speaks for a place, the earliest beginning first. */
+  function heard(placeId: string, quantity: Followed): HeardSensor[] {
+    const key = tailKey(placeId, quantity);
+    let known = heardOf.get(key);
     if (!known) {
-      const { places, stays } = facts();
-      known = sensorsHeard(places, stays, placeId);
-      heardOf.set(placeId, known);
+      const { places, counted } = facts();
+      known = sensorsHeard(places, counted(quantity), placeId).sort(
+        (a, b) => (a.fromAt ?? Number.NEGATIVE_INFINITY) - (b.fromAt ?? Number.NEGATIVE_INFINITY),
+      );
+      heardOf.set(key, known);
     }
     return known;
   }
 
   function collect(placeId: string, quantity: Followed, from: number, to: number): HeardReading[] {
-    return heard(placeId).flatMap((sensor) => {
+    return heard(placeId, quantity).flatMap((sensor) => {
       const start = Math.max(from, sensor.fromAt ?? from);
       const end = Math.min(to, sensor.untilAt === null ? to : sensor.untilAt - 1);
       if (end < start) return [];
@@ -70,7 +74,7 @@ export function placeAir({ readings, corrected, flags, facts, holdMs }: PlaceAir
         .map((reading) => ({
           sensorKey: sensor.sensorKey,
           at: reading.at,
-          value: corrected(quantity, reading.raw),
+          value: corrected(reading),
           level: sensor.level,
           untilAt: sensor.untilAt,
         }));
@@ -80,7 +84,10 @@ export function placeAir({ readings, corrected, flags, facts, holdMs }: PlaceAir
   /** Time of the newest reading heard up to a moment, that moment included. */
   function newestUpTo(placeId: string, quantity: Followed, at: number): number | null {
     let newest: number | null = null;
-    for (const { sensorKey, fromAt, untilAt } of heard(placeId)) {
+    for (const { sensorKey, fromAt, untilAt } of heard(placeId, quantity).toReversed()) {
+      // Stretches that were over before the newest found can hold none newer.
+      if (newest !== null && untilAt !== null && untilAt <= newest) continue;
+      if (fromAt !== null && fromAt > at) continue;
       const bound = Math.min(at + 1, untilAt ?? at + 1);
       const found = readings.readingBefore(sensorKey, quantity, bound, flags.timeUnknown);
       if (!found || (fromAt !== null && found.at < fromAt)) continue;
@@ -91,7 +98,9 @@ export function placeAir({ readings, corrected, flags, facts, holdMs }: PlaceAir
 
   function oldestAfter(placeId: string, quantity: Followed, at: number): number | null {
     let oldest: number | null = null;
-    for (const { sensorKey, fromAt, untilAt } of heard(placeId)) {
+    for (const { sensorKey, fromAt, untilAt } of heard(placeId, quantity)) {
+      if (untilAt !== null && untilAt <= at) continue;
+      if (oldest !== null && fromAt !== null && fromAt > oldest) continue;
       const bound = Math.max(at, fromAt === null ? at : fromAt - 1);
       const found = readings.readingAfter(sensorKey, quantity, bound, flags.timeUnknown);
       if (!found || (untilAt !== null && found.at >= untilAt)) continue;
@@ -145,13 +154,14 @@ export function placeAir({ readings, corrected, flags, facts, holdMs }: PlaceAir
 
   /** What a place’s value was at one moment; null where every reading was too old by then. */
   function valueAt(placeId: string, quantity: Followed, at: number): Sample | null {
-    const standing = heard(placeId).flatMap((sensor): HeardReading[] => {
+    const standing = heard(placeId, quantity).flatMap((sensor): HeardReading[] => {
       if (sensor.untilAt !== null && sensor.untilAt <= at) return [];
+      if (sensor.fromAt !== null && sensor.fromAt > at) return [];
       const found = readings.readingBefore(sensor.sensorKey, quantity, at + 1, flags.timeUnknown);
       if (!found || at - found.at > holdMs) return [];
       if (sensor.fromAt !== null && found.at < sensor.fromAt) return [];
       const { sensorKey, level, untilAt } = sensor;
-      return [{ sensorKey, level, untilAt, at, value: corrected(quantity, found.raw) }];
+      return [{ sensorKey, level, untilAt, at, value: corrected(found) }];
     });
     return hear(new Map(), standing, holdMs, followed[quantity]);
   }
@@ -169,8 +179,10 @@ export function placeAir({ readings, corrected, flags, facts, holdMs }: PlaceAir
       return values;
     },
     /** Whether more than one sensor can speak for a place, so that one reading sways others. */
-    isShared: (placeId: string): boolean =>
-      new Set(heard(placeId).map((sensor) => sensor.sensorKey)).size > 1,
+    isShared: (placeId: string): boolean => {
+      const { places, stays } = facts();
+      return new Set(sensorsHeard(places, stays, placeId).map((one) => one.sensorKey)).size > 1;
+    },
     latest: (placeId: string, quantity: Followed): Sample | null => tailOf(placeId, quantity).last,
     lastHeardAt: (placeId: string, quantity: Followed) => tailOf(placeId, quantity).lastHeardAt,
     /** The nearest place whose sensors spoke last; null when none did. */
@@ -203,7 +215,7 @@ export function placeAir({ readings, corrected, flags, facts, holdMs }: PlaceAir
         if (tails.has(tailKey(placeId, quantity))) rebuild(placeId, quantity);
       }
     },
-    /** Called when places or stays changed. */
+    /** Called when places, stays, calibrations or faults changed. */
     forget(): void {
       tails.clear();
       heardOf.clear();

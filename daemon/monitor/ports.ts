@@ -1,8 +1,10 @@
 import type { Quantity } from '../contract/quantity.ts';
 import type {
   BatchFact,
+  CalibrationFact,
   CoatFact,
   DirtySpan,
+  FaultFact,
   HandReadingFact,
   HourBlock,
   HourRange,
@@ -42,6 +44,10 @@ export interface FactSource {
   places(): PlaceFact[];
   sensors(): SensorFact[];
   sensorStays(): SensorStay[];
+  /** Those that stand, in the order they were recorded. */
+  calibrations(): CalibrationFact[];
+  /** All that were ever found. */
+  faults(): FaultFact[];
   plans(): PlanFact[];
   batches(): BatchFact[];
   moves(): MoveFact[];
@@ -70,5 +76,10 @@ export interface FlagBits {
   timeUnknown: number;
 }
 
-/** The value of a reading to reckon with, from the raw one. */
-export type Corrected = (quantity: Quantity, raw: number) => number;
+/** The value of a reading to reckon with, from the raw one and the calibration in force then. */
+export type Corrected = (
+  reading: Pick<ReadingFact, 'sensorKey' | 'quantity' | 'at' | 'raw'>,
+) => number;
+
+/** Makes the correction that calibrations amount to. */
+export type Correction = (calibrations: readonly CalibrationFact[]) => Corrected;

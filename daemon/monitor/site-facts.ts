@@ -1,6 +1,10 @@
+import type { Quantity } from '../contract/quantity.ts';
+import { countedStays } from '../rules/counted-stays.ts';
 import type {
   BatchFact,
+  CalibrationFact,
   CoatFact,
+  FaultFact,
   HandReadingFact,
   MoveFact,
   PlaceFact,
@@ -17,6 +21,10 @@ export interface SiteFacts {
   places: Map<string, PlaceFact>;
   sensors: Map<number, SensorFact>;
   stays: Map<number, SensorStay[]>;
+  /** The same without the stretches in which a fault keeps the quantity from counting. */
+  counted: (quantity: Quantity) => ReadonlyMap<number, readonly SensorStay[]>;
+  calibrations: CalibrationFact[];
+  faults: FaultFact[];
   plans: Map<string, PlanFact>;
   batches: Map<string, BatchFact>;
   moves: Map<string, MoveFact[]>;
@@ -28,10 +36,20 @@ export interface SiteFacts {
 }
 
 export function readSiteFacts(source: FactSource): SiteFacts {
+  const stays = grouped(source.sensorStays(), (stay) => stay.sensorKey);
+  const faults = source.faults();
+  const counted = new Map<Quantity, ReadonlyMap<number, readonly SensorStay[]>>();
   return {
+    counted(quantity) {
+      const known = counted.get(quantity) ?? countedStays(stays, faults, quantity);
+      counted.set(quantity, known);
+      return known;
+    },
+    calibrations: source.calibrations(),
+    faults,
     places: new Map(source.places().map((place) => [place.id, place])),
     sensors: new Map(source.sensors().map((sensor) => [sensor.key, sensor])),
-    stays: grouped(source.sensorStays(), (stay) => stay.sensorKey),
+    stays,
     plans: new Map(source.plans().map((plan) => [plan.id, plan])),
     batches: new Map(source.batches().map((batch) => [batch.id, batch])),
     moves: grouped(source.moves(), (move) => move.batchId),

@@ -15,6 +15,8 @@ export const exportedTables = {
   place: 'places',
   sensor: 'sensors',
   sensor_stay: 'sensor-stays',
+  calibration: 'calibrations',
+  sensor_fault: 'sensor-faults',
   coating_plan: 'plans',
   batch: 'batches',
   move: 'moves',
@@ -53,11 +55,17 @@ const jsonColumns = new Set([
   'coat.faces',
   'hand_reading.figures',
   'topic_rule.form',
+  'calibration.how',
 ]);
 const yesOrNoColumns = new Set([
   'lock_up_tick.done',
   'coating_plan.is_default',
   'touch_test.passed',
+]);
+const codedQuantities = new Set([
+  'pending_reading.quantity',
+  'calibration.quantity',
+  'sensor_fault.quantity',
 ]);
 /** What a JavaScript date can hold. **Source:** ECMAScript 2025, section 21.4.1.1. */
 const latestAt = 8.64e15;
@@ -145,7 +153,9 @@ function readerOf(table: ExportedTable, column: string): Column['read'] {
   const name = `${table}.${column}`;
   if (jsonColumns.has(name)) return (value) => (value === null ? null : JSON.parse(String(value)));
   if (yesOrNoColumns.has(name)) return (value) => value === 1;
-  if (name === 'pending_reading.quantity') return (value) => quantityOf(Number(value));
+  if (codedQuantities.has(name)) {
+    return (value) => (value === null ? null : quantityOf(Number(value)));
+  }
   if (column === 'at' || column.endsWith('_at')) return isoTime;
   return (value) =>
     value instanceof Uint8Array ? Buffer.from(value).toString('base64') : plain(value);

@@ -3,6 +3,7 @@ import { sql as firstTables } from './migrations/0001-first-tables.ts';
 import { sql as packedHours } from './migrations/0002-packed-hours.ts';
 import { sql as pendingReadings } from './migrations/0003-pending-readings.ts';
 import { sql as topicRules } from './migrations/0004-topic-rules.ts';
+import { sql as calibrations } from './migrations/0005-calibrations.ts';
 import { sql as outgoingAndLockUp } from './migrations/0007-outgoing-and-lock-up.ts';
 import { sql as photos } from './migrations/0008-photos.ts';
 
@@ -18,8 +19,8 @@ export const migrations: readonly Migration[] = [
   { name: '0002-packed-hours', sql: packedHours },
   { name: '0003-pending-readings', sql: pendingReadings },
   { name: '0004-topic-rules', sql: topicRules },
-  // Numbers that were kept free.
-  { name: '0005-kept-free', sql: '' },
+  { name: '0005-calibrations', sql: calibrations },
+  // A number that was kept free.
   { name: '0006-kept-free', sql: '' },
   { name: '0007-outgoing-and-lock-up', sql: outgoingAndLockUp },
   { name: '0008-photos', sql: photos },

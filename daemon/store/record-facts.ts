@@ -46,17 +46,7 @@ export interface FactTables {
  * A fact that arrives a second time under its id is not written again.
  */
 export function factRecorder(db: Database, tables: FactTables, committer: ReadingCommitter) {
-  function edit<A extends unknown[], R>(act: (...args: A) => R): (...args: A) => R {
-    const transaction = db.transaction(act);
-    return (...args: A) => {
-      try {
-        return transaction.immediate(...args);
-      } catch (cause) {
-        committer.forget();
-        throw cause;
-      }
-    };
-  }
+  const edit = editIn(db, committer);
 
   /**
    * Writes a fact once: the same again changes nothing, another one under its id is refused.
@@ -196,6 +186,21 @@ export function factRecorder(db: Database, tables: FactTables, committer: Readin
       if (isNew && tick.line === 'rags' && tick.done) tables.notices.clearKind('rags', recordedAt);
     }),
     seeNotice: edit((id: string, at: number) => tables.notices.see(id, at)),
+  };
+}
+
+/** Makes an act one transaction of its own. */
+export function editIn(db: Database, committer: ReadingCommitter) {
+  return <A extends unknown[], R>(act: (...args: A) => R): ((...args: A) => R) => {
+    const transaction = db.transaction(act);
+    return (...args: A) => {
+      try {
+        return transaction.immediate(...args);
+      } catch (cause) {
+        committer.forget();
+        throw cause;
+      }
+    };
   };
 }
 

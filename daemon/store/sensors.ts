@@ -6,6 +6,8 @@ interface SensorRow {
   id: string;
   name: string | null;
   first_seen_at: number;
+  height: SensorFact['height'];
+  species: SensorFact['species'];
 }
 
 export function sensorTable(db: Database) {
@@ -13,6 +15,9 @@ export function sensorTable(db: Database) {
   const byId = db.prepare<[string], SensorRow>('select * from sensor where id = ?');
   const insert = db.prepare('insert into sensor (id, name, first_seen_at) values (?, null, ?)');
   const rename = db.prepare('update sensor set name = ? where key = ?');
+  const describe = db.prepare(
+    'update sensor set height = @height, species = @species where key = @key',
+  );
   const stays = db.prepare<
     [],
     { sensor_key: number; place_id: string | null; from_at: number | null }
@@ -32,6 +37,8 @@ export function sensorTable(db: Database) {
     id: row.id,
     name: row.name,
     firstSeenAt: row.first_seen_at,
+    height: row.height,
+    species: row.species,
   });
   return {
     all: (): SensorFact[] => all.all().map(fact),
@@ -43,6 +50,9 @@ export function sensorTable(db: Database) {
       Number(insert.run(id, firstSeenAt).lastInsertRowid),
     rename: (key: number, name: string | null): void => {
       rename.run(name, key);
+    },
+    describe: ({ key, height, species }: Pick<SensorFact, 'key' | 'height' | 'species'>): void => {
+      describe.run({ key, height, species });
     },
     stays: (): SensorStay[] =>
       stays.all().map((row) => ({

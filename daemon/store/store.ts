@@ -2,6 +2,7 @@ import type { Database } from 'better-sqlite3';
 import type { HourBlock, OutdoorForecastPoint, ReadingGroup } from '../rules/facts.ts';
 import { noPosting, type PostingPlan } from '../rules/outgoing.ts';
 import { batchTable } from './batches.ts';
+import { calibrationTable } from './calibrations.ts';
 import { changeTable } from './changes.ts';
 import { coatTable } from './coats.ts';
 import { type Committed, readingCommitter } from './commit-readings.ts';
@@ -19,11 +20,13 @@ import { placeTable } from './places.ts';
 import { planTable } from './plans.ts';
 import { readingOutlines } from './reading-outline.ts';
 import { readingTable } from './readings.ts';
-import { factRecorder } from './record-facts.ts';
+import { editIn, factRecorder } from './record-facts.ts';
 import { photoRecorder } from './record-photos.ts';
 import { topicRuleRecorder } from './record-topic-rules.ts';
+import { trustRecorder } from './record-trust.ts';
 import { refusedTable } from './refused.ts';
 import { remarkTable } from './remarks.ts';
+import { sensorFaultTable } from './sensor-faults.ts';
 import { sensorTable } from './sensors.ts';
 import { readingIntake } from './take-in-readings.ts';
 import { topicRuleTable } from './topic-rules.ts';
@@ -46,6 +49,8 @@ function tablesOf(db: Database, posting: PostingPlan) {
     photos: photoTable(db),
     forecast: forecastTable(db),
     pending: pendingTable(db),
+    calibrations: calibrationTable(db),
+    faults: sensorFaultTable(db),
     changes: changeTable(db),
     rules: topicRuleTable(db),
   };
@@ -89,6 +94,7 @@ export function storeWriter(
       maxSensors,
     }),
     ...photoRecorder(db, tables),
+    ...trustRecorder(tables, committer, editIn(db, committer)),
     ...hourPacker(db, tables.readings),
     ...lettingGo(db),
     /** Does nothing: that it was done shows that whoever writes is not stuck. */
@@ -129,7 +135,7 @@ export type StoreWriter = ReturnType<typeof storeWriter>;
 export function storeReader(db: Database) {
   const tables = tablesOf(db, noPosting);
   const { places, sensors, readings, hours, refused, plans, batches, coats, remarks } = tables;
-  const { notices, outgoing, lockUp, forecast, pending } = tables;
+  const { notices, outgoing, lockUp, forecast, pending, calibrations, faults } = tables;
   return {
     places: places.all,
     sensors: sensors.all,
@@ -158,6 +164,9 @@ export function storeReader(db: Database) {
     dueMessages: outgoing.due,
     channelTallies: outgoing.tally,
     lockUpTicks: lockUp.all,
+    calibrations: calibrations.standing,
+    calibrationHistory: calibrations.all,
+    faults: faults.all,
     outdoorForecast: forecast.newest,
     pendingReadings: pending.oldest,
     pendingBoots: pending.boots,

@@ -4,6 +4,7 @@ import { onTestFinished } from 'vitest';
 import type { Problem } from '../../daemon/contract/problem.ts';
 import type { Quantity } from '../../daemon/contract/quantity.ts';
 import { type RouteName, type RouteReply, routes } from '../../daemon/contract/routes.ts';
+import { correction } from '../../daemon/corrected.ts';
 import { siteEdits } from '../../daemon/edits.ts';
 import type { HttpParts } from '../../daemon/http/ports.ts';
 import { buildServer } from '../../daemon/http/server.ts';
@@ -12,12 +13,12 @@ import { coatChart } from '../../daemon/monitor/batch-chart.ts';
 import { createMonitor } from '../../daemon/monitor/monitor.ts';
 import { noticeChannels } from '../../daemon/notice-channels.ts';
 import { defaultPlans } from '../../daemon/rules/coating-plan.ts';
+import { sensorTrust } from '../../daemon/sensor-trust.ts';
 import { Settings } from '../../daemon/settings/schema.ts';
 import { siteTopics } from '../../daemon/site-topics.ts';
 import { openForWriting } from '../../daemon/store/open.ts';
 import { storeReader, storeWriter } from '../../daemon/store/store.ts';
 import type { StoreThread } from '../../daemon/store/thread.ts';
-import { correctedValue } from '../../sensors/correct/corrected-value.ts';
 import { readingFlagBits } from '../../sensors/correct/reading-time.ts';
 import type { Decoded } from '../../sensors/payload/decode-message.ts';
 import { openAccess } from '../access/open-access.ts';
@@ -74,11 +75,10 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
   const settings = Settings.parse({});
   const models = modelPair(settings.cure);
   const maxGapMs = settings.cure.maxGapHours * hourMs;
-  const corrected = (quantity: Quantity, raw: number) => correctedValue(quantity, raw).value;
   const monitor = createMonitor({
     source: read,
     keeper: write,
-    corrected,
+    correction,
     flags: { timeUnknown: timeUnknownBit },
     models,
     prior: requirementPrior(models.ruling),
@@ -135,6 +135,7 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
       season: monitor.season,
       photos: read.photosOf,
       photo: read.photo,
+      calibrationHistory: read.calibrationHistory,
     },
     edits: siteEdits(write as StoreThread, monitor, changed, mostPhotoBytes),
     readings: {
@@ -142,10 +143,11 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
       readingOutline: read.readingOutline,
       newestReading: (sensorKey, quantity) =>
         read.readingBefore(sensorKey, quantity, Number.MAX_SAFE_INTEGER, 0),
-      corrected,
+      corrected: monitor.corrected,
       refused: read.refused,
     },
     topicRules: topics.port,
+    trust: sensorTrust,
     health: () => ({
       ...{ status: 'ok', reasons: [], broker: 'embedded', connected: true },
       ...{ intake, clients: null },

@@ -2,7 +2,32 @@ import { describe, expect, it } from 'vitest';
 import type { Route } from '../../daemon/contract/route.ts';
 import { accessRoutes } from '../../daemon/contract/routes/access.ts';
 import { type RouteName, routes } from '../../daemon/contract/routes.ts';
-import { build, hourMs, moment, problemOf, type RouteGiven, withCoat } from './built-site.ts';
+import {
+  type BuiltSite,
+  build,
+  hourMs,
+  moment,
+  problemOf,
+  type RouteGiven,
+  withCoat,
+} from './built-site.ts';
+
+/** Three sensors that lay in one box, one of them calibrated already. */
+async function boxOfThree(site: BuiltSite) {
+  for (const [i, sensor] of ['b1', 'b2', 'b3'].entries()) {
+    const values = Array.from({ length: 61 }, (_, n): [number, number] => [
+      site.now - (60 - n) * 5 * 60_000,
+      [18, 18.1, 20][i] ?? 0,
+    ]);
+    await site.hear(sensor, 'air-temperature', values);
+  }
+  const calibration = await site.call('createCalibration', {
+    id: 'b3',
+    body: { quantity: 'air-temperature', how: { kind: 'offset', add: 0.1 } },
+  });
+  const box = { sensors: ['b1', 'b2', 'b3'], from: moment(site.now - 5 * hourMs) };
+  return { box, calibration };
+}
 
 const names = Object.keys(routes) as RouteName[];
 const photoId = '019a0000-0000-7000-8000-0000000000aa';
@@ -29,6 +54,7 @@ describe('every route of the contract', () => {
     const site = await build();
     const { room, batch, coat } = await withCoat(site);
     const at = moment(site.now);
+    const { box, calibration } = await boxOfThree(site);
     const [plan] = await site.call('listPlans');
     const [notice] = await site.call('listNotices');
     const given: Record<Exclude<RouteName, keyof typeof accessRoutes>, RouteGiven> = {
@@ -46,6 +72,14 @@ describe('every route of the contract', () => {
       tryTopicRule: { body: { rule: topicRule } },
       foundTopics: {},
       listenForTopics: { body: { minutes: 0 } },
+      listCalibrations: { id: 'n1' },
+      createCalibration: {
+        id: 'n1',
+        body: { quantity: 'air-temperature', how: { kind: 'ice-point', shown: 0.2 } },
+      },
+      changeCalibration: { id: calibration.id, body: { note: 'over night' } },
+      compareSensors: { query: { ...box, sensors: box.sensors.join(',') } },
+      acceptComparison: { body: box },
       listPlans: {},
       createPlan: { body: { name: 'Mine', surface: 'sawn', coats: plan?.coats } },
       listBatches: {},
@@ -96,6 +130,7 @@ describe('every route of the contract', () => {
       changeMqttMode: { body: { mode: 'pairing' } },
       removeMqttLogin: { id: 'north-node' },
       removeCoat: { id: batch.id, part: coat.id },
+      withdrawCalibration: { id: calibration.id },
     };
     const reply = Object.fromEntries(names.map((name) => [name, routes[name] as Route]));
     // What removes comes last, so that there is something to show before.

@@ -32,8 +32,11 @@ describe('a sensor', () => {
         id: 'n1',
         name: null,
         placeId: null,
+        height: null,
+        species: null,
         firstSeenAt: moment(startAt),
         latest: [{ quantity: 'air-temperature', at: moment(startAt), value: 18, raw: 18 }],
+        faults: [],
       },
     ]);
     expect((await site.call('overview')).unplacedSensors).toBe(1);

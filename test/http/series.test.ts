@@ -101,7 +101,7 @@ describe('a series', () => {
             at: Math.max(from, 0) + i * 60_000,
           })).filter(({ at }) => at <= Math.min(to, 200_000 * 60_000)),
         newestReading: () => null,
-        corrected: (_quantity, raw) => raw,
+        corrected: ({ raw }) => raw,
         refused: () => [],
       },
     });

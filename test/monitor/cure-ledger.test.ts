@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
-import { type PlainReading, type PlainStay, plainDegreeHours } from './independent-sum.ts';
+import {
+  type PlainDoubt,
+  type PlainReading,
+  type PlainStay,
+  plainDegreeHours,
+} from './independent-sum.ts';
 import { openSite, type TestSite } from './site.ts';
 
 const hour = 3_600_000;
@@ -146,7 +151,51 @@ const act = fc.oneof(
       fromMinutes: fc.integer({ min: 0, max: 60 * 48 }),
     }),
   },
+  {
+    weight: 1,
+    arbitrary: fc.record({
+      kind: fc.constantFrom('calibrate' as const, 'correct' as const, 'withdraw' as const),
+      sensor: fc.constantFrom('own-1', 'own-2', 'room-1'),
+      fromMinutes: fc.option(fc.integer({ min: 0, max: 60 * 48 })),
+      gain: fc.constantFrom(1, 0.9, 1.1),
+      add: fc.integer({ min: -30, max: 30 }).map((tenths) => tenths / 10),
+      which: fc.nat(),
+    }),
+  },
+  {
+    weight: 1,
+    arbitrary: fc.record({
+      kind: fc.constantFrom('doubt' as const, 'trust' as const),
+      sensor: fc.constantFrom('own-1', 'own-2', 'room-1'),
+      fromMinutes: fc.integer({ min: 0, max: 60 * 48 }),
+      forMinutes: fc.option(fc.integer({ min: 0, max: 60 * 24 })),
+      which: fc.nat(),
+    }),
+  },
 );
+
+interface PlainCalibration {
+  id: string;
+  sensor: string;
+  fromAt: number | null;
+  gain: number;
+  add: number;
+  order: number;
+}
+
+/** Readings as the calibrations of their time correct them, looked up the slow way. */
+function plainlyCorrected(
+  readings: readonly PlainReading[],
+  calibrations: readonly PlainCalibration[],
+): PlainReading[] {
+  return readings.map((one) => {
+    const inForce = calibrations
+      .filter((c) => c.sensor === one.sensor && (c.fromAt ?? -1) <= one.at)
+      .sort((a, b) => (a.fromAt ?? -1) - (b.fromAt ?? -1) || a.order - b.order)
+      .at(-1);
+    return inForce ? { ...one, value: inForce.gain * one.value + inForce.add } : one;
+  });
+}
 
 describe('whatever the order in which readings, corrections and restarts come', () => {
   it('the sum equals an independent integration of what is stored', () => {
@@ -167,6 +216,24 @@ describe('whatever the order in which readings, corrections and restarts come', 
             const end = start + 60 * 24 * 2 * minute;
             const readings: PlainReading[] = [];
             const stays: PlainStay[] = [];
+            const calibrations: PlainCalibration[] = [];
+            const doubts: (PlainDoubt & { id: string })[] = [];
+            let order = 0;
+            const keyOf = (sensor: string) => one.reader.sensorById(sensor)?.key ?? 0;
+            const calibrate = (plain: PlainCalibration) => ({
+              id: plain.id,
+              sensorKey: keyOf(plain.sensor),
+              quantity: 'air-temperature' as const,
+              fromAt: plain.fromAt,
+              how: {
+                kind: 'two-point' as const,
+                points: [0, 20].map((shown) => ({
+                  shown,
+                  actual: plain.gain * shown + plain.add,
+                })),
+              },
+              note: null,
+            });
             const place = (
               sensor: string,
               where: keyof typeof idOf | null,
@@ -195,7 +262,14 @@ describe('whatever the order in which readings, corrections and restarts come', 
             one.coat(batch, 0, finishedAt);
             const check = () => {
               const [coat] = one.coatsAt(batch, end);
-              const plain = plainDegreeHours(readings, stays, finishedAt, end, rules);
+              const plain = plainDegreeHours(
+                plainlyCorrected(readings, calibrations),
+                stays,
+                finishedAt,
+                end,
+                rules,
+                doubts,
+              );
               close(coat?.degreeHoursLow ?? -1, plain.low);
               close(coat?.degreeHoursHigh ?? -1, plain.high);
               close(coat?.coveredHours ?? -1, plain.coveredHours);
@@ -208,6 +282,36 @@ describe('whatever the order in which readings, corrections and restarts come', 
               else if (step.kind === 'start-over') one.monitor.startOver();
               else if (step.kind === 'put') {
                 place(step.sensor, step.where, start + step.fromMinutes * minute);
+              } else if (step.kind === 'calibrate') {
+                const { sensor, gain, add, fromMinutes } = step;
+                const fromAt = fromMinutes === null ? null : start + fromMinutes * minute;
+                const plain = { id: one.newId(), sensor, gain, add, fromAt, order: order++ };
+                calibrations.push(plain);
+                one.writer.createCalibrations([calibrate(plain)], 0);
+                one.monitor.factsChanged();
+              } else if (step.kind === 'correct' || step.kind === 'withdraw') {
+                const at = calibrations.length === 0 ? -1 : step.which % calibrations.length;
+                const [before] = at < 0 ? [] : calibrations.splice(at, 1);
+                if (!before) continue;
+                if (step.kind === 'withdraw') one.writer.withdrawCalibration(before.id, 1);
+                else {
+                  const plain = { ...before, gain: step.gain, add: step.add, order: order++ };
+                  calibrations.push(plain);
+                  one.writer.changeCalibration(calibrate(plain), 1);
+                }
+                one.monitor.factsChanged();
+              } else if (step.kind === 'doubt') {
+                const fromAt = start + step.fromMinutes * minute;
+                const untilAt = step.forMinutes === null ? null : fromAt + step.forMinutes * minute;
+                const doubt = { id: one.newId(), sensor: step.sensor, fromAt };
+                doubts.push({ ...doubt, untilAt: untilAt ?? Number.POSITIVE_INFINITY });
+                one.doubt({ ...doubt, untilAt });
+              } else if (step.kind === 'trust') {
+                const open = doubts.filter((d) => d.untilAt === Number.POSITIVE_INFINITY);
+                const doubt = open[step.which % Math.max(1, open.length)];
+                if (!doubt) continue;
+                doubt.untilAt = doubt.fromAt + (step.forMinutes ?? 90) * minute;
+                one.trust(doubt.id, doubt.untilAt);
               } else check();
             }
             check();

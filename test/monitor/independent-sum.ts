@@ -12,6 +12,13 @@ export interface PlainStay {
   fromAt: number;
 }
 
+/** A stretch in which nothing a sensor says counts; `untilAt` exclusive. */
+export interface PlainDoubt {
+  sensor: string;
+  fromAt: number;
+  untilAt: number;
+}
+
 const hour = 3_600_000;
 
 /**
@@ -24,6 +31,7 @@ export function plainDegreeHours(
   fromAt: number,
   toAt: number,
   { datumC, maxGapHours }: { datumC: number; maxGapHours: number },
+  doubts: readonly PlainDoubt[] = [],
 ): { low: number; high: number; coveredHours: number } {
   const levelAt = (sensor: string, at: number): number | null => {
     const past = stays.filter((stay) => stay.sensor === sensor && stay.fromAt <= at);
@@ -34,7 +42,11 @@ export function plainDegreeHours(
     const key = `${reading.sensor} ${reading.at}`;
     if (!firsts.has(key)) firsts.set(key, reading);
   }
-  const known = [...firsts.values()].filter((one) => levelAt(one.sensor, one.at) !== null);
+  const doubted = (sensor: string, at: number) =>
+    doubts.some((one) => one.sensor === sensor && one.fromAt <= at && at < one.untilAt);
+  const known = [...firsts.values()].filter(
+    (one) => levelAt(one.sensor, one.at) !== null && !doubted(one.sensor, one.at),
+  );
   const times = [...new Set(known.map((one) => one.at))].sort((a, b) => a - b);
   const line: { at: number; value: number }[] = [];
   for (const at of times) {
@@ -46,8 +58,9 @@ export function plainDegreeHours(
         .at(-1);
       if (!newest || at - newest.at > maxGapHours * hour) continue;
       // A reading speaks from where its sensor sat then, until the sensor goes elsewhere.
-      const moved = stays.some(
-        (stay) => stay.sensor === sensor && stay.fromAt > newest.at && stay.fromAt <= at,
+      // Nor does it while the sensor is not believed, whatever it said before.
+      const moved = [...stays, ...doubts.filter((one) => one.untilAt > one.fromAt)].some(
+        (one) => one.sensor === sensor && one.fromAt > newest.at && one.fromAt <= at,
       );
       const level = levelAt(sensor, newest.at);
       if (moved || level === null) continue;

@@ -2,13 +2,13 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Quantity } from '../../daemon/contract/quantity.ts';
+import { correction } from '../../daemon/corrected.ts';
 import { modelPair, requirementPrior } from '../../daemon/model-settings.ts';
 import { createMonitor } from '../../daemon/monitor/monitor.ts';
 import type { PlaceFact } from '../../daemon/rules/facts.ts';
 import { Settings } from '../../daemon/settings/schema.ts';
 import { openForReading, openForWriting } from '../../daemon/store/open.ts';
 import { storeReader, storeWriter } from '../../daemon/store/store.ts';
-import { correctedValue } from '../../sensors/correct/corrected-value.ts';
 import { readingFlagBits } from '../../sensors/correct/reading-time.ts';
 
 const timeUnknown = readingFlagBits['time-unknown'];
@@ -32,7 +32,7 @@ export function openSite(cure: Partial<Settings['cure']> = {}) {
         changeNotices: async (raised, clearedIds, at) =>
           writer.changeNotices(raised, clearedIds, at),
       },
-      corrected: (quantity, raw) => correctedValue(quantity, raw).value,
+      correction,
       flags: { timeUnknown },
       models,
       prior: requirementPrior(models.ruling),
@@ -89,6 +89,19 @@ export function openSite(cure: Partial<Settings['cure']> = {}) {
           arrivedAt: 0,
         }),
       );
+    },
+    /** A fault keeps all that a sensor says from counting. */
+    doubt(fault: { id: string; sensor: string; fromAt: number; untilAt: number | null }): void {
+      const { id, fromAt, untilAt } = fault;
+      const sensorKey = reader.sensorById(fault.sensor)?.key ?? 0;
+      const says = 'made up by a test';
+      const fact = { id, sensorKey, quantity: null, kind: 'stuck' as const, fromAt, untilAt, says };
+      writer.changeFaults([fact], [], 0);
+      monitor.factsChanged();
+    },
+    trust(id: string, untilAt: number): void {
+      writer.changeFaults([], [{ id, untilAt }], 0);
+      monitor.factsChanged();
     },
     /** As the daemon does every minute: closed hours are packed. */
     pack(beforeAt: number): void {

@@ -89,7 +89,7 @@ describe('the outline of a series', () => {
         },
         readingOutline: read.readingOutline,
         newestReading: () => null,
-        corrected: (_quantity, raw) => raw,
+        corrected: ({ raw }) => raw,
         refused: () => [],
       },
     });

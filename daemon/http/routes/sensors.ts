@@ -4,10 +4,12 @@ import { BoardcureError } from '../../contract/problem.ts';
 import { quantities } from '../../contract/quantity.ts';
 import type { Sensor } from '../../contract/sensor.ts';
 import type { SensorFact } from '../../rules/facts.ts';
+import { faultReply } from '../../rules/fault/fault-words.ts';
 import { stayAt } from '../../rules/place.ts';
 import { checkPast, referred } from '../../rules/record-check.ts';
 import type { HttpParts } from '../ports.ts';
 import { register } from '../register-route.ts';
+import { sensorById } from '../sensor-by-id.ts';
 
 export function sensorRoutes(
   app: FastifyInstance,
@@ -19,30 +21,30 @@ export function sensorRoutes(
       id: sensor.id,
       name: sensor.name,
       placeId: stay?.placeId ?? null,
+      height: sensor.height,
+      species: sensor.species,
       firstSeenAt: toMoment(sensor.firstSeenAt),
       latest: quantities.flatMap((quantity) => {
         const newest = readings.newestReading(sensor.key, quantity);
         if (!newest) return [];
-        const value = readings.corrected(quantity, newest.raw);
+        const value = readings.corrected(newest);
         return [{ quantity, at: toMoment(newest.at), value, raw: newest.raw }];
       }),
+      faults: view
+        .facts()
+        .faults.filter((fault) => fault.sensorKey === sensor.key && fault.untilAt === null)
+        .map(faultReply),
     };
   }
 
-  function sensorById(id: string): SensorFact {
-    for (const sensor of view.facts().sensors.values()) if (sensor.id === id) return sensor;
-    throw new BoardcureError(
-      'BC_THING_UNKNOWN',
-      `No sensor ${id} has been heard yet; it exists from its first reading.`,
-    );
-  }
+  const sensorOf = (id: string) => sensorById(view.facts().sensors, id);
 
   register(app, 'listSensors', () => [...view.facts().sensors.values()].map(reply));
 
-  register(app, 'readSensor', ({ params }) => reply(sensorById(params.id)));
+  register(app, 'readSensor', ({ params }) => reply(sensorOf(params.id)));
 
   register(app, 'changeSensor', async ({ params, body }) => {
-    const sensor = sensorById(params.id);
+    const sensor = sensorOf(params.id);
     const at = now();
     if (body.from !== undefined && body.placeId === undefined) {
       throw new BoardcureError('BC_REQUEST_INVALID', 'A from needs the placeId it holds for.', {
@@ -52,6 +54,11 @@ export function sensorRoutes(
     if (body.placeId) referred(view.facts().places, body.placeId, 'place', '/placeId');
     const from = body.from === undefined ? null : Date.parse(body.from);
     if (from !== null) checkPast(from, at, '/from');
+    if (body.height !== undefined || body.species !== undefined) {
+      const { key, id } = sensor;
+      const { height = sensor.height, species = sensor.species } = body;
+      await edits.describeSensor({ key, id, height, species }, at);
+    }
     if (body.name !== undefined) await edits.renameSensor(sensor.key, sensor.id, body.name, at);
     if (body.placeId !== undefined) {
       const before = view.facts().stays.get(sensor.key) ?? [];
@@ -66,6 +73,6 @@ export function sensorRoutes(
         );
       }
     }
-    return reply(sensorById(params.id));
+    return reply(sensorOf(params.id));
   });
 }

@@ -55,17 +55,14 @@ export function seriesRoutes(
     const { from, to } = span(query);
     const outline = readings.readingOutline?.(sensorKey, quantity, from, to);
     if (!outline || outline.points.length < points) return null;
-    const curve = outline.points.map((point) => asPoint(quantity, point));
+    const curve = outline.points.map((point) => asPoint({ sensorKey, quantity, ...point }));
     return columns(thinOut(curve, points), gapsBetween(outline.spans, longestGapMs));
   }
 
-  const asPoint = (
-    quantity: SeriesQuery['quantity'],
-    { at, raw }: { at: number; raw: number },
-  ) => ({
-    at,
-    raw,
-    value: readings.corrected(quantity, raw),
+  const asPoint = (reading: Parameters<typeof readings.corrected>[0]): Point => ({
+    at: reading.at,
+    raw: reading.raw,
+    value: readings.corrected(reading),
   });
 
   async function* pages(sensorKey: number, query: SeriesQuery): AsyncGenerator<Point[]> {
@@ -74,7 +71,7 @@ export function seriesRoutes(
     let from = start;
     for (;;) {
       const page = readings.readingsBetween(sensorKey, quantity, from, to, pageSize);
-      yield page.map((point) => asPoint(quantity, point));
+      yield page.map(asPoint);
       const last = page.at(-1);
       if (page.length < pageSize || !last) return;
       from = last.at + 1;
