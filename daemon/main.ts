@@ -9,6 +9,7 @@ import { listen, listening } from './listening.ts';
 import { siteMetrics } from './metrics.ts';
 import { requirementPrior } from './model-settings.ts';
 import { createMonitor } from './monitor/monitor.ts';
+import { morningTelling } from './morning-telling.ts';
 import { keptMessagesMs, noticesOut, siteTimeZone } from './notices-out.ts';
 import { statePublisher } from './notify/mqtt-state.ts';
 import { openSiteAccess } from './open-access.ts';
@@ -163,6 +164,7 @@ async function compose(
       await backups.lookForDamage();
     },
     backup: backups.schedule,
+    digest: morningTelling({ settings, clock, monitor, writer, health, sent: out.kick }),
     failed: (cause) => log.error({ cause: String(cause) }, 'a repeated act failed'),
     speed: () => clock.speed,
   });

@@ -19,6 +19,7 @@ import { cureLedger } from './cure-ledger.ts';
 import type { ModelPair } from './hour-book.ts';
 import { airAhead } from './hours-ahead.ts';
 import { lockUpList } from './lock-up-list.ts';
+import { morningView } from './morning.ts';
 import { placesOverview } from './overview.ts';
 import { type Followed, followed, placeAir } from './place-air.ts';
 import { placeAirReply, placeNow } from './place-now.ts';
@@ -244,6 +245,7 @@ export function createMonitor(parts: MonitorParts) {
     overview,
     fitToBrush,
     lockUp,
+    morning: morningView({ facts, overview, fitToBrush, source }),
     assess,
     ahead,
     report: reports.report,

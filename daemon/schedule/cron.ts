@@ -14,6 +14,13 @@ export interface RepeatedActs {
     at: string;
     whenDue(isItsHour: boolean): Promise<void>;
   } | null;
+  /** Sums up the morning; null where nobody wants that. */
+  digest: {
+    /** `hh:mm` in the time zone. */
+    at: string;
+    timeZone: string;
+    tell(): Promise<void>;
+  } | null;
   failed(cause: unknown): void;
   /** How fast the site’s time runs; in a fast one the minute act is done every second. */
   speed(): number;
@@ -51,6 +58,13 @@ export function startSchedule(acts: RepeatedActs): { close(): void } {
         guarded(() => whenDue(false)),
         { noOverlap: true },
       ),
+    );
+  }
+  if (acts.digest) {
+    const { at, timeZone, tell } = acts.digest;
+    const [hour, minute] = at.split(':').map(Number);
+    tasks.push(
+      schedule(`${minute} ${hour} * * *`, guarded(tell), { noOverlap: true, timezone: timeZone }),
     );
   }
   return {

@@ -116,10 +116,12 @@ export function outgoingTable(db: Database) {
   };
 }
 /** What a sender writes down of its messages; each verb is one transaction of its own. */
-export function messageKeeper(outgoing: OutgoingTable) {
+export function messageKeeper(db: Database, outgoing: OutgoingTable) {
   return {
     addMessages: (messages: Omit<OutgoingFact, 'tries'>[]): void => {
-      for (const message of messages) outgoing.add(message);
+      db.transaction(() => {
+        for (const message of messages) outgoing.add(message);
+      }).immediate();
     },
     beginMessage: outgoing.begin,
     messageSent: outgoing.sent,

@@ -99,7 +99,7 @@ export function storeWriter(
     ...lettingGo(db),
     /** Does nothing: that it was done shows that whoever writes is not stuck. */
     answer: (): void => {},
-    ...messageKeeper(tables.outgoing),
+    ...messageKeeper(db, tables.outgoing),
     commitReadings: (group: ReadingGroup): Committed =>
       group.pending?.length ? commitWithPending(group, []) : committer.commit(group),
     /** Gives readings that waited for the clock their places, in one transaction. */
