@@ -3,6 +3,39 @@ import { Gate, GateVerdict, Reason, Stage } from './gate.ts';
 import { Id, Moment } from './moment.ts';
 import { Face, Mixture } from './plan.ts';
 
+/** How much was used, as somebody at the bench tells it. */
+export const PotsUsed = z
+  .strictObject({
+    count: z.int().min(1).max(1000).describe('pots that were mixed, the last one too'),
+    litresEach: z.number().positive().max(1000).meta({ unit: 'L' }),
+    lastLeftPercent: z
+      .number()
+      .min(0)
+      .max(100)
+      .optional()
+      .meta({ unit: '%' })
+      .describe('what is left in the last one, of what was mixed in it; nothing when left out'),
+    lastLeftCm: z
+      .number()
+      .min(0)
+      .max(200)
+      .optional()
+      .meta({ unit: 'cm' })
+      .describe('or how deep it stands, together with the pot'),
+    pot: z
+      .strictObject({
+        bottomMm: z.number().positive().max(2000).meta({ unit: 'mm' }),
+        topMm: z.number().positive().max(2000).optional().meta({ unit: 'mm' }),
+        heightMm: z.number().positive().max(2000).optional().meta({ unit: 'mm' }),
+      })
+      .optional()
+      .describe('inside measures'),
+  })
+  .refine(({ lastLeftPercent, lastLeftCm }) => !(lastLeftPercent && lastLeftCm), {
+    message: 'give either lastLeftPercent or lastLeftCm',
+    path: ['lastLeftCm'],
+  });
+
 export const NewCoat = z.strictObject({
   id: Id.optional(),
   coat: z.int().min(0).max(9).describe('index in the coating plan, from 0'),
@@ -10,6 +43,7 @@ export const NewCoat = z.strictObject({
   begunAt: Moment.nullable().optional(),
   faces: z.array(Face).min(1).nullable().optional().describe('the plan’s faces when left out'),
   usedL: z.number().positive().max(10_000).nullable().optional().meta({ unit: 'L' }),
+  pots: PotsUsed.nullable().optional().describe('instead of usedL: reckoned from the pots'),
   colour: z.string().trim().min(1).max(80).nullable().optional(),
   tin: z.string().trim().min(1).max(80).nullable().optional(),
 });

@@ -24,6 +24,7 @@ import { placeRoutes } from './routes/places.ts';
 import { planAheadRoutes } from './routes/plan-ahead.ts';
 import { planRoutes } from './routes/plans.ts';
 import { reportRoutes } from './routes/reports.ts';
+import { potRoutes } from './routes/pot.ts';
 import { sensorRoutes } from './routes/sensors.ts';
 import { seriesRoutes } from './routes/series.ts';
 import { siteRoutes } from './routes/site.ts';
@@ -98,6 +99,7 @@ export async function buildServer(parts: HttpParts): Promise<FastifyInstance> {
     coatRoutes(api, parts);
     entryRoutes(api, parts);
     brushRoutes(api, parts);
+    potRoutes(api, parts);
     seriesRoutes(api, parts);
     planAheadRoutes(api, parts);
     reportRoutes(api, parts);

@@ -26,6 +26,23 @@ export function potVolume(pot: TaperedPot): number {
   return (Math.PI * height * (bottom * bottom + bottom * top + top * top)) / 3 / MM3_PER_LITRE;
 }
 
+/**
+ * What stands in a tapered pot up to a depth.
+ *
+ * @param depthMm - from the bottom, mm, 0 to the height
+ * @returns litres
+ * @throws RangeError outside the range
+ *
+ * **Source:** geometry of a truncated cone.
+ */
+export function volumeAtDepth(pot: TaperedPot, depthMm: number): number {
+  const height = positive('heightMm', pot.heightMm);
+  if (within('depthMm', depthMm, 0, height) === 0) return 0;
+  const widening = (pot.topDiameterMm - pot.bottomDiameterMm) / height;
+  const topDiameterMm = pot.bottomDiameterMm + widening * depthMm;
+  return potVolume({ ...pot, topDiameterMm, heightMm: depthMm });
+}
+
 /** Depth of a volume in the pot, mm. */
 function depth(pot: TaperedPot, litres: number): number {
   const bottom = pot.bottomDiameterMm / 2;

@@ -129,6 +129,7 @@ describe('every route of the contract', () => {
       changeMqttLogin: { id: 'north-node', body: { sensors: ['n1', 'n2'] } },
       changeMqttMode: { body: { mode: 'pairing' } },
       removeMqttLogin: { id: 'north-node' },
+      shoppingList: { query: { paintTinsL: '10,5,1', turpentineTinsL: '1' } },
       removeCoat: { id: batch.id, part: coat.id },
       withdrawCalibration: { id: calibration.id },
     };

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { MixtureQuery, MixtureReply } from '../mixture.ts';
+import { MixtureQuery, MixtureReply, ShoppingList, ShoppingQuery } from '../mixture.ts';
 import { NewPlan, Plan } from '../plan.ts';
 import type { Route } from '../route.ts';
 
@@ -26,5 +26,13 @@ export const planRoutes = {
     query: MixtureQuery,
     status: 200,
     reply: MixtureReply,
+  },
+  shoppingList: {
+    method: 'GET',
+    path: '/api/v1/shopping-list',
+    summary: 'What to buy for every coat that is still to come',
+    query: ShoppingQuery,
+    status: 200,
+    reply: ShoppingList,
   },
 } as const satisfies Record<string, Route>;

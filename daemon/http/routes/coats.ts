@@ -2,8 +2,10 @@ import type { FastifyInstance } from 'fastify';
 import { BoardcureError } from '../../contract/problem.ts';
 import type { BatchFact, CoatFact, TouchTestFact } from '../../rules/facts.ts';
 import { ragsText } from '../../rules/notice.ts';
+import { litresUsed } from '../../rules/pot.ts';
 import { checkCoat, checkPast, coatFelt, named } from '../../rules/record-check.ts';
 import type { HttpParts } from '../ports.ts';
+import { possible } from '../possible.ts';
 import { register } from '../register-route.ts';
 
 const momentOrNull = (text: string | null | undefined) => (text ? Date.parse(text) : null);
@@ -25,6 +27,8 @@ export function coatRoutes(app: FastifyInstance, { view, edits, now, newId }: Ht
     const begunAt = momentOrNull(body.begunAt);
     checkPast(finishedAt, at, '/finishedAt');
     checkCoat({ id, coat: body.coat, begunAt, finishedAt }, plan, coatsOf(batch.id));
+    const { pots } = body;
+    const usedL = pots ? possible(() => litresUsed(pots)) : null;
     const planned = plan.coats[body.coat];
     if (!planned) throw new Error(`The plan ${plan.id} lost coat ${body.coat}.`);
     const coat: CoatFact = {
@@ -35,7 +39,7 @@ export function coatRoutes(app: FastifyInstance, { view, edits, now, newId }: Ht
       finishedAt,
       mixture: planned.mixture,
       faces: body.faces ?? planned.faces,
-      usedL: body.usedL ?? null,
+      usedL: body.usedL ?? usedL,
       colour: body.colour ?? null,
       tin: body.tin ?? null,
     };

@@ -1,0 +1,131 @@
+import type { FastifyInstance } from 'fastify';
+import type { MixtureQuery, MixtureReply } from '../../contract/mixture.ts';
+import { BoardcureError } from '../../contract/problem.ts';
+import type { BatchFact, CoatFact } from '../../rules/facts.ts';
+import { keepingWords } from '../../rules/keeping-paint.ts';
+import { amountsOf, enoughInTins, mixingSteps, potOf } from '../../rules/pot.ts';
+import { named } from '../../rules/record-check.ts';
+import { shoppingList, usualKeptPrimerL, usualLossPercent } from '../../rules/shopping.ts';
+import { boardArea, mixture, stickMarks } from '../../science/paint.ts';
+import { boardsPerLitre, leftOverL } from '../../science/paint-quantity.ts';
+import type { HttpParts, SiteFactsView } from '../ports.ts';
+import { possible } from '../possible.ts';
+import { register } from '../register-route.ts';
+
+const undiluted = { paint: 1, rawLinseedOil: 0, turpentine: 0 };
+
+/** The mixing bench: what goes into the pot, and what to buy. */
+export function potRoutes(app: FastifyInstance, { view }: HttpParts): void {
+  register(app, 'mixture', ({ query }) => possible(() => mixtureReply(query, view.facts())));
+
+  register(app, 'shoppingList', ({ query }) => {
+    const { batches, plans, coats } = view.facts();
+    const sizes = (text: string | undefined) => (text ? text.split(',').map(Number) : []);
+    return shoppingList({
+      ...{ batches: [...batches.values()], plans, coats },
+      lossPercent: query.lossPercent ?? usualLossPercent,
+      keepPrimerL: query.keepPrimerL ?? usualKeptPrimerL,
+      tinsL: {
+        paint: sizes(query.paintTinsL),
+        rawLinseedOil: sizes(query.oilTinsL),
+        turpentine: sizes(query.turpentineTinsL),
+      },
+    });
+  });
+}
+
+/** What is to be coated: as asked, or as the plan of a batch has it. */
+function toCoat(query: MixtureQuery, facts: SiteFactsView) {
+  const { paint = 0, rawLinseedOil = 0, turpentine = 0, batchId } = query;
+  const asked =
+    paint + rawLinseedOil + turpentine > 0 ? { paint, rawLinseedOil, turpentine } : null;
+  if (batchId === undefined) {
+    const { areaM2 = 0, spreadingM2PerL = 0 } = query;
+    return { areaM2, spreadingM2PerL, mixed: asked ?? undiluted, ofBatch: null };
+  }
+  const batch = named(facts.batches, batchId, 'batch');
+  const plan = named(facts.plans, batch.planId, 'coating plan');
+  const done = (facts.coats.get(batch.id) ?? []).at(-1)?.coat ?? -1;
+  const index = query.coat ?? Math.min(done + 1, plan.coats.length - 1);
+  const planned = plan.coats[index];
+  if (!planned) {
+    throw new BoardcureError(
+      'BC_STATE_CONFLICT',
+      `The plan “${plan.name}” has ${plan.coats.length} coats, counted from 0; there is no coat ${index}.`,
+      { pointer: '/coat' },
+    );
+  }
+  return {
+    areaM2: query.areaM2 ?? boardArea({ ...batch.boards, faces: planned.faces }),
+    spreadingM2PerL: query.spreadingM2PerL ?? planned.spreadingM2PerL,
+    mixed: asked ?? planned.mixture,
+    ofBatch: { batch, planned, index },
+  };
+}
+
+function mixtureReply(query: MixtureQuery, facts: SiteFactsView): MixtureReply {
+  const { areaM2, spreadingM2PerL, mixed, ofBatch } = toCoat(query, facts);
+  const parts = [mixed.paint, mixed.rawLinseedOil, mixed.turpentine];
+  const { lossPercent, potDiameterMm } = query;
+  const paintKgPerL = query.paintDensityKgPerL ?? null;
+  const { totalL, partsL } = mixture({ areaM2, spreadingM2PerL, parts, lossPercent });
+  const [paintL = 0, rawLinseedOilL = 0, turpentineL = 0] = partsL;
+  const pot =
+    potDiameterMm === undefined
+      ? null
+      : potOf(
+          totalL,
+          parts,
+          { bottomMm: potDiameterMm, topMm: query.potTopDiameterMm, heightMm: query.potHeightMm },
+          { fillPercent: query.fillPercent, paintKgPerL },
+        );
+  return {
+    totalL,
+    partsL: { paint: paintL, rawLinseedOil: rawLinseedOilL, turpentine: turpentineL },
+    stickMarksMm:
+      potDiameterMm === undefined ? null : stickMarks({ potDiameterMm, volumeL: totalL, parts }),
+    leftOverL: query.usedL === undefined ? null : leftOverL(totalL, query.usedL),
+    keeping: keepingWords(mixed),
+    areaM2,
+    spreadingM2PerL,
+    coatName: ofBatch?.planned.name ?? null,
+    amounts: amountsOf(partsL, paintKgPerL),
+    pot,
+    steps: mixingSteps(mixed, pot),
+    enough: enoughInTins(
+      partsL,
+      [query.havePaintL, query.haveRawLinseedOilL, query.haveTurpentineL],
+      ofBatch?.batch.boards.count ?? null,
+    ),
+    boardsPerLitre: ofBatch && perLitre(ofBatch, spreadingM2PerL, facts),
+  };
+}
+
+type OfBatch = NonNullable<ReturnType<typeof toCoat>['ofBatch']>;
+
+/** How far a litre goes: by the plan, and by what such coats have used until now. */
+function perLitre(
+  { batch, planned, index }: OfBatch,
+  spreadingM2PerL: number,
+  facts: SiteFactsView,
+) {
+  const board = { ...batch.boards, faces: planned.faces };
+  let coatedM2 = 0;
+  let usedL = 0;
+  for (const other of facts.batches.values()) {
+    if (other.planId !== batch.planId) continue;
+    for (const coat of facts.coats.get(other.id) ?? []) {
+      if (coat.coat !== index || coat.usedL === null) continue;
+      coatedM2 += areaOf(other, coat);
+      usedL += coat.usedL;
+    }
+  }
+  const soFarM2PerL = usedL > 0 ? coatedM2 / usedL : null;
+  return {
+    planned: boardsPerLitre(board, spreadingM2PerL),
+    soFar: soFarM2PerL === null ? null : boardsPerLitre(board, soFarM2PerL),
+    soFarM2PerL,
+  };
+}
+
+const areaOf = ({ boards }: BatchFact, { faces }: CoatFact) => boardArea({ ...boards, faces });
