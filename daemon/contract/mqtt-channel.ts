@@ -90,7 +90,16 @@ export const mqttChannels = {
     direction: 'in',
     retained: true,
     summary: 'A weather forecast for outdoors by the hour; it takes the place of the one before',
-    payload: z.array(z.object({ time: OwnTime, tempC: z.number().meta({ unit: '°C' }) })).max(400),
+    payload: z
+      .array(
+        z.object({
+          time: OwnTime,
+          tempC: z.number().meta({ unit: '°C' }),
+          rhPercent: z.number().optional().meta({ unit: '%' }),
+          rainMm: z.number().optional().meta({ unit: 'mm' }).describe('rain within its hour'),
+        }),
+      )
+      .max(400),
   },
   status: {
     topic: 'boardcure/{site}/status',
@@ -134,7 +143,7 @@ export const mqttChannels = {
     topic: 'boardcure/{site}/digest',
     direction: 'out',
     retained: false,
-    summary: 'What a day brought, once a day where that is asked for',
+    summary: 'The morning summed up: what to feel, what is wrong, weather to brush',
     payload: z.object({ ...state, id: z.string(), title: z.string(), text: z.string() }),
   },
 } as const satisfies Record<string, MqttChannel>;

@@ -52,7 +52,9 @@ describe('more than a pot holds', () => {
     expect(pot.marks[0]?.stickCm).toBe(11.2);
   });
   it('asks for the height of a bucket that widens', () => {
-    expect(() => potOf(8, [1, 0, 0], { bottomMm: 200, topMm: 260 }, noDensity)).toThrow(/potHeightMm/);
+    expect(() => potOf(8, [1, 0, 0], { bottomMm: 200, topMm: 260 }, noDensity)).toThrow(
+      /potHeightMm/,
+    );
   });
 });
 

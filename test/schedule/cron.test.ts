@@ -28,7 +28,7 @@ const idle = async () => {};
 
 function started(acts: Partial<RepeatedActs>): void {
   const schedule = startSchedule({
-    ...{ everyMinute: idle, pack: idle, nightly: idle, backup: null },
+    ...{ everyMinute: idle, pack: idle, nightly: idle, backup: null, digest: null },
     ...{ failed: () => {}, speed: () => 1, ...acts },
   });
   closers.push(() => schedule.close());
@@ -48,6 +48,21 @@ async function aDay(acts: (note: (what: string) => () => Promise<void>) => Parti
 }
 
 describe('what is repeated by the clock', () => {
+  it('the morning is summed up once a day by the clock of the site’s own time zone', async () => {
+    const timeZone = 'Pacific/Kiritimati';
+    const told: string[] = [];
+    started({
+      digest: {
+        ...{ at: '06:30', timeZone },
+        async tell() {
+          told.push(new Date().toLocaleTimeString('en-GB', { timeZone, timeStyle: 'short' }));
+        },
+      },
+    });
+    await vi.advanceTimersByTimeAsync(24 * hourMs);
+    expect(told).toEqual(['06:30']);
+  });
+
   it('a backup is asked for in the hour of the setting, and each hour in case that was missed', async () => {
     const noted = await aDay((note) => ({
       backup: {
