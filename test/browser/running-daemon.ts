@@ -13,6 +13,8 @@ const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 export interface RunningDaemon {
   /** Address of the page, without a slash at its end. */
   readonly page: string;
+  /** Port of the embedded broker. */
+  readonly mqttPort: number;
   /** Sends a reading to the broker at QoS 1; resolves once it is acknowledged. */
   publish(sensor: string, quantity: string, readings: readonly Reading[]): Promise<void>;
   /** Calls a route; throws when it is refused. */
@@ -67,6 +69,7 @@ export async function runDaemon(): Promise<RunningDaemon> {
   const page = `http://127.0.0.1:${ports.http}`;
   return {
     page,
+    mqttPort: ports.mqtt,
     async publish(sensor, quantity, readings) {
       const client = await connectAsync(`mqtt://127.0.0.1:${ports.mqtt}`);
       const topic = `boardcure/shed/sensor/${sensor}/${quantity}`;

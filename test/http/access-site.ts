@@ -45,7 +45,7 @@ export function deviceAt(
 /** A site with a PIN for its owner, and its time and pauses at hand. */
 export async function siteWithPin(look: 'open' | 'log-in' = 'open') {
   const opened = openAccess({ look });
-  const site = await build({ access: opened.access });
+  const site = await build({ access: opened.access, mqttAccess: opened.mqttAccess });
   const reply = await site.ask({
     method: 'POST',
     url: '/api/v1/pin',
