@@ -8,6 +8,8 @@ import { BatchPage } from './batch/batch-page.tsx';
 import { CautionsPage } from './cautions/cautions-page.tsx';
 import { PageFoot } from './page-foot.tsx';
 import { PageHead } from './page-head.tsx';
+import { ReportPage } from './report/report-page.tsx';
+import { SeasonPage } from './report/season-page.tsx';
 import { type Page, pageOf } from './router.ts';
 import { SetupPage } from './setup/setup-page.tsx';
 import { useShed } from './shed-context.ts';
@@ -35,6 +37,10 @@ function Shown({ page }: { page: Page }) {
       return <WallPage />;
     case 'batch':
       return <BatchPage key={page.id} id={page.id} />;
+    case 'report':
+      return <ReportPage key={page.id} id={page.id} />;
+    case 'season':
+      return <SeasonPage />;
     case 'ahead':
       return <AheadPage />;
     case 'setup':

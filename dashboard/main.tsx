@@ -17,6 +17,7 @@ import './styles/form.css';
 import './styles/listing.css';
 import './styles/access.css';
 import './styles/ahead.css';
+import './styles/report.css';
 import { keepTheme } from './theme.ts';
 
 keepTheme(document.documentElement);

@@ -2,6 +2,8 @@
 export type Page =
   | { readonly kind: 'wall' }
   | { readonly kind: 'batch'; readonly id: string }
+  | { readonly kind: 'report'; readonly id: string }
+  | { readonly kind: 'season' }
   | { readonly kind: 'ahead' }
   | { readonly kind: 'setup' }
   | { readonly kind: 'access' }
@@ -19,12 +21,20 @@ export function pageOf(hash: string): Page {
   if (path === '') return { kind: 'wall' };
   const batch = /^\/batch\/([^/]+)$/.exec(path);
   if (batch?.[1] !== undefined) return { kind: 'batch', id: decodeURIComponent(batch[1]) };
+  const report = /^\/batch\/([^/]+)\/report$/.exec(path);
+  if (report?.[1] !== undefined) return { kind: 'report', id: decodeURIComponent(report[1]) };
+  if (path === '/season') return { kind: 'season' };
   if (path === '/ahead') return { kind: 'ahead' };
   if (path === '/setup') return { kind: 'setup' };
   if (path === '/access') return { kind: 'access' };
   if (path === '/api') return { kind: 'api' };
   if (path === '/cautions') return { kind: 'cautions' };
   return { kind: 'unknown', path };
+}
+
+/** The address of a batch’s report. */
+export function reportAddress(id: string): string {
+  return `${batchAddress(id)}/report`;
 }
 
 /** The address of a batch’s page. */

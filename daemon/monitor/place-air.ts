@@ -178,6 +178,8 @@ export function placeAir({ readings, corrected, flags, facts, holdMs }: PlaceAir
       }
       return values;
     },
+    /** Time of the newest reading up to a moment that was heard at a place; null without one. */
+    newestUpTo,
     /** Whether more than one sensor can speak for a place, so that one reading sways others. */
     isShared: (placeId: string): boolean => {
       const { places, stays } = facts();

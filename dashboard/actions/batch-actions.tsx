@@ -6,16 +6,18 @@ import { CloseForm } from './close-form.tsx';
 import { CoatForm } from './coat-form.tsx';
 import { MeterForm } from './meter-form.tsx';
 import { MoveForm } from './move-form.tsx';
+import { PhotoForm } from './photo-form.tsx';
 import { RemarkForm } from './remark-form.tsx';
 import { TouchForm } from './touch-form.tsx';
 
-type Action = 'touch' | 'coat' | 'move' | 'remark' | 'meter' | 'close';
+type Action = 'touch' | 'coat' | 'move' | 'remark' | 'photo' | 'meter' | 'close';
 
 const words: Readonly<Record<Action, string>> = {
   touch: 'I felt it',
   coat: 'Record a coat',
   move: 'Moved',
   remark: 'Remark',
+  photo: 'Photo',
   meter: 'Hand meter',
   close: 'Close',
 };
@@ -41,6 +43,7 @@ export function BatchActions({ batch, nextGate, onRecorded }: BatchActionsProps)
     'coat',
     'move',
     'remark',
+    'photo',
     'meter',
     'close',
   ];
@@ -80,6 +83,7 @@ export function BatchActions({ batch, nextGate, onRecorded }: BatchActionsProps)
           {open === 'coat' && <CoatForm {...props} onClose={() => setOpen(null)} />}
           {open === 'move' && <MoveForm {...props} />}
           {open === 'remark' && <RemarkForm {...props} />}
+          {open === 'photo' && <PhotoForm {...props} />}
           {open === 'meter' && <MeterForm {...props} />}
           {open === 'close' && <CloseForm {...props} />}
         </div>

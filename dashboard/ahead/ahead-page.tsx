@@ -66,6 +66,9 @@ export function AheadPage() {
           <code>{location.origin}/api/v1/plan-ahead.ics</code>
         </p>
       </section>
+      <p class="batch-report">
+        <a href="#/season">What became of the coats so far: the seasons</a>
+      </p>
       <section class="panel" aria-labelledby="rests-title">
         <h2 id="rests-title">What this rests on</h2>
         <ul class="grounds">

@@ -2,14 +2,13 @@ import type { PlanAhead, SpreadMoment } from '../../daemon/contract/plan-ahead.t
 import { useShed } from '../shed-context.ts';
 import { BatchName } from './timeline.tsx';
 
-/** The plan as a table, for those who cannot see the strips, and for paper. */
-export function StepTable({
-  plan,
-  placeName,
-}: {
+interface StepTableProps {
   plan: PlanAhead;
   placeName: (id: string) => string;
-}) {
+}
+
+/** The plan as a table, for those who cannot see the strips, and for paper. */
+export function StepTable({ plan, placeName }: StepTableProps) {
   const { calendar } = useShed();
   const day = (moment: SpreadMoment['likely']) =>
     moment === null ? '–' : calendar.date(Date.parse(moment));
@@ -19,7 +18,6 @@ export function StepTable({
       <table class="figures step-table">
         <thead>
           <tr>
-            <th scope="col">Batch</th>
             <th scope="col">Job</th>
             <th scope="col" class="wide-only">
               Where
@@ -29,22 +27,26 @@ export function StepTable({
             <th scope="col">Late</th>
           </tr>
         </thead>
-        <tbody>
-          {plan.batches.flatMap((batch) =>
-            batch.steps.map((step) => (
-              <tr key={`${batch.batchId} ${batch.lot} ${step.kind} ${step.coat}`}>
-                <th scope="row">
+        {plan.batches
+          .filter((batch) => batch.steps.length > 0)
+          .map((batch) => (
+            <tbody key={`${batch.batchId} ${batch.lot}`}>
+              <tr class="step-batch">
+                <th scope="rowgroup" colSpan={5}>
                   <BatchName batch={batch} />
                 </th>
-                <td>{step.kind === 'mount' ? 'Put up' : step.name}</td>
-                <td class="wide-only">{placeName(step.placeId)}</td>
-                <td>{day(step.begins.likely)}</td>
-                <td>{day(step.begins.early)}</td>
-                <td>{day(step.begins.late)}</td>
               </tr>
-            )),
-          )}
-        </tbody>
+              {batch.steps.map((step) => (
+                <tr key={`${step.kind} ${step.coat}`}>
+                  <th scope="row">{step.kind === 'mount' ? 'Put up' : step.name}</th>
+                  <td class="wide-only">{placeName(step.placeId)}</td>
+                  <td>{day(step.begins.likely)}</td>
+                  <td>{day(step.begins.early)}</td>
+                  <td>{day(step.begins.late)}</td>
+                </tr>
+              ))}
+            </tbody>
+          ))}
       </table>
     </section>
   );

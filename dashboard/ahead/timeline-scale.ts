@@ -14,6 +14,12 @@ const LEAST_DAYS = 10;
 /** Nor longer: what is planned for next year is told in words. */
 const MOST_DAYS = 150;
 
+/** Room that a date takes, px. */
+const DATE_PX = 100;
+/** Room that a letter takes, and between two words, px. */
+const LETTER_PX = 8.2;
+const GAP_PX = 14;
+
 /** The scale that holds all that is planned, from today on. */
 export function timelineScale(batches: readonly AheadBatch[], now: number): Scale {
   const ends = batches.flatMap((batch) => [
@@ -53,14 +59,32 @@ export function drawnStep({ early, likely, late }: SpreadMoment, scale: Scale): 
   };
 }
 
-/** Days to write over the strip, some eight of them, each at its own midnight. */
+/** Days to write over the strip, as many as there is room for, each at its own midnight. */
 export function datesOver(
   scale: Scale,
+  widthPx: number,
   midnights: (from: number, to: number) => number[],
 ): number[] {
   const days = midnights(scale.fromAt, scale.toAt);
-  const every = Math.max(1, Math.ceil(days.length / 8));
+  const room = Math.max(2, Math.floor(widthPx / DATE_PX));
+  const every = Math.max(1, Math.ceil(days.length / room));
   return days.filter((_, i) => i % every === 0);
+}
+
+/**
+ * The line of each word, 0 the highest, so that none lies on another.
+ *
+ * @param words - each with where it begins, %, and its text; ascending
+ */
+export function linesOf(words: readonly { at: number; text: string }[], widthPx: number): number[] {
+  const ends: number[] = [];
+  return words.map(({ at, text }) => {
+    const begin = (at / 100) * widthPx;
+    const free = ends.findIndex((end) => end <= begin);
+    const line = free === -1 ? ends.length : free;
+    ends[line] = begin + text.length * LETTER_PX + GAP_PX;
+    return line;
+  });
 }
 
 function time(moment: string | null): number | null {

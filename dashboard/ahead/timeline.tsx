@@ -1,8 +1,9 @@
-import type { AheadBatch, AheadStep, PlanAhead } from '../../daemon/contract/plan-ahead.ts';
+import { useEffect, useState } from 'preact/hooks';
+import type { AheadBatch, PlanAhead } from '../../daemon/contract/plan-ahead.ts';
 import { batchAddress } from '../router.ts';
 import { useShed } from '../shed-context.ts';
 import { spreadWords } from '../words/ahead-words.ts';
-import { datesOver, drawnStep, type Scale, timelineScale } from './timeline-scale.ts';
+import { type DrawnStep, datesOver, drawnStep, linesOf, timelineScale } from './timeline-scale.ts';
 
 interface TimelineProps {
   plan: PlanAhead;
@@ -12,8 +13,9 @@ interface TimelineProps {
 /** Each batch as a board along the days: a soft band where a job may fall, a kerf where it likely does. */
 export function Timeline({ plan, placeName }: TimelineProps) {
   const { calendar } = useShed();
+  const widthPx = useStripWidth();
   const scale = timelineScale(plan.batches, Date.parse(plan.now));
-  const dates = datesOver(scale, (from, to) => midnightsBetween(from, to));
+  const dates = datesOver(scale, widthPx, midnightsBetween);
   return (
     <div class="timeline">
       <div class="timeline-dates" aria-hidden="true">
@@ -23,47 +25,62 @@ export function Timeline({ plan, placeName }: TimelineProps) {
           </span>
         ))}
       </div>
-      {plan.batches.map((batch) => (
-        <div class="timeline-row" key={`${batch.batchId} ${batch.lot}`}>
-          <p class="timeline-name">
-            <BatchName batch={batch} />
-          </p>
-          <div class="timeline-strip" aria-hidden="true">
-            {dates.map((at) => (
-              <i key={at} class="timeline-day" style={{ left: `${scale.place(at)}%` }} />
-            ))}
-            {batch.steps.map((step) => (
-              <Stroke
-                key={`${step.kind} ${step.coat}`}
-                step={step}
-                scale={scale}
-                where={placeName(step.placeId)}
-              />
-            ))}
+      {plan.batches.map((batch) => {
+        const steps = batch.steps.flatMap((step) => {
+          const drawn = drawnStep(step.begins, scale);
+          const text = step.kind === 'mount' ? 'Put up' : step.name;
+          return drawn === null ? [] : [{ step, drawn, text, at: drawn.mark }];
+        });
+        const lines = linesOf(steps, widthPx);
+        return (
+          <div class="timeline-row" key={`${batch.batchId} ${batch.lot}`}>
+            <p class="timeline-name">
+              <BatchName batch={batch} />
+            </p>
+            <div
+              class="timeline-strip"
+              aria-hidden="true"
+              style={{ height: `${2.1 + 1.25 * (Math.max(0, ...lines) + 1)}rem` }}
+            >
+              {dates.map((at) => (
+                <i key={at} class="timeline-day" style={{ left: `${scale.place(at)}%` }} />
+              ))}
+              {steps.map(({ step, drawn, text }, i) => (
+                <Stroke
+                  key={`${step.kind} ${step.coat}`}
+                  {...{ drawn, text }}
+                  kind={step.kind}
+                  line={lines[i] ?? 0}
+                  where={placeName(step.placeId)}
+                />
+              ))}
+            </div>
+            <p class="timeline-done">Done {spreadWords(batch.done, calendar)}</p>
           </div>
-          <p class="timeline-done">Done {spreadWords(batch.done, calendar)}</p>
-        </div>
-      ))}
+        );
+      })}
     </div>
   );
 }
 
-function Stroke({ step, scale, where }: { step: AheadStep; scale: Scale; where: string }) {
-  const drawn = drawnStep(step.begins, scale);
-  if (drawn === null) return null;
-  const what = step.kind === 'mount' ? 'Put up' : step.name;
+interface StrokeProps {
+  drawn: DrawnStep;
+  text: string;
+  kind: 'coat' | 'mount';
+  line: number;
+  where: string;
+}
+
+function Stroke({ drawn, text, kind, line, where }: StrokeProps) {
   return (
     <span
-      class={`timeline-step timeline-${step.kind}${drawn.isOpen ? ' timeline-open' : ''}`}
-      title={`${what}, ${where}`}
+      class={`timeline-step timeline-${kind}${drawn.isOpen ? ' timeline-open' : ''}`}
+      title={`${text}, ${where}`}
     >
       <i class="timeline-band" style={{ left: `${drawn.from}%`, width: `${drawn.width}%` }} />
       <i class="timeline-kerf" style={{ left: `${drawn.mark}%` }} />
-      <b
-        class={drawn.mark > 80 ? 'timeline-word timeline-word-before' : 'timeline-word'}
-        style={{ left: `${drawn.mark}%` }}
-      >
-        {what}
+      <b class="timeline-word" style={{ left: `${drawn.mark}%`, top: `${0.3 + 1.25 * line}rem` }}>
+        {text}
       </b>
     </span>
   );
@@ -79,11 +96,28 @@ export function BatchName({ batch }: { batch: AheadBatch }) {
       ) : (
         <a href={batchAddress(batch.batchId)}>{batch.name}</a>
       )}
-      <small>
+      <small class="ahead-small">
         {batch.boards} boards{part}
       </small>
     </>
   );
+}
+
+const LEAST_PX = 280;
+/** As wide as a page gets, less its margins. */
+const MOST_PX = 1168;
+const MARGIN_PX = 40;
+
+/** How wide the strips are about, px: what words may lie beside each other hangs on it. */
+function useStripWidth(): number {
+  const measure = () => Math.min(MOST_PX, Math.max(LEAST_PX, innerWidth - MARGIN_PX));
+  const [width, setWidth] = useState(measure);
+  useEffect(() => {
+    const turn = () => setWidth(measure());
+    addEventListener('resize', turn);
+    return () => removeEventListener('resize', turn);
+  }, []);
+  return width;
 }
 
 /** Midnights of the device’s own calendar. */

@@ -2,6 +2,7 @@ import type { Batch } from '../../daemon/contract/batch.ts';
 import type { Overview } from '../../daemon/contract/overview.ts';
 import { BatchActions } from '../actions/batch-actions.tsx';
 import { ProblemNote } from '../forms/problem-note.tsx';
+import { reportAddress } from '../router.ts';
 import { useShed } from '../shed-context.ts';
 import { speciesWords, surfaceWords } from '../words/thing-words.ts';
 import { AirHere } from './air-here.tsx';
@@ -11,6 +12,7 @@ import { CoatList } from './coat-list.tsx';
 import { JobList } from './job-list.tsx';
 import { LogList } from './log-list.tsx';
 import { useBatch } from './use-batch.ts';
+import { WhatHelps } from './what-helps.tsx';
 
 /** One batch: what it waits for, what to record, its curves and all that was recorded. */
 export function BatchPage({ id }: { id: string }) {
@@ -43,11 +45,15 @@ export function BatchPage({ id }: { id: string }) {
         fresh={live.connection.value.kind !== 'lost' && where?.place.air.stale !== true}
       />
       <BatchActions batch={batch} nextGate={waitedFor} onRecorded={reload} />
+      {coat !== null && <WhatHelps batch={batch} />}
       {coat !== null && <JobList coat={coat} waitedFor={waitedFor} />}
       {where !== null && <AirHere place={where.place} cautions={coat?.cautions ?? []} />}
       {coat !== null && <ChartPanel chart={chart} coat={coat} />}
       <CoatList batch={batch} onChanged={reload} />
       <LogList batch={batch} />
+      <p class="batch-report">
+        <a href={reportAddress(batch.id)}>The report of this batch, to print or to keep</a>
+      </p>
     </main>
   );
 }

@@ -8,7 +8,7 @@ export type RateGround = 'outlook' | 'own-record' | 'typed-months' | 'last-days'
 export interface DayRate {
   /** Hours at 20 °C that the day gives. */
   hoursAt20: number;
-  /** Standard deviation of it over days like that, hours at 20 °C. */
+  /** Standard deviation of a week or two like that about it, hours at 20 °C a day. */
   spread: number;
   ground: RateGround;
 }
@@ -49,8 +49,12 @@ const leastCoveredHours = 18;
 const lastDays = 14;
 /** How uncertain a day's cure is where only a month’s mean is known, as a share. Assumption. */
 const typedSpreadShare = 0.35;
-/** How quickly days carried on lose their worth: spread added after a month, hours at 20 °C. Assumption. */
+/** How quickly days carried on lose their worth: spread added a month, hours at 20 °C. Assumption. */
 const carriedSpreadPerMonth = 3;
+/** But no more than this share of what they give: seasons swing, they do not drift off. Assumption. */
+const mostCarriedShare = 0.4;
+/** How much of the spread of single days is left in the mean of a week or two. Assumption. */
+const lastingShare = 0.5;
 
 /**
  * What each coming day is expected to give at one place: from the outlook as far as it reaches, then
@@ -80,12 +84,17 @@ export function seasonRates(
     );
     const typed = months?.[new Date(day.startAt + dayMs / 2).getUTCMonth()];
     if (before && before.count >= leastDays) {
-      rates.push({ hoursAt20: before.mean, spread: before.spread, ground: 'own-record' });
+      rates.push({
+        hoursAt20: before.mean,
+        spread: before.spread * lastingShare,
+        ground: 'own-record',
+      });
     } else if (typed !== undefined) {
       rates.push({ hoursAt20: typed, spread: typed * typedSpreadShare, ground: 'typed-months' });
     } else if (last) {
       const monthsOn = (day.startAt - today) / (30 * dayMs);
-      const spread = Math.hypot(last.spread, carriedSpreadPerMonth * monthsOn);
+      const drift = Math.min(carriedSpreadPerMonth * monthsOn, mostCarriedShare * last.mean);
+      const spread = Math.hypot(last.spread * lastingShare, drift);
       rates.push({ hoursAt20: last.mean, spread, ground: 'last-days' });
     } else if (outlook.length > 0) {
       const end = outlook.at(-1) as OutlookDay;
