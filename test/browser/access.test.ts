@@ -52,6 +52,9 @@ needs('chromium')(
       { name: 'batch', path: () => `#/batch/${batchId}`, ready: 'What the boards may do' },
       { name: 'set-up', path: () => '#/setup', ready: 'probe-7' },
       { name: 'access', path: () => '#/access', ready: 'Choose a PIN' },
+      { name: 'what comes', path: () => '#/ahead', ready: 'What this rests on' },
+      { name: 'report', path: () => `#/batch/${batchId}/report`, ready: 'What was recorded' },
+      { name: 'seasons', path: () => '#/season', ready: 'The model against your thumb' },
       { name: 'routes', path: () => '#/api', ready: 'Start a batch' },
       { name: 'cautions', path: () => '#/cautions', ready: 'Solvent vapour' },
       { name: 'unknown', path: () => '#/attic', ready: 'No such page' },
@@ -78,6 +81,7 @@ needs('chromium')(
           'Record a coat',
           'Moved',
           'Remark',
+          'Photo',
           'Hand meter',
           'Close',
         ]) {
