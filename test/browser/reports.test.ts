@@ -55,13 +55,11 @@ needs('chromium')('what comes, what became of it, and photos', () => {
       }
       return canvas.toDataURL('image/png').split(',')[1] ?? '';
     });
-    await page
-      .getByLabel('Photo', { exact: true })
-      .setInputFiles({
-        name: 'board.png',
-        mimeType: 'image/png',
-        buffer: Buffer.from(large, 'base64'),
-      });
+    await page.getByLabel('Photo', { exact: true }).setInputFiles({
+      name: 'board.png',
+      mimeType: 'image/png',
+      buffer: Buffer.from(large, 'base64'),
+    });
     await page.getByLabel('What it shows').fill('A knot at the end');
     await page.getByRole('button', { name: 'Keep the photo' }).click();
     await page.getByText('The photo is kept').waitFor();
