@@ -13,6 +13,7 @@ import { SeasonPage } from './report/season-page.tsx';
 import { type Page, pageOf } from './router.ts';
 import { SetupPage } from './setup/setup-page.tsx';
 import { useShed } from './shed-context.ts';
+import { TopicsPage } from './topics/topics-page.tsx';
 import { WallPage } from './wall/wall-page.tsx';
 
 /** The whole app: head, the page that the address names, foot. */
@@ -45,6 +46,8 @@ function Shown({ page }: { page: Page }) {
       return <AheadPage />;
     case 'setup':
       return <SetupPage />;
+    case 'topics':
+      return <TopicsPage key={page.from} from={page.from} />;
     case 'access':
       return <AccessPage />;
     case 'api':

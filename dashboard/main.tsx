@@ -18,6 +18,7 @@ import './styles/listing.css';
 import './styles/access.css';
 import './styles/ahead.css';
 import './styles/report.css';
+import './styles/topics.css';
 import { keepTheme } from './theme.ts';
 
 keepTheme(document.documentElement);

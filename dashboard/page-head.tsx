@@ -6,6 +6,7 @@ const links = [
   { kind: 'wall', address: '#/', words: 'Wall' },
   { kind: 'ahead', address: '#/ahead', words: 'What comes' },
   { kind: 'setup', address: '#/setup', words: 'Set up' },
+  { kind: 'topics', address: '#/topics', words: 'Topics' },
   { kind: 'access', address: '#/access', words: 'Access' },
   { kind: 'api', address: '#/api', words: 'API' },
   { kind: 'cautions', address: '#/cautions', words: 'Cautions' },

@@ -1,6 +1,7 @@
 import { useCallback } from 'preact/hooks';
 import { mayTry, WhyClosed } from '../forms/write-frame.tsx';
 import { useShed } from '../shed-context.ts';
+import { FoundTopics } from '../topics/found-topics.tsx';
 import { useReply } from '../use-reply.ts';
 import { BatchForm } from './batch-form.tsx';
 import { BatchIndex } from './batch-index.tsx';
@@ -24,10 +25,16 @@ export function SetupPage() {
       {!mayTry(overview) && <WhyClosed />}
       <NoticeList overview={overview} />
       <div class="setup-columns">
-        <section class="panel" aria-labelledby="place-title">
-          <h2 id="place-title">A new place</h2>
-          <PlaceForm places={overview.places} />
-        </section>
+        <div class="panels">
+          <section class="panel" aria-labelledby="place-title">
+            <h2 id="place-title">A new place</h2>
+            <PlaceForm places={overview.places} />
+          </section>
+          <section class="panel" aria-labelledby="found-title">
+            <h2 id="found-title">Found, not known yet</h2>
+            <FoundTopics overview={overview} most={3} />
+          </section>
+        </div>
         <section class="panel" aria-labelledby="sensor-title">
           <h2 id="sensor-title">Sensors</h2>
           <SensorList overview={overview} />

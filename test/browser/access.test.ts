@@ -25,6 +25,7 @@ needs('chromium')(
       } = await rackWithCoat(daemon, 'North rack', 60));
       await rackWithCoat(daemon, 'South rack', 90);
       await daemon.call('POST', 'places', { name: 'Spare rack', kind: 'rack' });
+      await daemon.send('farm/attic/temp_f', '70.7');
       await daemon.publish('probe-7', 'air-temperature', [{ value: 18.2, at: Date.now() }]);
     });
 
@@ -51,6 +52,8 @@ needs('chromium')(
       { name: 'wall', path: () => '#/', ready: 'Ready to coat again' },
       { name: 'batch', path: () => `#/batch/${batchId}`, ready: 'What the boards may do' },
       { name: 'set-up', path: () => '#/setup', ready: 'probe-7' },
+      { name: 'topics', path: () => '#/topics', ready: 'looks like 21.5 °C' },
+      { name: 'rule', path: () => '#/topics/farm%2Fattic%2Ftemp_f', ready: 'It would take one' },
       { name: 'access', path: () => '#/access', ready: 'Choose a PIN' },
       { name: 'what comes', path: () => '#/ahead', ready: 'What this rests on' },
       { name: 'report', path: () => `#/batch/${batchId}/report`, ready: 'What was recorded' },

@@ -15,6 +15,8 @@ export interface RunningDaemon {
   readonly page: string;
   /** Port of the embedded broker. */
   readonly mqttPort: number;
+  /** Sends messages to the broker at QoS 1, on any topic; resolves once they are acknowledged. */
+  send(topic: string, ...payloads: string[]): Promise<void>;
   /** Sends a reading to the broker at QoS 1; resolves once it is acknowledged. */
   publish(sensor: string, quantity: string, readings: readonly Reading[]): Promise<void>;
   /** Calls a route; throws when it is refused. */
@@ -70,6 +72,11 @@ export async function runDaemon(): Promise<RunningDaemon> {
   return {
     page,
     mqttPort: ports.mqtt,
+    async send(topic, ...payloads) {
+      const client = await connectAsync(`mqtt://127.0.0.1:${ports.mqtt}`);
+      for (const payload of payloads) await client.publishAsync(topic, payload, { qos: 1 });
+      await client.endAsync();
+    },
     async publish(sensor, quantity, readings) {
       const client = await connectAsync(`mqtt://127.0.0.1:${ports.mqtt}`);
       const topic = `boardcure/shed/sensor/${sensor}/${quantity}`;
