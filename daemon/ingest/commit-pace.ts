@@ -39,6 +39,8 @@ export function commitPace({ spacingMs, groupSize }: PaceSettings) {
   let answered: ReadonlyMap<string, number> = new Map();
   let prompt = new Map<string, number>();
   let isWaitedFor = false;
+  /** The last group was waited for: one who sends in parts may be slow to send on, and still waits. */
+  let lastWasWaitedFor = false;
   let running = false;
   let gathered = 0;
   /** The group that gathers began after a quiet while. */
@@ -83,7 +85,7 @@ export function commitPace({ spacingMs, groupSize }: PaceSettings) {
     wait(waiting: number, at: number): number {
       const sinceMs = at - doneAt;
       if (waiting >= groupSize || sinceMs >= spacingMs) return 0;
-      if (isWaitedFor && at < probeAt) return 0;
+      if ((isWaitedFor || lastWasWaitedFor) && at < probeAt) return 0;
       const putOffMs = isWaitedFor || !lastWasPutOff ? Math.min(probeMs, spacingMs) : spacingMs;
       return Math.max(0, Math.min(putOffMs - sinceMs, rhythms.silentAt() - at));
     },
@@ -96,6 +98,7 @@ export function commitPace({ spacingMs, groupSize }: PaceSettings) {
       if (afterQuiet || !isWaitedFor) probeAgainMs = firstProbeMs;
       else if (lastWasPutOff) probeAgainMs = Math.min(longestProbeMs, probeAgainMs * 2);
       if (afterQuiet || lastWasPutOff) probeAt = at + probeAgainMs;
+      lastWasWaitedFor = isWaitedFor && !lastWasPutOff;
       running = true;
       gathered = 0;
       isWaitedFor = false;

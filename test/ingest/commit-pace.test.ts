@@ -151,6 +151,26 @@ describe('bursts and replays are not slowed', () => {
     expect(run([uneven], minute).answered('recording')).toBeGreaterThan(0.5 * 200 * (minute / 32));
   });
 
+  it('nor does the small part of a window wait that comes after its great part was answered', () => {
+    const pace = commitPace({ spacingMs: 5000, groupSize: 400 });
+    const arrive = (count: number, at: number) => {
+      for (let index = 0; index < count; index++) pace.arrived('recording', at);
+      return pace.wait(count, at);
+    };
+    const commit = (count: number, from: number) => {
+      pace.begun(from);
+      pace.done(new Map([['recording', count]]), from + 10);
+    };
+    expect(arrive(30, 0)).toBe(0);
+    commit(30, 0);
+    expect(arrive(170, 12)).toBe(0);
+    commit(170, 12);
+    expect(arrive(30, 30)).toBe(0);
+    // What comes of nobody’s waiting is spaced as ever.
+    commit(30, 30);
+    expect(arrive(1, 105)).toBeGreaterThan(0);
+  });
+
   it('nor do senders that come one after the other, each waiting for the one before', () => {
     let at = 0;
     let readyAt = 0;
