@@ -22,6 +22,7 @@ import { siteIntake } from './site-intake.ts';
 import { siteFigures } from './site-metrics.ts';
 import { sitePages } from './site-pages.ts';
 import { siteTopics } from './site-topics.ts';
+import { tradeRules } from './trade-settings.ts';
 
 export interface DaemonParts {
   settings: Settings;
@@ -86,6 +87,7 @@ async function compose(
     timeZone: siteTimeZone(settings),
     maxGapMs: settings.cure.maxGapHours * 3_600_000,
     ahead: settings.work,
+    trade: tradeRules(settings),
     newId,
     failed: (cause) => log.error({ cause: String(cause) }, 'hour sums could not be kept'),
     reckoned: metrics.hoursReckoned,

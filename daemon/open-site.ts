@@ -5,7 +5,7 @@ import type { Closing } from './closing.ts';
 import { modelPair } from './model-settings.ts';
 import type { ModelPair } from './monitor/hour-book.ts';
 import { postingPlan } from './notices-out.ts';
-import { defaultPlans } from './rules/coating-plan.ts';
+import { missingPlans } from './rules/coating-plan.ts';
 import type { Settings } from './settings/schema.ts';
 import { teachClock } from './site-time.ts';
 import { databaseFile, openForReading } from './store/open.ts';
@@ -38,11 +38,8 @@ export async function openSite(
   teachClock(clock, reader);
   const models = modelPair(settings.cure);
   await writer.keepOnlyModels([models.ruling.name, models.beside.name]);
-  if (reader.plans().length === 0) {
-    for (const plan of defaultPlans) {
-      const createdAt = clock.now();
-      await writer.createPlan({ id: newId(), ...plan, isDefault: true, createdAt });
-    }
+  for (const plan of missingPlans(reader.plans())) {
+    await writer.createPlan({ id: newId(), ...plan, createdAt: clock.now() });
   }
   return { file, writer, reader, models };
 }

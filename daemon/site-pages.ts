@@ -59,6 +59,9 @@ export function sitePages({
       summary: monitor.assess.summary,
       coat: monitor.assess.coat,
       touchTest: monitor.assess.touchTest,
+      move: monitor.assess.move,
+      trade: monitor.trade,
+      morningRound: monitor.morningRound,
       chart: (batchId, points, now) => {
         const facts = monitor.facts();
         const coat = facts.coats.get(batchId)?.at(-1);

@@ -1,8 +1,11 @@
 import { z } from 'zod';
 import { Coat, TouchTest } from './coat.ts';
+import { Reason } from './gate.ts';
 import { Id, Moment } from './moment.ts';
+import { Mounting } from './mounting.ts';
 import { Plan, Surface } from './plan.ts';
 import { Quantity } from './quantity.ts';
+import { Timber, timberFields } from './timber.ts';
 
 export const Species = z
   .enum(['scots-pine', 'norway-spruce', 'douglas-fir', 'larch', 'other'])
@@ -25,12 +28,17 @@ export const NewBatch = z.strictObject({
   surface: Surface,
   boards: Boards,
   planId: Id.optional().describe('the default plan of the surface when left out'),
+  ...timberFields,
 });
 export type NewBatch = z.infer<typeof NewBatch>;
 
 export const BatchChange = z.strictObject({
   name: z.string().trim().min(1).max(80).optional(),
   closed: z.boolean().optional().describe('true when the job is done: it leaves the wall page'),
+  planId: Id.optional().describe(
+    'another plan, or a later version of its own, for what is to come',
+  ),
+  ...timberFields,
 });
 export type BatchChange = z.infer<typeof BatchChange>;
 
@@ -41,8 +49,13 @@ export const Move = z.object({
   id: Id,
   placeId: Id,
   at: Moment.nullable().describe('null: from ever'),
+  mounting: Mounting.nullable().describe('what is done when boards go up; null but on a wall'),
 });
 export type Move = z.infer<typeof Move>;
+
+/** A recorded move, with what is amiss about it. */
+export const Moved = Move.extend({ warnings: z.array(Reason) });
+export type Moved = z.infer<typeof Moved>;
 
 export const RemarkKind = z.enum([
   'got-wet',
@@ -53,6 +66,11 @@ export const RemarkKind = z.enum([
   'sunk-in',
   'still-standing',
   'clogged',
+  'wiped-off',
+  'dew-night',
+  'bleached',
+  'looked-fine',
+  'sanded',
   'other',
 ]);
 export type RemarkKind = z.infer<typeof RemarkKind>;
@@ -70,6 +88,8 @@ export const Remark = z.object({
   at: Moment,
   kind: RemarkKind,
   text: z.string().nullable(),
+  automatic: z.boolean().describe('true where the house itself marked it'),
+  cure: z.array(z.string()).describe('what is usually done about it, one step a line'),
 });
 export type Remark = z.infer<typeof Remark>;
 
@@ -98,16 +118,34 @@ export const HandReading = z.object({
 });
 export type HandReading = z.infer<typeof HandReading>;
 
+/** Where a batch is believed to lie. */
+export const Lies = z.object({
+  placeId: Id,
+  placeName: z.string(),
+  since: Moment.nullable().describe('null: since it was begun'),
+});
+export type Lies = z.infer<typeof Lies>;
+
 export const BatchSummary = z.object({
   id: Id,
   name: z.string(),
   placeId: Id,
   species: Species,
   surface: Surface,
-  boards: Boards,
+  boards: Boards.describe('as many as there are now'),
   planId: Id,
   closed: z.boolean(),
   createdAt: Moment,
+  timber: Timber,
+  lies: Lies,
+  splitFrom: z
+    .object({ batchId: Id, at: Moment })
+    .nullable()
+    .describe('the batch that these boards were a part of until then'),
+  mergedInto: z
+    .object({ batchId: Id, at: Moment })
+    .nullable()
+    .describe('the batch that these boards were put to then'),
 });
 export type BatchSummary = z.infer<typeof BatchSummary>;
 
@@ -118,6 +156,9 @@ export const Batch = BatchSummary.extend({
   tests: z.array(TouchTest),
   remarks: z.array(Remark),
   handReadings: z.array(HandReading),
+  splits: z.array(z.object({ childId: Id, boards: z.int(), at: Moment })),
+  merges: z.array(z.object({ batchId: Id, boards: z.int(), at: Moment })),
+  cautions: z.array(Reason).describe('about the timber and where it lies'),
   recomputing: z.boolean().describe('true while late readings are still being worked in'),
 });
 export type Batch = z.infer<typeof Batch>;

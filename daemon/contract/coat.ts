@@ -46,6 +46,7 @@ export const NewCoat = z.strictObject({
   pots: PotsUsed.nullable().optional().describe('instead of usedL: reckoned from the pots'),
   colour: z.string().trim().min(1).max(80).nullable().optional(),
   tin: z.string().trim().min(1).max(80).nullable().optional(),
+  tinId: Id.nullable().optional().describe('a tin that was entered; it gives colour and name'),
 });
 export type NewCoat = z.infer<typeof NewCoat>;
 
@@ -68,6 +69,19 @@ export const Coat = z.object({
   usedL: z.number().nullable(),
   colour: z.string().nullable(),
   tin: z.string().nullable(),
+  tinId: Id.nullable(),
+  planId: Id.describe('the version of the plan that it was put on by'),
+  areaM2: z.number().meta({ unit: 'm²' }).describe('that was coated, of all boards then'),
+  spreadingM2PerL: z
+    .number()
+    .nullable()
+    .meta({ unit: 'm²/L' })
+    .describe('that came of it; null when nobody said what was used'),
+  inherited: z.boolean().describe('true where it went on before these boards were split off'),
+  speaksFor: z
+    .object({ batchId: Id, name: z.string() })
+    .nullable()
+    .describe('the boards put to this batch that are slower, where these speak'),
   model: CoatModel,
   degreeHours: z.number().meta({ unit: '°C·h' }),
   degreeHoursLow: z.number().meta({ unit: '°C·h' }),
@@ -101,6 +115,10 @@ export const NewTouchTest = z.strictObject({
   gate: Gate,
   passed: z.boolean(),
   on: z.enum(['board', 'offcut']).optional(),
+  learnedBy: z
+    .enum(['touch', 'outcome'])
+    .optional()
+    .describe('outcome: how the work itself went, for the moment it was done'),
 });
 export type NewTouchTest = z.infer<typeof NewTouchTest>;
 
@@ -111,6 +129,13 @@ export const TouchTest = z.object({
   gate: Gate,
   passed: z.boolean(),
   on: z.enum(['board', 'offcut']),
+  learnedBy: z.enum(['touch', 'outcome']),
   degreeHours: z.number().meta({ unit: '°C·h' }).describe('the coat’s sum at that time'),
 });
 export type TouchTest = z.infer<typeof TouchTest>;
+
+const VerdictThen = GateVerdict.pick({ verdict: true, probability: true, likely: true });
+
+/** What a touch test changed about one job. */
+export const GateChange = z.object({ gate: Gate, before: VerdictThen, after: VerdictThen });
+export type GateChange = z.infer<typeof GateChange>;

@@ -9,6 +9,8 @@ export const NoticeKind = z.enum([
   'rags',
   'vapour',
   'overheating',
+  'look-again',
+  'mounting-open',
 ]);
 export type NoticeKind = z.infer<typeof NoticeKind>;
 

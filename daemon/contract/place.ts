@@ -16,6 +16,15 @@ const placeFields = {
   volumeM3: z.number().positive().max(1e6).nullable().optional().meta({ unit: 'm³' }),
   facing: Facing.nullable().optional(),
   exposure: Exposure.nullable().optional(),
+  capacityM: z
+    .number()
+    .positive()
+    .max(1e6)
+    .nullable()
+    .optional()
+    .meta({ unit: 'm' })
+    .describe('running metres of boards that a rack takes'),
+  capacityBoards: z.int().min(1).max(1e6).nullable().optional().describe('boards that it takes'),
 };
 
 export const NewPlace = z.strictObject({ id: Id.optional(), ...placeFields });
@@ -29,6 +38,8 @@ export const Place = z.object({
   volumeM3: z.number().nullable(),
   facing: Facing.nullable(),
   exposure: Exposure.nullable(),
+  capacityM: z.number().nullable().meta({ unit: 'm' }),
+  capacityBoards: z.int().nullable(),
   createdAt: Moment,
 });
 export type Place = z.infer<typeof Place>;

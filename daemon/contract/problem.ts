@@ -40,6 +40,16 @@ export const problems = {
     title: 'This does not fit what is already recorded',
     doThis: 'Look at what is recorded, then send a corrected request.',
   },
+  BC_MERGE_UNLIKE: {
+    status: 409,
+    title: 'These boards cannot be put together',
+    doThis: 'Keep them as two batches, or put together only boards of one timber, plan and coats.',
+  },
+  BC_SPLIT_TOO_MANY: {
+    status: 409,
+    title: 'There are not that many boards to split off',
+    doThis: 'Give fewer boards; where all of them went, record a move instead.',
+  },
   BC_ID_TAKEN: {
     status: 409,
     title: 'This id is already used for something else',

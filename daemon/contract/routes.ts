@@ -4,6 +4,8 @@ import { batchRoutes } from './routes/batch.ts';
 import { brushRoutes } from './routes/brush.ts';
 import { calibrationRoutes } from './routes/calibration.ts';
 import { coatRoutes } from './routes/coat.ts';
+import { coatingRoutes } from './routes/coating.ts';
+import { lineageRoutes } from './routes/lineage.ts';
 import { mqttAccessRoutes } from './routes/mqtt-access.ts';
 import { noticeRoutes } from './routes/notice.ts';
 import { placeRoutes } from './routes/place.ts';
@@ -13,7 +15,9 @@ import { readingRoutes } from './routes/reading.ts';
 import { reportRoutes } from './routes/report.ts';
 import { sensorRoutes } from './routes/sensor.ts';
 import { siteRoutes } from './routes/site.ts';
+import { tinRoutes } from './routes/tin.ts';
 import { topicRuleRoutes } from './routes/topic-rule.ts';
+import { tradeRoutes } from './routes/trade.ts';
 
 /** Every route, one file a subject. Server and dashboard both read this. */
 export const routes = {
@@ -32,6 +36,10 @@ export const routes = {
   ...planAheadRoutes,
   ...reportRoutes,
   ...mqttAccessRoutes,
+  ...lineageRoutes,
+  ...tinRoutes,
+  ...coatingRoutes,
+  ...tradeRoutes,
 } as const;
 
 export type Routes = typeof routes;

@@ -1,17 +1,22 @@
-import type { Batch, BatchSummary } from '../contract/batch.ts';
+import type { Batch, BatchSummary, Lies, Move } from '../contract/batch.ts';
 import type { CalibrationHow } from '../contract/calibration.ts';
 import type { Coat, TouchTest } from '../contract/coat.ts';
+import type { Coating } from '../contract/coating.ts';
 import type { ComparedQuantity } from '../contract/comparison.ts';
 import type { FitToBrush } from '../contract/fit-to-brush.ts';
+import type { Reason } from '../contract/gate.ts';
 import type { Health } from '../contract/health.ts';
 import type { LockUp } from '../contract/lock-up.ts';
+import type { MorningRound } from '../contract/morning-round.ts';
 import type { NoticeChannels } from '../contract/notice-channel.ts';
 import type { OverviewPlace } from '../contract/overview.ts';
 import type { PlaceAir } from '../contract/place.ts';
+import type { Plan } from '../contract/plan.ts';
 import type { PlanAhead, PlanAheadQuery } from '../contract/plan-ahead.ts';
 import type { Quantity } from '../contract/quantity.ts';
 import type { BatchReport, Season } from '../contract/report.ts';
 import type { BatchChart } from '../contract/series.ts';
+import type { Tin } from '../contract/tin.ts';
 import type { WhatHelpsReply } from '../contract/what-helps.ts';
 import type {
   BatchFact,
@@ -35,6 +40,15 @@ import type {
 } from '../rules/facts.ts';
 import type { PhotoFact } from '../rules/photo.ts';
 import type { ReadingOutline } from '../rules/reading-outline.ts';
+import type {
+  CoatingFact,
+  CoatingStepFact,
+  MergeFact,
+  MountingTickFact,
+  SplitFact,
+  TinFact,
+} from '../rules/trade-facts.ts';
+import type { TradeRules } from '../rules/usual-trade.ts';
 import type { AccessPort } from './access-port.ts';
 import type { MqttAccessPort } from './mqtt-access-port.ts';
 import type { ServerLimits } from './server-limits.ts';
@@ -54,6 +68,21 @@ export interface SiteFactsView {
   handReadings: readonly HandReadingFact[];
   calibrations: readonly CalibrationFact[];
   faults: readonly FaultFact[];
+  splits: readonly SplitFact[];
+  merges: readonly MergeFact[];
+  tins: ReadonlyMap<string, TinFact>;
+  coatings: ReadonlyMap<string, readonly CoatingFact[]>;
+}
+
+/** What the trade’s facts come to. */
+export interface TradeView {
+  rules: TradeRules;
+  plan(plan: PlanFact): Plan;
+  tin(tin: TinFact, now: number): Tin;
+  lies(batchId: string, at: number): Lies;
+  warningsAt(placeId: string, now: number): Reason[];
+  coating(coating: CoatingFact): Coating;
+  countOf(batch: BatchFact): number;
 }
 
 /** What is known and made of it, at a moment. */
@@ -69,6 +98,9 @@ export interface SiteView {
   /** @param day - `yyyy-mm-dd`; today when left out */
   lockUp(now: number, day?: string): LockUp;
   noticeChannels(): NoticeChannels;
+  move(move: MoveFact): Move;
+  trade: TradeView;
+  morningRound(now: number): MorningRound;
   chart(batchId: string, points: number, now: number): BatchChart;
   notices(): NoticeFact[];
   /** @throws BoardcureError where what is asked about cannot be reckoned */
@@ -88,11 +120,35 @@ export interface Edits {
   createPlace(place: PlaceFact): Promise<void>;
   createPlan(plan: PlanFact): Promise<void>;
   createBatch(batch: BatchFact, firstMove: MoveFact): Promise<void>;
-  changeBatch(batch: Pick<BatchFact, 'id' | 'name' | 'closedAt'>, at: number): Promise<void>;
+  /** What is left out stays as it was. */
+  changeBatch(
+    batch: Pick<BatchFact, 'id' | 'name' | 'closedAt'> &
+      Partial<Pick<BatchFact, 'planId' | 'timber'>>,
+    at: number,
+  ): Promise<void>;
   createMove(move: MoveFact, recordedAt: number): Promise<void>;
   /** @param caution - raised with the coat if it is new; null for none */
   createCoat(coat: CoatFact, recordedAt: number, caution: NewNoticeFact | null): Promise<void>;
   removeCoat(coat: Pick<CoatFact, 'id' | 'batchId'>, at: number): Promise<void>;
+  createSplit(
+    split: SplitFact,
+    child: BatchFact,
+    move: MoveFact | null,
+    recordedAt: number,
+  ): Promise<void>;
+  createMerge(merge: MergeFact, recordedAt: number): Promise<void>;
+  tickMounting(tick: MountingTickFact, done: boolean, recordedAt: number): Promise<void>;
+  createTin(tin: TinFact): Promise<void>;
+  changeTin(tin: TinFact, at: number): Promise<void>;
+  beginCoating(coating: CoatingFact, recordedAt: number): Promise<void>;
+  tickCoating(step: CoatingStepFact, done: boolean, recordedAt: number): Promise<void>;
+  /** @param coat - that it became; null when it was given up */
+  endCoating(
+    coating: CoatingFact,
+    coat: CoatFact | null,
+    recordedAt: number,
+    caution: NewNoticeFact | null,
+  ): Promise<void>;
   createTest(test: TouchTestFact, recordedAt: number): Promise<void>;
   createRemark(remark: RemarkFact, recordedAt: number): Promise<void>;
   createHandReading(reading: HandReadingFact, recordedAt: number): Promise<void>;

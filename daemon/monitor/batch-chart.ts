@@ -6,7 +6,7 @@ import type { Sample } from '../rules/place-series.ts';
 import { degreeHoursPerEquivalentHour } from '../science/cure.ts';
 import type { NamedModel } from './hour-book.ts';
 import type { PlaceAirReader } from './place-air.ts';
-import type { SiteFacts } from './site-facts.ts';
+import { batchOfCoat, type SiteFacts } from './site-facts.ts';
 
 /** Time before the coat that the chart shows, so that a fresh coat has a curve beside it. */
 const leadMs = 6 * hourMs;
@@ -38,7 +38,7 @@ export function coatChart(
     coat,
     facts.coats.get(coat.batchId) ?? [],
     facts.moves.get(coat.batchId) ?? [],
-    facts.batches.get(coat.batchId)?.closedAt ?? null,
+    batchOfCoat(facts, coat)?.closedAt ?? null,
   );
   const step = Math.max(1, Math.ceil((untilAt - coat.finishedAt + leadMs) / points));
   let shownAt = Number.NEGATIVE_INFINITY;

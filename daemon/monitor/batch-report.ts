@@ -1,6 +1,6 @@
 import { toMoment } from '../contract/moment.ts';
 import type { BatchReport, Season } from '../contract/report.ts';
-import { brushLimits } from '../rules/brush-air.ts';
+import { usualApplicationLimits } from '../rules/application-limits.ts';
 import { type AirHour, summarized } from '../rules/conditions.ts';
 import { hourMs } from '../rules/cure-span.ts';
 import type { BatchFact, CoatFact } from '../rules/facts.ts';
@@ -55,7 +55,7 @@ export function batchReporter({ facts, air, assess, history, monthOf }: ReportPa
         coats: (coats.get(batch.id) ?? []).map((coat) => {
           const areaM2 = history.record(coat, now)?.areaM2 ?? 0;
           const over = (from: number, to: number) =>
-            summarized(hoursBetween(coat, from, to), brushLimits);
+            summarized(hoursBetween(coat, from, to), usualApplicationLimits);
           const { finishedAt } = coat;
           const endAt = history.endOf(coat, now);
           const reached = history.reached(coat, now);

@@ -1,8 +1,8 @@
 import type { FitToBrush } from '../contract/fit-to-brush.ts';
 import { toMoment } from '../contract/moment.ts';
+import type { ApplicationLimits } from '../contract/trade.ts';
 import { placeOfBatch } from '../rules/batch.ts';
 import { againstHour, latestStop, wordOfHour } from '../rules/brush-hours.ts';
-import type { ApplicationLimits } from '../rules/brush-limits.ts';
 import type { BatchFact, PlaceFact } from '../rules/facts.ts';
 import { brushReasons, brushWord, brushWords } from '../rules/fit-to-brush.ts';
 import { marginOf, nightAhead } from '../rules/hour-ahead.ts';

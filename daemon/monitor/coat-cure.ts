@@ -8,7 +8,7 @@ import type { ModelPair, NamedModel } from './hour-book.ts';
 import { curing } from './hour-book.ts';
 import type { PlaceAirReader } from './place-air.ts';
 import type { PlaceOutlook, PlaceOutlooks } from './place-outlook.ts';
-import type { SiteFacts } from './site-facts.ts';
+import { batchOfCoat, type SiteFacts } from './site-facts.ts';
 
 /** How far a coat has come, with what is needed to check and to look ahead. */
 export interface CoatCure {
@@ -37,12 +37,12 @@ export function coatCures({ facts, ledger, air, models, outlooks, staleMs }: Cur
   const besidePerHour = degreeHoursPerEquivalentHour(beside.model);
 
   function stays(coat: CoatFact): CureStay[] {
-    const { batches, coats, moves } = facts();
+    const { coats, moves } = facts();
     return cureStays(
       coat,
       coats.get(coat.batchId) ?? [],
       moves.get(coat.batchId) ?? [],
-      batches.get(coat.batchId)?.closedAt ?? null,
+      batchOfCoat(facts(), coat)?.closedAt ?? null,
     );
   }
 

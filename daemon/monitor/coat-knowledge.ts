@@ -1,11 +1,11 @@
 import { placeOfBatch } from '../rules/batch.ts';
-import type { CoatFact } from '../rules/facts.ts';
+import { coatedArea } from '../rules/coated-area.ts';
+import type { CoatFact, TouchTestFact } from '../rules/facts.ts';
 import { filmFactor } from '../rules/film.ts';
 import { type FeltTest, learnedFrom, mixtureKey } from '../rules/touch-knowledge.ts';
-import { boardArea } from '../science/paint.ts';
 import { fitRequirement, type Requirement, type TouchPrior } from '../science/touch.ts';
 import type { CoatCures } from './coat-cure.ts';
-import type { SiteFacts } from './site-facts.ts';
+import { boardsCoated, plannedCoatOf, type SiteFacts, testsOfCoat } from './site-facts.ts';
 
 interface KnowledgeParts {
   facts: () => SiteFacts;
@@ -21,11 +21,10 @@ export function coatKnowledge({ facts, cures, prior }: KnowledgeParts) {
   const fits = new Map<string, Requirement>();
 
   function filmOf(coat: CoatFact): number {
-    const { batches, plans } = facts();
-    const batch = batches.get(coat.batchId);
-    const planned = batch ? plans.get(batch.planId)?.coats[coat.coat] : undefined;
-    if (!batch || !planned) return 1;
-    const areaM2 = boardArea({ ...batch.boards, faces: coat.faces });
+    const planned = plannedCoatOf(facts(), coat);
+    const boards = boardsCoated(facts(), coat);
+    if (!boards || !planned) return 1;
+    const areaM2 = coatedArea(boards, coat.faces, planned.coverWidthMm);
     return filmFactor(planned.soaksIn, areaM2, coat.usedL, planned.spreadingM2PerL);
   }
 
@@ -38,11 +37,21 @@ export function coatKnowledge({ facts, cures, prior }: KnowledgeParts) {
   }
 
   function testsOf(coat: CoatFact): FeltTest[] {
-    return (facts().tests.get(coat.id) ?? []).map((test) => ({
-      gate: test.gate,
-      passed: test.passed,
-      at: test.at,
-      degreeHours: cures.degreeHoursAt(coat, test.at),
+    return feltAt(coat, testsOfCoat(facts(), coat));
+  }
+
+  /** Only what was felt on these boards by themselves: what a split batch shares speaks once. */
+  function ownTestsOf(coat: CoatFact): FeltTest[] {
+    const own = testsOfCoat(facts(), coat).filter((test) => test.batchId === coat.batchId);
+    return feltAt(coat, own);
+  }
+
+  function feltAt(coat: CoatFact, tests: readonly TouchTestFact[]): FeltTest[] {
+    return tests.map(({ gate, passed, at }) => ({
+      gate,
+      passed,
+      at,
+      degreeHours: cures.degreeHoursAt(coat, at),
     }));
   }
 
@@ -54,11 +63,13 @@ export function coatKnowledge({ facts, cures, prior }: KnowledgeParts) {
      * others pooled in part. The coat’s own tests come on top of it.
      */
     requirementFor(coat: CoatFact): { requirement: Requirement; learnedFrom: number } {
-      const { coats, tests } = facts();
+      const { coats } = facts();
       const target = keyOf(coat);
       const felt = [...coats.values()].flat().flatMap((other) => {
-        if (other.id === coat.id || !tests.has(other.id)) return [];
-        const interval = learnedFrom(testsOf(other), filmOf(other));
+        if (other.id === coat.id) return [];
+        const own = ownTestsOf(other);
+        if (own.length === 0) return [];
+        const interval = learnedFrom(own, filmOf(other));
         return interval === null ? [] : [{ ...interval, ...keyOf(other) }];
       });
       const cacheKey = JSON.stringify([target, felt]);

@@ -1,7 +1,7 @@
 import type { LockUp } from '../contract/lock-up.ts';
 import { toMoment } from '../contract/moment.ts';
+import type { ApplicationLimits } from '../contract/trade.ts';
 import { placeOfBatch } from '../rules/batch.ts';
-import type { ApplicationLimits } from '../rules/brush-limits.ts';
 import { hourMs } from '../rules/cure-span.ts';
 import type { LockUpTickFact, NoticeFact } from '../rules/facts.ts';
 import { nightAhead } from '../rules/hour-ahead.ts';

@@ -1,11 +1,11 @@
 import type { PlaceAir } from '../contract/place.ts';
-import { usualApplicationLimits } from '../rules/brush-limits.ts';
 import type { ReadingFact } from '../rules/facts.ts';
 import type { VerdictLimits } from '../rules/gate-verdict.ts';
 import { localTime } from '../rules/local-time.ts';
 import { type NoticeLimits, usualNoticeLimits, usualRagRepeatHours } from '../rules/notice.ts';
 import { airSources, placesFed, stayAt } from '../rules/place.ts';
 import type { HeardReading } from '../rules/place-series.ts';
+import { type TradeRules, usualTrade } from '../rules/usual-trade.ts';
 import type { TouchPrior } from '../science/touch.ts';
 import { aheadBatches } from './ahead-batches.ts';
 import { airWatch } from './air-watch.ts';
@@ -20,6 +20,7 @@ import type { ModelPair } from './hour-book.ts';
 import { airAhead } from './hours-ahead.ts';
 import { lockUpList } from './lock-up-list.ts';
 import { morningView } from './morning.ts';
+import { morningRound } from './morning-round.ts';
 import { placesOverview } from './overview.ts';
 import { type Followed, followed, placeAir } from './place-air.ts';
 import { placeAirReply, placeNow } from './place-now.ts';
@@ -38,6 +39,7 @@ import type {
 import { roomVapour } from './room-vapour.ts';
 import { seasonRecord } from './season-record.ts';
 import { readSiteFacts, type SiteFacts } from './site-facts.ts';
+import { tradeView } from './trade-view.ts';
 import { type NoticeKeeper, noticeWatch } from './watch-notices.ts';
 import { helpFinder } from './what-helps.ts';
 
@@ -58,6 +60,8 @@ export interface MonitorParts {
   maxGapMs: number;
   /** How work goes, and what is known of the season. */
   ahead: Omit<AheadSettings, 'timeZone'> & { monthlyMeanC: readonly number[] | null };
+  /** What the settings say of the trade; the usual where left out. */
+  trade?: TradeRules;
   newId: () => string;
   failed: (cause: unknown) => void;
   /** Told how many hours of a place were reckoned anew from readings. */
@@ -98,6 +102,7 @@ export function createMonitor(parts: MonitorParts) {
   const knowledge = coatKnowledge({ facts, cures, prior });
   const readNow = placeNow(air, maxGapMs);
   const airing = airWatch({ facts, air, staleMs: maxGapMs });
+  const trade = tradeView(facts, parts.trade ?? usualTrade);
   const assess = batchAssessor({
     facts,
     cures,
@@ -105,20 +110,21 @@ export function createMonitor(parts: MonitorParts) {
     placeNow: readNow,
     models,
     limits,
+    trade,
     isSettling: ledger.isSettling,
-    airflowAt: (placeId, now) => airing.verdictAt(placeId, now).verdict,
-    airChangeAt: (placeId, now) => airing.verdictAt(placeId, now).airChange,
+    airflowAt: (placeId: string, now: number) => airing.verdictAt(placeId, now).verdict,
+    airChangeAt: (placeId: string, now: number) => airing.verdictAt(placeId, now).airChange,
     localLimitPpm: parts.localLimitPpm,
   });
   const timeZone = parts.timeZone ?? 'UTC';
   const brushing = {
-    ...{ facts, limits: usualApplicationLimits, timeZone },
+    ...{ facts, limits: trade.rules.application, timeZone },
     airAhead: airAhead({ facts, outlooks, forecast: source.outdoorForecast }),
   };
   const fitToBrush = brushCheck({
     ...brushing,
     placeNow: readNow,
-    airChangeAt: (placeId, now) => airing.verdictAt(placeId, now).airChange,
+    airChangeAt: (placeId: string, now: number) => airing.verdictAt(placeId, now).airChange,
     localLimitPpm: parts.localLimitPpm,
   });
   const lockUp = lockUpList({ ...brushing, source, assess });
@@ -138,11 +144,12 @@ export function createMonitor(parts: MonitorParts) {
     history: coatHistory({ facts, cures, knowledge, boardSpread }),
     monthOf: (at) => localTime(at, timeZone).day.slice(0, 7),
   });
-  const overview = placesOverview({ facts, air, now: readNow, assess, airWatch: airing });
+  const overview = placesOverview({ facts, air, now: readNow, assess, trade, airWatch: airing });
   const watch = noticeWatch({
     facts,
     source,
     overview,
+    trade,
     keeper,
     newId: parts.newId,
     vapour: roomVapour(facts, assess),
@@ -261,6 +268,8 @@ export function createMonitor(parts: MonitorParts) {
       models,
       boardSpread,
     }),
+    trade,
+    morningRound: morningRound({ facts, assess, trade }),
     /** Raises and clears notices; true when there was something to change. */
     watchNotices: watch,
   };

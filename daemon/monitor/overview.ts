@@ -7,17 +7,19 @@ import type { BatchAssessor } from './assess-batch.ts';
 import type { PlaceAirReader } from './place-air.ts';
 import { type PlaceNow, placeAirReply } from './place-now.ts';
 import type { SiteFacts } from './site-facts.ts';
+import type { TradeView } from './trade-view.ts';
 
 interface OverviewParts {
   facts: () => SiteFacts;
   air: PlaceAirReader;
   now: PlaceNow;
   assess: BatchAssessor;
+  trade: TradeView;
   airWatch: AirWatch;
 }
 
 /** Every place with its air and the batches that lie there and are not done. */
-export function placesOverview({ facts, air, now: read, assess, airWatch }: OverviewParts) {
+export function placesOverview({ facts, air, now: read, assess, trade, airWatch }: OverviewParts) {
   function airflowAt(
     placeId: string,
     at: number,
@@ -48,7 +50,7 @@ export function placesOverview({ facts, air, now: read, assess, airWatch }: Over
       placeId,
       id: batch.id,
       name: batch.name,
-      boards: batch.boards.count,
+      boards: trade.countOf(batch),
       coat: coat?.coat ?? null,
       coatName: coat?.name ?? null,
       coatCount: plan?.coats.length ?? 0,

@@ -21,6 +21,14 @@ import type {
   SensorStay,
   TouchTestFact,
 } from '../rules/facts.ts';
+import type {
+  CoatingFact,
+  CoatingStepFact,
+  MergeFact,
+  MountingTickFact,
+  SplitFact,
+  TinFact,
+} from '../rules/trade-facts.ts';
 
 /* What the monitor needs of the outside; handed over by main. */
 
@@ -57,6 +65,12 @@ export interface FactSource {
   handReadings(): HandReadingFact[];
   notices(): NoticeFact[];
   lockUpTicks(): LockUpTickFact[];
+  splits(): SplitFact[];
+  merges(): MergeFact[];
+  mountingTicks(): MountingTickFact[];
+  tins(): TinFact[];
+  coatings(): CoatingFact[];
+  coatingSteps(): CoatingStepFact[];
   /** The newest weather forecast for outdoors; empty without one. */
   outdoorForecast(): OutdoorForecastPoint[];
 }

@@ -1,4 +1,5 @@
 import type { Quantity } from '../contract/quantity.ts';
+import { batchOfHistory, boardsAt, historyOf, lineageOf } from '../rules/batch-lineage.ts';
 import { countedStays } from '../rules/counted-stays.ts';
 import type {
   BatchFact,
@@ -14,9 +15,23 @@ import type {
   SensorStay,
   TouchTestFact,
 } from '../rules/facts.ts';
+import type {
+  CoatingFact,
+  CoatingStepFact,
+  MergeFact,
+  MountingTickFact,
+  SplitFact,
+  TinFact,
+} from '../rules/trade-facts.ts';
 import type { FactSource } from './ports.ts';
 
-/** All that people recorded about the site, in memory: small, and read anew after each edit. */
+/**
+ * All that people recorded about the site, in memory: small, and read anew after each edit.
+ *
+ * Moves, coats and remarks are those of a batch’s boards: what a split batch shares with the one it
+ * came from is found under both. Boards that were put to another batch keep a history of their own
+ * there (see `companions`), found under its name like a batch’s.
+ */
 export interface SiteFacts {
   places: Map<string, PlaceFact>;
   sensors: Map<number, SensorFact>;
@@ -29,13 +44,46 @@ export interface SiteFacts {
   batches: Map<string, BatchFact>;
   moves: Map<string, MoveFact[]>;
   coats: Map<string, CoatFact[]>;
-  /** Tests by coat. */
+  /** Tests by history and coat; see {@link testsOfCoat}. */
   tests: Map<string, TouchTestFact[]>;
   remarks: Map<string, RemarkFact[]>;
   handReadings: HandReadingFact[];
+  /** Histories of the boards that were put to a batch, by the batch. */
+  companions: ReadonlyMap<string, readonly string[]>;
+  splits: SplitFact[];
+  merges: MergeFact[];
+  tins: Map<string, TinFact>;
+  coatings: Map<string, CoatingFact[]>;
+  coatingSteps: Map<string, CoatingStepFact[]>;
+  /** Lines ticked, by move. */
+  mountingTicks: Map<string, MountingTickFact[]>;
 }
 
 export function readSiteFacts(source: FactSource): SiteFacts {
+  const batches = source.batches();
+  const recorded = {
+    batches,
+    moves: grouped(source.moves(), (move) => move.batchId),
+    coats: grouped(source.coats(), (coat) => coat.batchId),
+    tests: grouped(source.tests(), (test) => test.batchId),
+    remarks: grouped(source.remarks(), (remark) => remark.batchId),
+    splits: source.splits(),
+    merges: source.merges(),
+  };
+  const lineage = lineageOf(recorded);
+  const moves = new Map<string, MoveFact[]>();
+  const coats = new Map<string, CoatFact[]>();
+  const tests = new Map<string, TouchTestFact[]>();
+  const remarks = new Map<string, RemarkFact[]>();
+  for (const id of lineage.segments.keys()) {
+    const history = historyOf(id, lineage, recorded);
+    if (history.moves.length > 0) moves.set(id, history.moves);
+    if (history.coats.length > 0) coats.set(id, history.coats);
+    if (history.remarks.length > 0) remarks.set(id, history.remarks);
+    for (const [coatId, felt] of grouped(history.tests, (test) => test.coatId)) {
+      tests.set(testKey(id, coatId), felt);
+    }
+  }
   const stays = grouped(source.sensorStays(), (stay) => stay.sensorKey);
   const faults = source.faults();
   const counted = new Map<Quantity, ReadonlyMap<number, readonly SensorStay[]>>();
@@ -51,13 +99,58 @@ export function readSiteFacts(source: FactSource): SiteFacts {
     sensors: new Map(source.sensors().map((sensor) => [sensor.key, sensor])),
     stays,
     plans: new Map(source.plans().map((plan) => [plan.id, plan])),
-    batches: new Map(source.batches().map((batch) => [batch.id, batch])),
-    moves: grouped(source.moves(), (move) => move.batchId),
-    coats: grouped(source.coats(), (coat) => coat.batchId),
-    tests: grouped(source.tests(), (test) => test.coatId),
-    remarks: grouped(source.remarks(), (remark) => remark.batchId),
+    batches: new Map(batches.map((batch) => [batch.id, batch])),
+    moves,
+    coats,
+    tests,
+    remarks,
     handReadings: source.handReadings(),
+    companions: lineage.companions,
+    splits: recorded.splits,
+    merges: recorded.merges,
+    tins: new Map(source.tins().map((tin) => [tin.id, tin])),
+    coatings: grouped(source.coatings(), (coating) => coating.batchId),
+    coatingSteps: grouped(source.coatingSteps(), (step) => step.coatingId),
+    mountingTicks: grouped(source.mountingTicks(), (tick) => tick.moveId),
   };
+}
+
+const testKey = (historyId: string, coatId: string) => `${historyId} ${coatId}`;
+
+/** The touch tests that speak of a coat on the boards of its history. */
+export const testsOfCoat = (facts: Pick<SiteFacts, 'tests'>, coat: CoatFact): TouchTestFact[] =>
+  facts.tests.get(testKey(coat.batchId, coat.id)) ?? [];
+
+/** The batch that the boards of a coat lie in. */
+export const batchOfCoat = (
+  facts: Pick<SiteFacts, 'batches'>,
+  coat: Pick<CoatFact, 'batchId'>,
+): BatchFact | undefined => facts.batches.get(batchOfHistory(coat.batchId));
+
+/** What the plan said of a coat when it was put on. */
+export function plannedCoatOf(facts: Pick<SiteFacts, 'batches' | 'plans'>, coat: CoatFact) {
+  const planId = coat.planId ?? batchOfCoat(facts, coat)?.planId;
+  return planId === undefined ? undefined : facts.plans.get(planId)?.coats[coat.coat];
+}
+
+/** Boards of a batch at a moment; infinity for now. */
+export function boardCountAt(
+  facts: Pick<SiteFacts, 'batches' | 'splits' | 'merges'>,
+  batch: BatchFact,
+  at: number,
+): number {
+  const { splits, merges } = facts;
+  return boardsAt(batch, at, { batches: [...facts.batches.values()], splits, merges });
+}
+
+/** The boards that a coat was put on: all that its batch had then. */
+export function boardsCoated(
+  facts: Pick<SiteFacts, 'batches' | 'splits' | 'merges'>,
+  coat: CoatFact,
+): BatchFact['boards'] | null {
+  const batch = facts.batches.get(coat.originId ?? batchOfHistory(coat.batchId));
+  if (!batch) return null;
+  return { ...batch.boards, count: boardCountAt(facts, batch, coat.finishedAt) };
 }
 
 function grouped<T, K>(items: readonly T[], key: (item: T) => K): Map<K, T[]> {

@@ -1,7 +1,9 @@
 import type { OverviewBatch } from '../contract/overview.ts';
+import { lookIsDue, lookWords } from '../rules/coating-steps.ts';
 import { hourMs } from '../rules/cure-span.ts';
 import type { NewNoticeFact } from '../rules/facts.ts';
 import { gateNeeds } from '../rules/gate-need.ts';
+import { mountingIsOpen } from '../rules/mounting.ts';
 import {
   type NoticeLimits,
   type NoticeView,
@@ -13,7 +15,8 @@ import { noticeKinds } from '../rules/notice-kind.ts';
 import { sensorsHeard, stayAt } from '../rules/place.ts';
 import type { placesOverview } from './overview.ts';
 import type { FactSource } from './ports.ts';
-import type { SiteFacts } from './site-facts.ts';
+import { plannedCoatOf, type SiteFacts } from './site-facts.ts';
+import type { TradeView } from './trade-view.ts';
 
 export interface NoticeKeeper {
   /** Settles when all of it is kept. */
@@ -29,6 +32,7 @@ interface WatchParts {
   facts: () => SiteFacts;
   source: Pick<FactSource, 'notices'>;
   overview: ReturnType<typeof placesOverview>;
+  trade: TradeView;
   keeper: NoticeKeeper;
   newId: () => string;
   vapour: (now: number) => NonNullable<NoticeView['vapour']>;
@@ -40,7 +44,7 @@ const nearlyReady = 0.8;
 
 /** Raises and clears notices so that the open ones are those that are so now. */
 export function noticeWatch(parts: WatchParts) {
-  const { facts, source, overview, keeper, newId, limits } = parts;
+  const { facts, source, overview, keeper, newId, limits, trade } = parts;
   /** Since when an open notice is over, by its id. */
   const overSince = new Map<string, number>();
 
@@ -67,6 +71,8 @@ export function noticeWatch(parts: WatchParts) {
           placeName: place.name,
           curing: batch.coat !== null && batch.nextGate !== null,
           ...readiness(batch),
+          lookFor: lookFor(batch.id, now),
+          mountingOpen: mountingOpen(batch.id, now),
         })),
       ),
       vapour: parts.vapour(now),
@@ -78,6 +84,22 @@ export function noticeWatch(parts: WatchParts) {
     const since = overSince.get(id) ?? now;
     overSince.set(id, since);
     return now - since >= noticeKinds[kind].calmMinutes * 60_000;
+  }
+
+  function lookFor(batchId: string, now: number): string | null {
+    const coat = facts().coats.get(batchId)?.at(-1);
+    if (!coat) return null;
+    const remarks = facts().remarks.get(batchId) ?? [];
+    if (!lookIsDue(coat, remarks, now, trade.rules.look)) return null;
+    return lookWords(plannedCoatOf(facts(), coat));
+  }
+
+  function mountingOpen(batchId: string, now: number): boolean {
+    const { moves, places, mountingTicks } = facts();
+    return (moves.get(batchId) ?? []).some(({ id, at, placeId }) => {
+      if (at === null || places.get(placeId)?.kind !== 'wall') return false;
+      return mountingIsOpen(at, mountingTicks.get(id)?.length ?? 0, now);
+    });
   }
 
   return async (now: number): Promise<boolean> => {

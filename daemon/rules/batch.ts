@@ -16,6 +16,23 @@ export function placeOfBatch(moves: readonly MoveFact[], at: number): string | n
   return placeId ?? inOrder(moves)[0]?.placeId ?? null;
 }
 
+/** The stay of a batch at a moment: where, and since when (null: from ever). */
+export function believedPlace(
+  moves: readonly MoveFact[],
+  at: number,
+): { placeId: string; since: number | null } | null {
+  const placeId = placeOfBatch(moves, at);
+  if (placeId === null) return null;
+  let since: number | null = null;
+  let there: string | null = null;
+  for (const move of inOrder(moves)) {
+    if (move.at !== null && move.at > at) break;
+    if (move.placeId !== there) since = move.at;
+    there = move.placeId;
+  }
+  return { placeId, since };
+}
+
 /**
  * When a coat’s own cure stops being of interest: when the next coat went on.
  *

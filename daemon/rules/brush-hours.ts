@@ -1,5 +1,5 @@
 import type { FitWord } from '../contract/fit-to-brush.ts';
-import type { ApplicationLimits } from './brush-limits.ts';
+import type { ApplicationLimits } from '../contract/trade.ts';
 import { type HourAhead, marginOf } from './hour-ahead.ts';
 import { clockWords, localTime } from './local-time.ts';
 

@@ -4,12 +4,16 @@ import type { Gate } from '../contract/gate.ts';
 import type { LockUpLine } from '../contract/lock-up.ts';
 import type { NoticeKind } from '../contract/notice.ts';
 import type { PlaceKind } from '../contract/place.ts';
-import type { Face, Mixture, PlannedCoat, Surface } from '../contract/plan.ts';
+import type { Face, Mixture, PlannedCoat, PlanUse, Surface } from '../contract/plan.ts';
 import type { Quantity } from '../contract/quantity.ts';
 import type { SensorHeight } from '../contract/sensor.ts';
 import type { FaultKind } from '../contract/sensor-fault.ts';
+import type { TimberFact } from './trade-facts.ts';
 
-/* What was recorded, as plain data. Every `at` is UTC epoch milliseconds; null means unknown. */
+/*
+ * What was recorded, as plain data. Every `at` is UTC epoch milliseconds; null means unknown, and so
+ * does a field that is left out.
+ */
 
 export interface PlaceFact {
   id: string;
@@ -82,6 +86,10 @@ export interface PlanFact {
   coats: PlannedCoat[];
   isDefault: boolean;
   createdAt: number;
+  /** Id of the first version; its own where left out. */
+  familyId?: string | null;
+  version?: number;
+  use?: PlanUse | null;
 }
 
 export interface BatchFact {
@@ -93,6 +101,7 @@ export interface BatchFact {
   planId: string;
   createdAt: number;
   closedAt: number | null;
+  timber?: TimberFact | null;
 }
 
 /** A batch lies at a place from a moment on (null: from ever) until its next move. */
@@ -114,6 +123,11 @@ export interface CoatFact {
   usedL: number | null;
   colour: string | null;
   tin: string | null;
+  tinId?: string | null;
+  /** The version of the plan it was put on by; that of its batch where left out. */
+  planId?: string | null;
+  /** The batch it was recorded at, where these boards were a part of that then; never kept. */
+  originId?: string;
 }
 
 export interface TouchTestFact {
@@ -124,6 +138,9 @@ export interface TouchTestFact {
   gate: Gate;
   passed: boolean;
   on: 'board' | 'offcut';
+  learnedBy?: 'touch' | 'outcome' | null;
+  /** When it was written down. */
+  recordedAt?: number;
 }
 
 export interface RemarkFact {
@@ -132,6 +149,7 @@ export interface RemarkFact {
   at: number;
   kind: RemarkKind;
   text: string | null;
+  automatic?: boolean;
 }
 
 export interface HandReadingFact {

@@ -1,7 +1,7 @@
 import type { FitReason, FitWord } from '../contract/fit-to-brush.ts';
 import type { PlaceKind } from '../contract/place.ts';
+import type { ApplicationLimits } from '../contract/trade.ts';
 import type { AirNow } from './brush-air.ts';
-import type { ApplicationLimits } from './brush-limits.ts';
 import type { PlaceFact } from './facts.ts';
 import { marginOf, type NightAhead } from './hour-ahead.ts';
 import { localTime } from './local-time.ts';

@@ -33,6 +33,8 @@ export interface GateQuestion {
   limits: VerdictLimits;
   /** The air at the place was judged poor: that may slow a coat, nobody knows how much. */
   stillAir: boolean;
+  /** What speaks for a slow paint, such as an old tin; widens the spread like still air. */
+  paintDoubts?: readonly Reason[];
   now: number;
 }
 
@@ -48,6 +50,8 @@ export interface GateAnswer {
 
 /** How much more a coat may need where the air stands still. Assumption. */
 const stillAirSlows = 1.25;
+/** How much more one out of an old or drier-poor tin may need. Assumption. */
+const poorPaintSlows = 1.5;
 /** A heat share of the sum from which it is worth a word. */
 const heatWorthSaying = 0.03;
 /** How far the two models must be apart to be worth a word. */
@@ -57,7 +61,8 @@ const modelsApart = 0.1;
 export function gateVerdict(question: GateQuestion): GateAnswer {
   const { gate, progress, own, limits } = question;
   const plainBelief = beliefAbout(question, gateNeeds[gate].multiple * question.film);
-  const belief = question.stillAir ? widened(plainBelief) : plainBelief;
+  const airy = question.stillAir ? widened(plainBelief, stillAirSlows) : plainBelief;
+  const belief = hasPaintDoubts(question) ? widened(airy, poorPaintSlows) : airy;
   const passed = own.passedAt !== null && progress.degreeHours >= own.passedAt;
   const needs = ({ needed }: Belief) => {
     const atMost = own.passedAt ?? Number.POSITIVE_INFINITY;
@@ -111,19 +116,21 @@ function beliefAbout(question: GateQuestion, scale: number): Belief {
   };
 }
 
+const hasPaintDoubts = ({ paintDoubts }: GateQuestion) => (paintDoubts?.length ?? 0) > 0;
+
 /**
- * As likely as not still air has slowed the coat by `stillAirSlows`: that widens the spread, and the
- * verdict names it.
+ * As likely as not the coat has been slowed by a factor: that widens the spread, and the verdict
+ * names why.
  */
-function widened(belief: Belief): Belief {
+function widened(belief: Belief, slows: number): Belief {
   const reached = (degreeHours: number) =>
-    (belief.reached(degreeHours) + belief.reached(degreeHours / stillAirSlows)) / 2;
+    (belief.reached(degreeHours) + belief.reached(degreeHours / slows)) / 2;
   return {
     reached,
     needed(probability) {
       const least = belief.needed(probability);
       const above = (factor: number) => reached(least * factor) - probability;
-      return least * risingRoot(above, 1, stillAirSlows);
+      return least * risingRoot(above, 1, slows);
     },
   };
 }
@@ -145,8 +152,9 @@ function times(
       question.staleForMs,
     );
   const asPlain = readyAt(1);
-  const likely = question.stillAir ? readyAt(required.likely / plain.likely) : asPlain;
-  const late = question.stillAir ? readyAt(required.late / plain.late) : asPlain;
+  const isWidened = question.stillAir || hasPaintDoubts(question);
+  const likely = isWidened ? readyAt(required.likely / plain.likely) : asPlain;
+  const late = isWidened ? readyAt(required.late / plain.late) : asPlain;
   const ahead = (at: number | null, reachedAt: number) =>
     at === null || probability >= reachedAt ? null : Math.max(at, now);
   return {
@@ -210,6 +218,7 @@ function reasons(
       'The air here is poor, which may slow the coat: it is given more time. See the air of this place.',
     );
   }
+  list.push(...(question.paintDoubts ?? []));
   if (!cured && question.gaining === false) {
     say('too-cold-to-cure', 'It is too cold here for the coat to gain anything.');
   }

@@ -1,6 +1,6 @@
 import type { Reason } from '../contract/gate.ts';
 import type { LockUpLine } from '../contract/lock-up.ts';
-import type { ApplicationLimits } from './brush-limits.ts';
+import type { ApplicationLimits } from '../contract/trade.ts';
 import type { CoatFact, LockUpTickFact, NoticeFact, RemarkFact } from './facts.ts';
 import type { NightAhead } from './hour-ahead.ts';
 import { localTime } from './local-time.ts';

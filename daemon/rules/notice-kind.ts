@@ -24,6 +24,18 @@ export const noticeKinds: Record<NoticeKind, KindOfNotice> = {
     calmMinutes: 0,
   },
   'gate-ready': { ignoresQuiet: false, byHand: false, headline: 'Cured enough', calmMinutes: 0 },
+  'look-again': {
+    ignoresQuiet: false,
+    byHand: false,
+    headline: 'Look what still shines',
+    calmMinutes: 0,
+  },
+  'mounting-open': {
+    ignoresQuiet: false,
+    byHand: false,
+    headline: 'Cuts and nail heads to prime',
+    calmMinutes: 0,
+  },
   'sensor-unplaced': {
     ignoresQuiet: false,
     byHand: false,

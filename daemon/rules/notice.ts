@@ -32,6 +32,10 @@ export interface NoticeView {
     readyFor: string | null;
     /** The same a little below the limit, so that a notice does not flutter around it. */
     nearlyReadyFor?: string | null;
+    /** What to look for on a coat that has just been finished; null when nothing is due. */
+    lookFor?: string | null;
+    /** True when lines stay open that are to be done on the day boards go up. */
+    mountingOpen?: boolean;
   }[];
   /** Solvent in the rooms where a coat is fresh, by reckoning. */
   vapour?: { roomId: string; roomName: string; nowPpm: number; limitPpm: number }[];
@@ -79,6 +83,20 @@ export function wantedNotices(
         kind: 'batch-without-air',
         subject: batch.id,
         text: `${batch.name} cures at ${batch.placeName}, where no sensor reads the air: nothing can be counted.`,
+      });
+    }
+    if (batch.lookFor) {
+      wanted.push({
+        kind: 'look-again',
+        subject: batch.id,
+        text: `${batch.name} at ${batch.placeName}: ${batch.lookFor}`,
+      });
+    }
+    if (batch.mountingOpen) {
+      wanted.push({
+        kind: 'mounting-open',
+        subject: batch.id,
+        text: `${batch.name} went up at ${batch.placeName}: not all is ticked that is primed the same day.`,
       });
     }
     const readyFor = batch.readyFor ?? batch.nearlyReadyFor ?? null;

@@ -101,6 +101,17 @@ export function checkCoat(
   }
 }
 
+/** A batch may only be moved on to a plan that still has the coats that are on. */
+export function checkPlanFits(plan: PlanFact, coats: readonly CoatFact[]): void {
+  const beyond = coats.find((coat) => coat.coat >= plan.coats.length);
+  if (!beyond) return;
+  throw new BoardcureError(
+    'BC_STATE_CONFLICT',
+    `Coat ${beyond.coat + 1} is on already, and the plan “${plan.name}” has only ${plan.coats.length}.`,
+    { pointer: '/planId' },
+  );
+}
+
 /** The coat that a touch test at a moment felt: the newest one finished by then. */
 export function coatFelt(coats: readonly CoatFact[], at: number): CoatFact {
   const done = coats.filter((coat) => coat.finishedAt <= at);

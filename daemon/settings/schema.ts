@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { accessSettings } from './sections/access.ts';
+import { applicationSettings } from './sections/application.ts';
 import { backupSettings } from './sections/backup.ts';
 import { commitSettings } from './sections/commit.ts';
 import { cureSettings } from './sections/cure.ts';
@@ -11,6 +12,7 @@ import { noticeSettings } from './sections/notices.ts';
 import { photoSettings } from './sections/photos.ts';
 import { solventSettings } from './sections/solvent.ts';
 import { storageSettings } from './sections/storage.ts';
+import { tradeSettings } from './sections/trade.ts';
 import { workSettings } from './sections/work.ts';
 
 function isTimeZone(name: string): boolean {
@@ -47,6 +49,8 @@ export const Settings = z.strictObject({
   notices: noticeSettings,
   work: workSettings,
   photos: photoSettings,
+  application: applicationSettings,
+  trade: tradeSettings,
   backup: backupSettings,
   storage: storageSettings,
   log: logSettings,

@@ -25,6 +25,12 @@ export const exportedTables = {
   remark: 'remarks',
   photo: 'photos',
   hand_reading: 'hand-readings',
+  batch_split: 'splits',
+  batch_merge: 'merges',
+  tin: 'tins',
+  coating: 'coatings',
+  coating_step: 'coating-steps',
+  mounting_tick: 'mounting-ticks',
   notice: 'notices',
   lock_up_tick: 'lock-up-ticks',
   change: 'changes',
@@ -51,6 +57,7 @@ export const holdsReadings = (table: string): boolean => readingTables.test(tabl
 const jsonColumns = new Set([
   'coating_plan.coats',
   'batch.boards',
+  'batch.timber',
   'coat.mixture',
   'coat.faces',
   'hand_reading.figures',
@@ -61,6 +68,7 @@ const yesOrNoColumns = new Set([
   'lock_up_tick.done',
   'coating_plan.is_default',
   'touch_test.passed',
+  'remark.automatic',
 ]);
 const codedQuantities = new Set([
   'pending_reading.quantity',

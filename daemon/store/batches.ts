@@ -10,15 +10,26 @@ interface BatchRow {
   plan_id: string;
   created_at: number;
   closed_at: number | null;
+  timber: string | null;
 }
+
+/** What may be changed of a batch. */
+export type BatchEdit = Pick<BatchFact, 'id' | 'name' | 'closedAt'> &
+  Partial<Pick<BatchFact, 'planId' | 'timber'>>;
+
+const timberText = (timber: BatchFact['timber']) => (timber ? JSON.stringify(timber) : null);
 
 export function batchTable(db: Database) {
   const all = db.prepare<[], BatchRow>('select * from batch order by created_at, rowid');
   const insert = db.prepare(
-    `insert into batch (id, name, species, surface, boards, plan_id, created_at, closed_at)
-     values (@id, @name, @species, @surface, @boards, @planId, @createdAt, @closedAt)`,
+    `insert into batch (id, name, species, surface, boards, plan_id, created_at, closed_at, timber)
+     values (@id, @name, @species, @surface, @boards, @planId, @createdAt, @closedAt, @timber)`,
   );
-  const change = db.prepare('update batch set name = @name, closed_at = @closedAt where id = @id');
+  const change = db.prepare(
+    `update batch set name = @name, closed_at = @closedAt, plan_id = coalesce(@planId, plan_id),
+       timber = coalesce(@timber, timber)
+      where id = @id`,
+  );
   const moves = db.prepare<[], MoveFact>(
     'select id, batch_id as batchId, place_id as placeId, at from move order by at, recorded_at, rowid',
   );
@@ -37,12 +48,19 @@ export function batchTable(db: Database) {
         planId: row.plan_id,
         createdAt: row.created_at,
         closedAt: row.closed_at,
+        timber: row.timber === null ? null : JSON.parse(row.timber),
       })),
     insert: (batch: BatchFact): void => {
-      insert.run({ ...batch, boards: JSON.stringify(batch.boards) });
+      insert.run({
+        ...batch,
+        boards: JSON.stringify(batch.boards),
+        timber: timberText(batch.timber),
+      });
     },
-    change: (batch: Pick<BatchFact, 'id' | 'name' | 'closedAt'>): void => {
-      change.run({ id: batch.id, name: batch.name, closedAt: batch.closedAt });
+    /** What is left out stays as it was. */
+    change: (batch: BatchEdit): void => {
+      const { id, name, closedAt, planId = null, timber } = batch;
+      change.run({ id, name, closedAt, planId, timber: timberText(timber) });
     },
     moves: (): MoveFact[] => moves.all(),
     insertMove: (move: MoveFact, recordedAt: number): void => {

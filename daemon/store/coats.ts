@@ -12,6 +12,8 @@ interface CoatRow {
   used_l: number | null;
   colour: string | null;
   tin: string | null;
+  tin_id: string | null;
+  plan_id: string | null;
 }
 
 interface TestRow {
@@ -22,6 +24,8 @@ interface TestRow {
   gate: TouchTestFact['gate'];
   passed: number;
   felt_on: TouchTestFact['on'];
+  learned_by: TouchTestFact['learnedBy'];
+  recorded_at: number;
 }
 
 export function coatTable(db: Database) {
@@ -30,9 +34,9 @@ export function coatTable(db: Database) {
   );
   const insert = db.prepare(
     `insert into coat (id, batch_id, coat, begun_at, finished_at, mixture, faces, used_l, colour,
-       tin, recorded_at)
+       tin, tin_id, plan_id, recorded_at)
      values (@id, @batchId, @coat, @begunAt, @finishedAt, @mixture, @faces, @usedL, @colour,
-       @tin, @recordedAt)`,
+       @tin, @tinId, coalesce(@planId, (select plan_id from batch where id = @batchId)), @recordedAt)`,
   );
   const remove = db.prepare('update coat set removed_at = ? where id = ? and removed_at is null');
   const tests = db.prepare<[], TestRow>(
@@ -40,8 +44,9 @@ export function coatTable(db: Database) {
       where coat.removed_at is null order by touch_test.at, touch_test.recorded_at`,
   );
   const insertTest = db.prepare(
-    `insert into touch_test (id, batch_id, coat_id, at, gate, passed, felt_on, recorded_at)
-     values (@id, @batchId, @coatId, @at, @gate, @passed, @on, @recordedAt)`,
+    `insert into touch_test (id, batch_id, coat_id, at, gate, passed, felt_on, learned_by,
+       recorded_at)
+     values (@id, @batchId, @coatId, @at, @gate, @passed, @on, @learnedBy, @recordedAt)`,
   );
   return {
     all: (): CoatFact[] =>
@@ -56,9 +61,13 @@ export function coatTable(db: Database) {
         usedL: row.used_l,
         colour: row.colour,
         tin: row.tin,
+        tinId: row.tin_id,
+        planId: row.plan_id,
       })),
     insert: (coat: CoatFact, recordedAt: number): void => {
       insert.run({
+        tinId: null,
+        planId: null,
         ...coat,
         mixture: JSON.stringify(coat.mixture),
         faces: JSON.stringify(coat.faces),
@@ -76,9 +85,11 @@ export function coatTable(db: Database) {
         gate: row.gate,
         passed: row.passed === 1,
         on: row.felt_on,
+        learnedBy: row.learned_by ?? null,
+        recordedAt: row.recorded_at,
       })),
     insertTest: (test: TouchTestFact, recordedAt: number): void => {
-      insertTest.run({ ...test, passed: test.passed ? 1 : 0, recordedAt });
+      insertTest.run({ learnedBy: null, ...test, passed: test.passed ? 1 : 0, recordedAt });
     },
   };
 }

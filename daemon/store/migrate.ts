@@ -4,6 +4,7 @@ import { sql as packedHours } from './migrations/0002-packed-hours.ts';
 import { sql as pendingReadings } from './migrations/0003-pending-readings.ts';
 import { sql as topicRules } from './migrations/0004-topic-rules.ts';
 import { sql as calibrations } from './migrations/0005-calibrations.ts';
+import { sql as trade } from './migrations/0006-trade.ts';
 import { sql as outgoingAndLockUp } from './migrations/0007-outgoing-and-lock-up.ts';
 import { sql as photos } from './migrations/0008-photos.ts';
 
@@ -20,8 +21,7 @@ export const migrations: readonly Migration[] = [
   { name: '0003-pending-readings', sql: pendingReadings },
   { name: '0004-topic-rules', sql: topicRules },
   { name: '0005-calibrations', sql: calibrations },
-  // A number that was kept free.
-  { name: '0006-kept-free', sql: '' },
+  { name: '0006-trade', sql: trade },
   { name: '0007-outgoing-and-lock-up', sql: outgoingAndLockUp },
   { name: '0008-photos', sql: photos },
 ];

@@ -9,14 +9,18 @@ interface PlaceRow {
   volume_m3: number | null;
   facing: PlaceFact['facing'];
   exposure: PlaceFact['exposure'];
+  capacity_m: number | null;
+  capacity_boards: number | null;
   created_at: number;
 }
 
 export function placeTable(db: Database) {
   const all = db.prepare<[], PlaceRow>('select * from place order by created_at, rowid');
   const insert = db.prepare(
-    `insert into place (id, name, kind, within, volume_m3, facing, exposure, created_at)
-     values (@id, @name, @kind, @within, @volumeM3, @facing, @exposure, @createdAt)`,
+    `insert into place (id, name, kind, within, volume_m3, facing, exposure, capacity_m,
+       capacity_boards, created_at)
+     values (@id, @name, @kind, @within, @volumeM3, @facing, @exposure, @capacityM,
+       @capacityBoards, @createdAt)`,
   );
   return {
     all: (): PlaceFact[] =>
@@ -28,10 +32,12 @@ export function placeTable(db: Database) {
         volumeM3: row.volume_m3,
         facing: row.facing,
         exposure: row.exposure,
+        capacityM: row.capacity_m,
+        capacityBoards: row.capacity_boards,
         createdAt: row.created_at,
       })),
     insert: (place: PlaceFact): void => {
-      insert.run(place);
+      insert.run({ capacityM: null, capacityBoards: null, ...place });
     },
   };
 }

@@ -1,5 +1,4 @@
-import { isDeepStrictEqual } from 'node:util';
-import { type Database, SqliteError } from 'better-sqlite3';
+import type { Database } from 'better-sqlite3';
 import { BoardcureError } from '../contract/problem.ts';
 import type {
   BatchFact,
@@ -14,32 +13,11 @@ import type {
   SensorStay,
   TouchTestFact,
 } from '../rules/facts.ts';
-import type { BatchTable } from './batches.ts';
-import type { ChangeTable } from './changes.ts';
-import type { CoatTable } from './coats.ts';
+import type { BatchEdit } from './batches.ts';
 import type { ReadingCommitter } from './commit-readings.ts';
-import type { HourTable } from './hours.ts';
-import type { LockUpTable } from './lock-up.ts';
-import type { NoticeTable } from './notices.ts';
-import type { PlaceTable } from './places.ts';
-import type { PlanTable } from './plans.ts';
-import type { RemarkTable } from './remarks.ts';
-import type { SensorTable } from './sensors.ts';
-import type { ReadingIntake } from './take-in-readings.ts';
-
-export interface FactTables {
-  places: PlaceTable;
-  sensors: SensorTable;
-  readings: ReadingIntake;
-  hours: HourTable;
-  plans: PlanTable;
-  batches: BatchTable;
-  coats: CoatTable;
-  remarks: RemarkTable;
-  notices: NoticeTable;
-  lockUp: LockUpTable;
-  changes: ChangeTable;
-}
+import type { FactTables } from './fact-tables.ts';
+import { idTaken, recordOnce } from './record-once.ts';
+import { tradeRecorder } from './record-trade.ts';
 
 /**
  * The edits that people make, each one transaction with its line in the list of changes.
@@ -48,34 +26,32 @@ export interface FactTables {
 export function factRecorder(db: Database, tables: FactTables, committer: ReadingCommitter) {
   const edit = editIn(db, committer);
 
+  const once = recordOnce(tables.changes);
+
   /**
-   * Writes a fact once: the same again changes nothing, another one under its id is refused.
-   *
-   * @returns true when it was new
+   * Records a coat, and raises what everyone is to be told after one: in the same transaction, so
+   * that no crash can swallow a caution, and once only.
    */
-  function once<T extends { id: string }>(
-    subject: string,
-    existing: readonly T[],
-    fact: T,
+  function createCoat(
+    coat: CoatFact,
     recordedAt: number,
-    insert: (fact: T) => void,
-  ): boolean {
-    const known = existing.find((other) => other.id === fact.id);
-    if (known) {
-      if (sameFact(known, fact)) return false;
-      throw idTaken(subject, fact.id);
+    caution: NewNoticeFact | null = null,
+  ): void {
+    const existing = tables.coats.all();
+    const taken = existing.find(
+      (other) => other.batchId === coat.batchId && other.coat === coat.coat,
+    );
+    if (taken && taken.id !== coat.id) {
+      throw new BoardcureError(
+        'BC_STATE_CONFLICT',
+        `Coat ${coat.coat} of this batch is already recorded; take it back first to change it.`,
+        { pointer: '/coat' },
+      );
     }
-    try {
-      insert(fact);
-    } catch (cause) {
-      // One that was taken back keeps its id, though it is no longer listed.
-      if (cause instanceof SqliteError && cause.code === 'SQLITE_CONSTRAINT_PRIMARYKEY') {
-        throw idTaken(subject, fact.id);
-      }
-      throw cause;
-    }
-    tables.changes.note(recordedAt, subject, fact.id, 'created');
-    return true;
+    const isNew = once('coat', existing, coat, recordedAt, (fact) =>
+      tables.coats.insert(fact, recordedAt),
+    );
+    if (isNew && caution) tables.notices.raise(caution);
   }
 
   return {
@@ -98,7 +74,7 @@ export function factRecorder(db: Database, tables: FactTables, committer: Readin
         .find((move) => move.batchId === batch.id && move.at === null);
       if (begun?.placeId !== firstMove.placeId) throw idTaken('batch', batch.id);
     }),
-    changeBatch: edit((batch: Pick<BatchFact, 'id' | 'name' | 'closedAt'>, at: number) => {
+    changeBatch: edit((batch: BatchEdit, at: number) => {
       tables.batches.change(batch);
       tables.changes.note(at, 'batch', batch.id, 'changed');
     }),
@@ -107,27 +83,8 @@ export function factRecorder(db: Database, tables: FactTables, committer: Readin
         tables.batches.insertMove(fact, recordedAt),
       );
     }),
-    /**
-     * Records a coat, and raises what everyone is to be told after one: in the same transaction, so
-     * that no crash can swallow a caution, and once only.
-     */
-    createCoat: edit((coat: CoatFact, recordedAt: number, caution: NewNoticeFact | null = null) => {
-      const existing = tables.coats.all();
-      const taken = existing.find(
-        (other) => other.batchId === coat.batchId && other.coat === coat.coat,
-      );
-      if (taken && taken.id !== coat.id) {
-        throw new BoardcureError(
-          'BC_STATE_CONFLICT',
-          `Coat ${coat.coat} of this batch is already recorded; take it back first to change it.`,
-          { pointer: '/coat' },
-        );
-      }
-      const isNew = once('coat', existing, coat, recordedAt, (fact) =>
-        tables.coats.insert(fact, recordedAt),
-      );
-      if (isNew && caution) tables.notices.raise(caution);
-    }),
+    createCoat: edit(createCoat),
+    ...tradeRecorder(tables, edit, once, createCoat),
     removeCoat: edit((id: string, at: number) => {
       if (tables.coats.remove(id, at)) tables.changes.note(at, 'coat', id, 'taken back');
     }),
@@ -202,15 +159,4 @@ export function editIn(db: Database, committer: ReadingCommitter) {
       }
     };
   };
-}
-
-function idTaken(subject: string, id: string): BoardcureError {
-  return new BoardcureError('BC_ID_TAKEN', `The id ${id} already belongs to another ${subject}.`, {
-    pointer: '/id',
-  });
-}
-
-/** The same fact, whenever it was recorded. */
-function sameFact<T extends object>(a: T, b: T): boolean {
-  return isDeepStrictEqual({ ...a, createdAt: null }, { ...b, createdAt: null });
 }

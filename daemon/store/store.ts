@@ -4,11 +4,13 @@ import { noPosting, type PostingPlan } from '../rules/outgoing.ts';
 import { batchTable } from './batches.ts';
 import { calibrationTable } from './calibrations.ts';
 import { changeTable } from './changes.ts';
+import { coatingTable } from './coatings.ts';
 import { coatTable } from './coats.ts';
 import { type Committed, readingCommitter } from './commit-readings.ts';
 import { hourTable } from './hours.ts';
 import { lapsedOutlines } from './lapsed-outlines.ts';
 import { lettingGo } from './let-go.ts';
+import { lineageTable } from './lineage.ts';
 import { lockUpTable } from './lock-up.ts';
 import { noticeTable } from './notices.ts';
 import { forecastTable } from './outdoor-forecast.ts';
@@ -29,6 +31,7 @@ import { remarkTable } from './remarks.ts';
 import { sensorFaultTable } from './sensor-faults.ts';
 import { sensorTable } from './sensors.ts';
 import { readingIntake } from './take-in-readings.ts';
+import { tinTable } from './tins.ts';
 import { topicRuleTable } from './topic-rules.ts';
 
 function tablesOf(db: Database, posting: PostingPlan) {
@@ -47,6 +50,9 @@ function tablesOf(db: Database, posting: PostingPlan) {
     outgoing,
     lockUp: lockUpTable(db),
     photos: photoTable(db),
+    lineage: lineageTable(db),
+    tins: tinTable(db),
+    coatings: coatingTable(db),
     forecast: forecastTable(db),
     pending: pendingTable(db),
     calibrations: calibrationTable(db),
@@ -136,6 +142,7 @@ export function storeReader(db: Database) {
   const tables = tablesOf(db, noPosting);
   const { places, sensors, readings, hours, refused, plans, batches, coats, remarks } = tables;
   const { notices, outgoing, lockUp, forecast, pending, calibrations, faults } = tables;
+  const { lineage, tins, coatings } = tables;
   return {
     places: places.all,
     sensors: sensors.all,
@@ -167,6 +174,12 @@ export function storeReader(db: Database) {
     calibrations: calibrations.standing,
     calibrationHistory: calibrations.all,
     faults: faults.all,
+    splits: lineage.splits,
+    merges: lineage.merges,
+    mountingTicks: lineage.ticks,
+    tins: tins.all,
+    coatings: coatings.all,
+    coatingSteps: coatings.steps,
     outdoorForecast: forecast.newest,
     pendingReadings: pending.oldest,
     pendingBoots: pending.boots,

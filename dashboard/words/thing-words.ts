@@ -48,6 +48,11 @@ export const remarkWords: Readonly<Record<RemarkKind, string>> = {
   'sunk-in': 'Sunk in',
   'still-standing': 'Still standing',
   clogged: 'Clogged when sanded',
+  'wiped-off': 'Wiped off',
+  'dew-night': 'A night of dew',
+  bleached: 'Bleached',
+  'looked-fine': 'Looked: nothing to see',
+  sanded: 'Sanded',
   other: 'Something else',
 };
 

@@ -7,8 +7,8 @@ describe('what was recorded about a batch', () => {
     const entries = logEntries(
       {
         moves: [
-          { id: 'first', placeId: 'north', at: null },
-          { id: 'move', placeId: 'south', at: '2026-05-11T08:00:00Z' },
+          { id: 'first', placeId: 'north', at: null, mounting: null },
+          { id: 'move', placeId: 'south', at: '2026-05-11T08:00:00Z', mounting: null },
         ],
         tests: [
           {
@@ -18,10 +18,20 @@ describe('what was recorded about a batch', () => {
             gate: 'turn',
             passed: false,
             on: 'offcut',
+            learnedBy: 'touch',
             degreeHours: 312.4,
           },
         ],
-        remarks: [{ id: 'remark', at: '2026-05-10T08:00:00Z', kind: 'got-wet', text: null }],
+        remarks: [
+          {
+            id: 'remark',
+            at: '2026-05-10T08:00:00Z',
+            kind: 'got-wet',
+            text: null,
+            automatic: false,
+            cure: [],
+          },
+        ],
         handReadings: [
           {
             id: 'meter',

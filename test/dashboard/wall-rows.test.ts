@@ -40,6 +40,8 @@ const place = (changes: Partial<Place> = {}): Place => ({
   volumeM3: null,
   facing: null,
   exposure: null,
+  capacityM: null,
+  capacityBoards: null,
   createdAt: '2026-05-01T00:00:00Z',
   air: {
     at: '2026-05-12T05:58:00Z',

@@ -118,6 +118,9 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
       summary: monitor.assess.summary,
       coat: monitor.assess.coat,
       touchTest: monitor.assess.touchTest,
+      move: monitor.assess.move,
+      trade: monitor.trade,
+      morningRound: monitor.morningRound,
       chart(batchId, points, now) {
         const facts = monitor.facts();
         const coat = facts.coats.get(batchId)?.at(-1);

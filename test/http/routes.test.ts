@@ -57,6 +57,20 @@ describe('every route of the contract', () => {
     const { box, calibration } = await boxOfThree(site);
     const [plan] = await site.call('listPlans');
     const [notice] = await site.call('listNotices');
+    const wall = await site.call('createPlace', { body: { name: 'South', kind: 'wall' } });
+    const other = await site.call('createBatch', {
+      body: {
+        ...{ name: 'Other', placeId: room.id, species: 'larch', surface: 'sawn' },
+        ...{ boards: batch.boards, planId: plan?.id },
+      },
+    });
+    const twin = await site.call('splitBatch', { id: other.id, body: { boards: 4, at } });
+    const up = await site.call('createMove', { id: other.id, body: { at, placeId: wall.id } });
+    const tin = await site.call('createTin', { body: { name: 'Red 1' } });
+    const [begun, givenUp] = [
+      await site.call('beginCoating', { id: other.id, body: { coat: 0, begunAt: at } }),
+      await site.call('beginCoating', { id: twin.child.id, body: { coat: 0, begunAt: at } }),
+    ];
     const given: Record<Exclude<RouteName, keyof typeof accessRoutes>, RouteGiven> = {
       health: {},
       overview: {},
@@ -130,6 +144,20 @@ describe('every route of the contract', () => {
       changeMqttMode: { body: { mode: 'pairing' } },
       removeMqttLogin: { id: 'north-node' },
       shoppingList: { query: { paintTinsL: '10,5,1', turpentineTinsL: '1' } },
+      listPlanVersions: { id: plan?.id ?? '' },
+      createPlanVersion: { id: plan?.id ?? '', body: { coats: plan?.coats } },
+      tickMounting: { id: other.id, part: up.id, body: { line: 'notches', at } },
+      splitBatch: { id: other.id, body: { boards: 3, at } },
+      listTins: {},
+      createTin: { body: { name: 'Red 2', openedAt: at } },
+      changeTin: { id: tin.id, body: { empty: true } },
+      listCoatings: { id: other.id },
+      beginCoating: { id: batch.id, body: { coat: 2, begunAt: at } },
+      tickCoating: { id: other.id, part: begun.id, body: { step: 'face', at } },
+      endCoating: { id: twin.child.id, part: givenUp.id, body: { finishedAt: null } },
+      mergeBatch: { id: other.id, body: { batchId: twin.child.id, at } },
+      morningRound: {},
+      trade: {},
       removeCoat: { id: batch.id, part: coat.id },
       withdrawCalibration: { id: calibration.id },
     };
@@ -163,7 +191,8 @@ describe('every route of the contract', () => {
       const route: Route = routes[name];
       if (!route.body) continue;
       const id = route.path.includes('sensors') ? 'nowhere' : unknownId;
-      const problem = await site.refused(name, { id, body: { 'colour/shade~2': 'red' } });
+      const body = { 'colour/shade~2': 'red' };
+      const problem = await site.refused(name, { id, part: unknownId, body });
       expect(problem, name).toMatchObject({ status: 400, code: 'BC_REQUEST_INVALID' });
       const pointers = problem.errors?.map((fault) => fault.pointer);
       // RFC 6901, section 3: ~ is written ~0 and / is written ~1.

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { usualApplicationLimits as limits } from '../../daemon/rules/application-limits.ts';
 import { latestStop } from '../../daemon/rules/brush-hours.ts';
-import { usualApplicationLimits as limits } from '../../daemon/rules/brush-limits.ts';
 import { type BrushQuestion, brushReasons, brushWord } from '../../daemon/rules/fit-to-brush.ts';
 import { type HourAhead, nightAhead } from '../../daemon/rules/hour-ahead.ts';
 

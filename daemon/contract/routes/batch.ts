@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { Batch, BatchChange, BatchSummary, Move, NewBatch, NewMove } from '../batch.ts';
+import { Batch, BatchChange, BatchSummary, Move, Moved, NewBatch, NewMove } from '../batch.ts';
 import type { Route } from '../route.ts';
 import { BatchChart, BatchChartQuery } from '../series.ts';
 import { ById } from './params.ts';
@@ -31,7 +31,7 @@ export const batchRoutes = {
   changeBatch: {
     method: 'PATCH',
     path: '/api/v1/batches/:id',
-    summary: 'Rename a batch or close it',
+    summary: 'Rename a batch, close it, say more of its timber, or move it on to another plan',
     params: ById,
     body: BatchChange,
     status: 200,
@@ -61,6 +61,6 @@ export const batchRoutes = {
     params: ById,
     body: NewMove,
     status: 201,
-    reply: Move,
+    reply: Moved,
   },
 } as const satisfies Record<string, Route>;

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { Batch, NewRemark, Remark } from '../batch.ts';
-import { Coat, NewCoat, NewTouchTest, TouchTest } from '../coat.ts';
+import { Batch, Lies, NewRemark, Remark } from '../batch.ts';
+import { Coat, GateChange, NewCoat, NewTouchTest, TouchTest } from '../coat.ts';
 import type { Route } from '../route.ts';
 import { ById, OfBatch } from './params.ts';
 
@@ -20,7 +20,7 @@ export const coatRoutes = {
     params: ById,
     body: NewCoat,
     status: 201,
-    reply: Coat,
+    reply: Coat.extend({ lies: Lies }),
   },
   removeCoat: {
     method: 'DELETE',
@@ -45,7 +45,7 @@ export const coatRoutes = {
     params: ById,
     body: NewTouchTest,
     status: 201,
-    reply: TouchTest,
+    reply: TouchTest.extend({ changed: z.array(GateChange), lies: Lies }),
   },
   listRemarks: {
     method: 'GET',

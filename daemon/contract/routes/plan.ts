@@ -1,13 +1,14 @@
 import { z } from 'zod';
 import { MixtureQuery, MixtureReply, ShoppingList, ShoppingQuery } from '../mixture.ts';
-import { NewPlan, Plan } from '../plan.ts';
+import { NewPlan, NewPlanVersion, Plan } from '../plan.ts';
 import type { Route } from '../route.ts';
+import { ById } from './params.ts';
 
 export const planRoutes = {
   listPlans: {
     method: 'GET',
     path: '/api/v1/plans',
-    summary: 'All coating plans',
+    summary: 'All coating plans, each in its newest version',
     status: 200,
     reply: z.array(Plan),
   },
@@ -16,6 +17,23 @@ export const planRoutes = {
     path: '/api/v1/plans',
     summary: 'Make a coating plan',
     body: NewPlan,
+    status: 201,
+    reply: Plan,
+  },
+  listPlanVersions: {
+    method: 'GET',
+    path: '/api/v1/plans/:id/versions',
+    summary: 'All versions of a plan, the newest first',
+    params: ById,
+    status: 200,
+    reply: z.array(Plan),
+  },
+  createPlanVersion: {
+    method: 'POST',
+    path: '/api/v1/plans/:id/versions',
+    summary: 'Change a plan: batches and coats keep the version they have',
+    params: ById,
+    body: NewPlanVersion,
     status: 201,
     reply: Plan,
   },

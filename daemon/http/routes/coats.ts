@@ -1,14 +1,11 @@
 import type { FastifyInstance } from 'fastify';
 import { BoardcureError } from '../../contract/problem.ts';
 import type { BatchFact, CoatFact, TouchTestFact } from '../../rules/facts.ts';
-import { ragsText } from '../../rules/notice.ts';
-import { litresUsed } from '../../rules/pot.ts';
-import { checkCoat, checkPast, coatFelt, named } from '../../rules/record-check.ts';
+import { gateChanges } from '../../rules/gate-change.ts';
+import { checkPast, coatFelt, named } from '../../rules/record-check.ts';
+import { newCoat } from '../new-coat.ts';
 import type { HttpParts } from '../ports.ts';
-import { possible } from '../possible.ts';
 import { register } from '../register-route.ts';
-
-const momentOrNull = (text: string | null | undefined) => (text ? Date.parse(text) : null);
 
 export function coatRoutes(app: FastifyInstance, { view, edits, now, newId }: HttpParts): void {
   const batchOf = (id: string): BatchFact => named(view.facts().batches, id, 'batch');
@@ -20,44 +17,23 @@ export function coatRoutes(app: FastifyInstance, { view, edits, now, newId }: Ht
 
   register(app, 'createCoat', async ({ params, body }) => {
     const batch = batchOf(params.id);
-    const plan = named(view.facts().plans, batch.planId, 'coating plan');
-    const at = now();
-    const finishedAt = Date.parse(body.finishedAt);
-    const id = body.id ?? newId();
-    const begunAt = momentOrNull(body.begunAt);
-    checkPast(finishedAt, at, '/finishedAt');
-    checkCoat({ id, coat: body.coat, begunAt, finishedAt }, plan, coatsOf(batch.id));
-    const { pots } = body;
-    const usedL = pots ? possible(() => litresUsed(pots)) : null;
-    const planned = plan.coats[body.coat];
-    if (!planned) throw new Error(`The plan ${plan.id} lost coat ${body.coat}.`);
-    const coat: CoatFact = {
-      id,
-      batchId: batch.id,
-      coat: body.coat,
-      begunAt,
-      finishedAt,
-      mixture: planned.mixture,
-      faces: body.faces ?? planned.faces,
-      usedL: body.usedL ?? usedL,
-      colour: body.colour ?? null,
-      tin: body.tin ?? null,
-    };
-    await edits.createCoat(coat, at, {
-      id: newId(),
-      kind: 'rags',
-      subject: batch.id,
-      text: ragsText,
-      raisedAt: at,
-      seenAt: null,
-      clearedAt: null,
-    });
-    return view.coat(coatWithId(coatsOf(batch.id), coat.id), now());
+    const { coat, caution } = newCoat({ view, now, newId }, batch, body);
+    await edits.createCoat(coat, now(), caution);
+    const lies = view.trade.lies(batch.id, now());
+    return { ...view.coat(coatWithId(coatsOf(batch.id), coat.id), now()), lies };
   });
 
   register(app, 'removeCoat', async ({ params }) => {
     const batch = batchOf(params.id);
     const coat = coatWithId(coatsOf(batch.id), params.part);
+    const { batches } = view.facts();
+    const origin = coat.originId === undefined ? undefined : batches.get(coat.originId);
+    if (origin && origin.id !== batch.id) {
+      throw new BoardcureError(
+        'BC_STATE_CONFLICT',
+        `This coat went on while the boards were a part of “${origin.name}”: take it back there.`,
+      );
+    }
     await edits.removeCoat(coat, now());
     return view.batch(batch, now());
   });
@@ -68,17 +44,25 @@ export function coatRoutes(app: FastifyInstance, { view, edits, now, newId }: Ht
     const batch = batchOf(params.id);
     const at = Date.parse(body.at);
     checkPast(at, now(), '/at');
+    const felt = coatFelt(coatsOf(batch.id), at);
+    const before = view.coat(felt, now());
     const test: TouchTestFact = {
       id: body.id ?? newId(),
       batchId: batch.id,
-      coatId: coatFelt(coatsOf(batch.id), at).id,
+      coatId: felt.id,
       at,
       gate: body.gate,
       passed: body.passed,
       on: body.on ?? 'board',
+      learnedBy: body.learnedBy ?? 'touch',
     };
     await edits.createTest(test, now());
-    return view.touchTest(test);
+    const after = view.coat(coatWithId(coatsOf(batch.id), felt.id), now());
+    return {
+      ...view.touchTest(test),
+      changed: gateChanges(before.gates, after.gates),
+      lies: view.trade.lies(batch.id, at),
+    };
   });
 }
 

@@ -1,5 +1,5 @@
 import type { FastifyInstance } from 'fastify';
-import { handReadingReply, moveReply, remarkReply } from '../../rules/fact-reply.ts';
+import { handReadingReply, remarkReply } from '../../rules/fact-reply.ts';
 import type { HandReadingFact, RemarkFact } from '../../rules/facts.ts';
 import { checkFigures, checkPast, named, referred } from '../../rules/record-check.ts';
 import type { HttpParts } from '../ports.ts';
@@ -10,7 +10,7 @@ export function entryRoutes(app: FastifyInstance, { view, edits, now, newId }: H
   const batchOf = (id: string) => named(view.facts().batches, id, 'batch');
 
   register(app, 'listMoves', ({ params }) =>
-    (view.facts().moves.get(batchOf(params.id).id) ?? []).map(moveReply),
+    (view.facts().moves.get(batchOf(params.id).id) ?? []).map(view.move),
   );
 
   register(app, 'createMove', async ({ params, body }) => {
@@ -20,7 +20,8 @@ export function entryRoutes(app: FastifyInstance, { view, edits, now, newId }: H
     checkPast(at, now(), '/at');
     const move = { id: body.id ?? newId(), batchId: batch.id, placeId: body.placeId, at };
     await edits.createMove(move, now());
-    return moveReply(move);
+    const lies = view.trade.lies(batch.id, now());
+    return { ...view.move(move), warnings: view.trade.warningsAt(lies.placeId, now()) };
   });
 
   register(app, 'listRemarks', ({ params }) =>

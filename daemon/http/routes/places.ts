@@ -28,6 +28,8 @@ export function placeRoutes(app: FastifyInstance, { view, edits, now, newId }: H
       volumeM3: body.volumeM3 ?? null,
       facing: body.facing ?? null,
       exposure: body.exposure ?? null,
+      capacityM: body.capacityM ?? null,
+      capacityBoards: body.capacityBoards ?? null,
       createdAt: now(),
     };
     await edits.createPlace(place);

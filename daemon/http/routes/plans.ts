@@ -1,12 +1,44 @@
 import type { FastifyInstance } from 'fastify';
-import { planReply } from '../../rules/fact-reply.ts';
+import { BoardcureError } from '../../contract/problem.ts';
 import type { PlanFact } from '../../rules/facts.ts';
+import { newestOf, newestPlans, versionsOf } from '../../rules/plan-family.ts';
 import { named } from '../../rules/record-check.ts';
 import type { HttpParts } from '../ports.ts';
 import { register } from '../register-route.ts';
 
 export function planRoutes(app: FastifyInstance, { view, edits, now, newId }: HttpParts): void {
-  register(app, 'listPlans', () => [...view.facts().plans.values()].map(planReply));
+  const planOf = (id: string) => named(view.facts().plans, id, 'coating plan');
+
+  register(app, 'listPlans', () => newestPlans(view.facts().plans.values()).map(view.trade.plan));
+
+  register(app, 'listPlanVersions', ({ params }) =>
+    versionsOf(planOf(params.id), view.facts().plans.values()).map(view.trade.plan),
+  );
+
+  register(app, 'createPlanVersion', async ({ params, body }) => {
+    const base = planOf(params.id);
+    const known = body.id === undefined ? undefined : view.facts().plans.get(body.id);
+    const newest = newestOf(base, view.facts().plans.values());
+    if (!known && newest.id !== base.id) {
+      throw new BoardcureError(
+        'BC_STATE_CONFLICT',
+        `This plan was changed meanwhile: its newest version is ${newest.version ?? 1}. Change that one.`,
+      );
+    }
+    const plan: PlanFact = {
+      id: body.id ?? newId(),
+      name: body.name ?? base.name,
+      surface: base.surface,
+      coats: body.coats,
+      isDefault: known?.isDefault ?? base.isDefault,
+      createdAt: now(),
+      familyId: base.familyId ?? base.id,
+      version: known?.version ?? (base.version ?? 1) + 1,
+      use: base.use ?? null,
+    };
+    await edits.createPlan(plan);
+    return view.trade.plan(planOf(plan.id));
+  });
 
   register(app, 'createPlan', async ({ body }) => {
     const plan: PlanFact = {
@@ -18,6 +50,6 @@ export function planRoutes(app: FastifyInstance, { view, edits, now, newId }: Ht
       createdAt: now(),
     };
     await edits.createPlan(plan);
-    return planReply(named(view.facts().plans, plan.id, 'coating plan'));
+    return view.trade.plan(planOf(plan.id));
   });
 }
