@@ -44,7 +44,8 @@ export function gather(root, folder, engines) {
   for (const path of AS_THEY_ARE) cpSync(join(root, path), join(folder, path));
   cpSync(join(root, 'deploy'), join(folder, 'deploy'), {
     recursive: true,
-    filter: (path) => !/\.mjs$|\.json$|\/(?:setup|lint|release|docs|bin)(?:\/|$)/.test(path),
+    filter: (path) =>
+      !/\.mjs$|tsconfig\.json$|\/(?:setup|lint|release|docs|trial|bin|Containerfile)(?:[/.]|$)/.test(path),
   });
   for (const [from, to] of [
     ['deploy/install.sh', 'install.sh'],
