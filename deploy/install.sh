@@ -382,7 +382,7 @@ upgrade_from() {
     told
     return 0
   fi
-  say "version $version did not get ready within $wait_s s: going back to $old"
+  say "version $version did not get ready: going back to $old"
   stop_service
   go_back "$old" "$copy"
   rm -f "$opt/previous" "$opt/before-upgrade"

@@ -37,8 +37,7 @@ export function mqttPage(topics, quantities) {
 # MQTT
 
 Version 3.1.1 (a broker of your own may speak 5 with others). \`<site>\` is the name in the settings, \`shed\`
-unless set. The same is described for programs in [asyncapi.json](asyncapi.json) (AsyncAPI 3.0). How to make a
-sensor that publishes here is told in [own-sensor-node.md](own-sensor-node.md).
+unless set. The same is described for programs in [asyncapi.json](asyncapi.json) (AsyncAPI 3.0).
 
 ## Topics
 

@@ -3,7 +3,7 @@
 # Ends the machine; the last line of /trial/log says whether all went well.
 set -eu
 exec >/trial/log 2>&1
-trap 'systemctl --no-block poweroff' EXIT
+trap '[ $? = 0 ] || journalctl -u boardcure --no-pager -n 60; systemctl --no-block poweroff' EXIT
 cd /trial
 export SYSTEMD_PAGER=
 
