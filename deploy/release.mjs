@@ -1,10 +1,10 @@
-import { execFileSync } from 'node:child_process';
 import { mkdirSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { gather, versionOf } from './release/gather.mjs';
 import { nativeEngine } from './release/native-engine.mjs';
 import { nativeTargets } from './release/native-targets.mjs';
 import { packTarball } from './release/tarball.mjs';
+import { timeOfSources } from './release/time-of-sources.mjs';
 import { ensureBuilt } from './setup/build.mjs';
 import { endWithFault } from './setup/fault.mjs';
 import { ensureInstalled } from './setup/install.mjs';
@@ -36,7 +36,7 @@ try {
   mkdirSync(out, { recursive: true });
   const packages = gather(PROJECT_ROOT, folder, engines);
   const file = join(out, `${name}.tar.gz`);
-  await packTarball(folder, file, timeOfSources());
+  await packTarball(folder, file, timeOfSources(PROJECT_ROOT));
   rmSync(folder, { recursive: true, force: true });
   const mib = (statSync(file).size / 1_048_576).toFixed(1);
   say(`${file}: ${mib} MiB, ${packages.length} packages, engines for`);
@@ -44,17 +44,4 @@ try {
   if (engines.length < targets.length) process.exitCode = 1;
 } catch (error) {
   endWithFault(error);
-}
-
-/** When the sources were last committed; a fixed moment where that is not known. Epoch seconds. */
-function timeOfSources() {
-  const given = Number(process.env.SOURCE_DATE_EPOCH);
-  if (process.env.SOURCE_DATE_EPOCH && Number.isSafeInteger(given)) return given;
-  try {
-    const args = ['log', '-1', '--format=%ct'];
-    const options = { cwd: PROJECT_ROOT, encoding: /** @type {const} */ ('utf8'), stdio: [] };
-    return Number(execFileSync('git', args, { ...options, stdio: ['ignore', 'pipe', 'ignore'] }));
-  } catch {
-    return 0;
-  }
 }

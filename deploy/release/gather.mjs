@@ -45,7 +45,9 @@ export function gather(root, folder, engines) {
   cpSync(join(root, 'deploy'), join(folder, 'deploy'), {
     recursive: true,
     filter: (path) =>
-      !/\.mjs$|tsconfig\.json$|\/(?:setup|lint|release|docs|trial|bin|Containerfile)(?:[/.]|$)/.test(path),
+      !/\.mjs$|tsconfig\.json$|\/(?:setup|lint|release|docs|trial|bin|Containerfile)(?:[/.]|$)/.test(
+        path,
+      ),
   });
   for (const [from, to] of [
     ['deploy/install.sh', 'install.sh'],

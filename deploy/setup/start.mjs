@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { ensureBuilt } from './build.mjs';
@@ -14,8 +15,11 @@ import { PROJECT_ROOT } from './project-root.mjs';
  */
 export async function start(args, program = ['daemon', 'command', 'cli.js']) {
   try {
-    await ensureInstalled(PROJECT_ROOT);
-    await ensureBuilt(PROJECT_ROOT);
+    // A package from `npm pack` was built before, and whoever installed it brought its modules.
+    if (existsSync(join(PROJECT_ROOT, 'package-lock.json'))) {
+      await ensureInstalled(PROJECT_ROOT);
+      await ensureBuilt(PROJECT_ROOT);
+    }
   } catch (error) {
     endWithFault(error);
     return;
