@@ -3,10 +3,12 @@ import { checkTypes } from '../setup/compile.mjs';
 import { SetupFault } from '../setup/fault.mjs';
 import { runProgram } from '../setup/run-program.mjs';
 import { say } from '../setup/say.mjs';
+import { hasNoHoles } from './audit.mjs';
 import { directionFaults } from './directions.mjs';
+import { licenceFaultsIn } from './licences.mjs';
 
 /**
- * Runs the three nets one after the other, all of them also when one finds something.
+ * Runs the nets one after the other, all of them also when one finds something.
  *
  * @param {string} root the project's folder, with its npm modules installed
  * @returns {Promise<string[]>} the nets that found something, by name; what they found is printed
@@ -17,6 +19,9 @@ export async function runChecks(root) {
     ['form and lint (Biome)', () => isFormed(root)],
     ['types (tsc)', () => isTyped(root)],
     ['directions of imports (dependency-cruiser)', async () => isDirected(root)],
+    ['licences of packages', async () => isLicensed(root)],
+    // Asked where it counts, and not at every turn of a day’s work.
+    ...(process.env.CI ? [auditNet(root)] : []),
   ];
   const failed = [];
   for (const [name, passes] of nets) {
@@ -51,3 +56,16 @@ function isDirected(root) {
   for (const fault of faults) process.stderr.write(`  ${fault}\n`);
   return faults.length === 0;
 }
+
+/** @param {string} root */
+function isLicensed(root) {
+  const faults = licenceFaultsIn(root);
+  for (const fault of faults) process.stderr.write(`  ${fault}\n`);
+  return faults.length === 0;
+}
+
+/**
+ * @param {string} root
+ * @returns {[string, () => Promise<boolean>]}
+ */
+const auditNet = (root) => ['known holes in packages (npm audit)', () => hasNoHoles(root)];
