@@ -36,7 +36,7 @@ export function ReportPage({ id }: { id: string }) {
       <h1>{batch.name}</h1>
       <p class="lead">
         {batch.boards.count} boards, {figure(batch.boards.lengthMm)} × {batch.boards.widthMm} ×{' '}
-        {batch.boards.thicknessMm} mm, {speciesWords[batch.species].toLowerCase()},{' '}
+        {batch.boards.thicknessMm} mm, {speciesWords[batch.species]},{' '}
         {surfaceWords[batch.surface].toLowerCase()}; {batch.plan.name}.
       </p>
       <p class="report-actions">
@@ -111,10 +111,12 @@ function CoatFigures({ figures, usedL, sum }: CoatFiguresProps) {
   return (
     <>
       <p>
-        {figure(figures.areaM2)} m²
+        {figure(toThree(figures.areaM2))} m²
         {usedL === null ? '' : `, ${figure(usedL)} L`}
-        {figures.spreadingM2PerL === null ? '' : `: ${figure(figures.spreadingM2PerL)} m²/L`};{' '}
-        {degreeHoursFigure(sum)} gathered.
+        {figures.spreadingM2PerL === null
+          ? ''
+          : `: ${figure(toThree(figures.spreadingM2PerL))} m²/L`}
+        ; {degreeHoursFigure(sum)} gathered.
       </p>
       <table class="figures">
         <thead>
@@ -139,6 +141,9 @@ function CoatFigures({ figures, usedL, sum }: CoatFiguresProps) {
     </>
   );
 }
+
+/** To three digits: more are not known. */
+const toThree = (value: number) => Number(value.toPrecision(3));
 
 function AirRow({ when, air }: { when: string; air: Conditions }) {
   const three = (spread: Conditions['tempC'], digits: number) =>

@@ -92,7 +92,8 @@ function daysWords(days: Season['rows'][number]['days']['turn'] | undefined): st
   return `${days.median.toFixed(1)}${range}`;
 }
 
-const optional = (value: number | null) => (value === null ? '–' : figure(value));
+const optional = (value: number | null) =>
+  value === null ? '–' : figure(Number(value.toPrecision(3)));
 
 function ModelTable({ against }: { against: Season['modelAgainstTests'] }) {
   const percent = (share: number) => `${Math.round(100 * share)} %`;
