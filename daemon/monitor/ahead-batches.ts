@@ -1,9 +1,9 @@
 import type { Boards } from '../contract/batch.ts';
 import { BoardcureError } from '../contract/problem.ts';
 import type { BatchAhead, RecoatNeed } from '../rules/ahead/batch-chain.ts';
+import { coatedArea } from '../rules/coated-area.ts';
 import type { BatchFact, CoatFact, PlaceFact, PlanFact } from '../rules/facts.ts';
 import { degreeHoursPerEquivalentHour } from '../science/cure.ts';
-import { boardArea } from '../science/paint.ts';
 import { quantileReached } from '../science/touch.ts';
 import type { BatchAssessor } from './assess-batch.ts';
 import type { CoatKnowledge } from './coat-knowledge.ts';
@@ -90,7 +90,7 @@ export function aheadBatches({ facts, assess, knowledge, models, boardSpread }: 
       batchId,
       boards: boards.count,
       rackM: (boards.count * boards.lengthMm) / 1000,
-      areaM2: plan.coats.map((coat) => boardArea({ ...boards, faces: coat.faces })),
+      areaM2: plan.coats.map((coat) => coatedArea(boards, coat.faces, coat.coverWidthMm)),
       recoatNeeds: plan.coats.map((_, coat) =>
         cured && coat === last?.coat ? cured.need : needOf(batchId, plan, coat, now),
       ),

@@ -2,7 +2,7 @@ import type { Coat } from '../contract/coat.ts';
 import { type Gate, type GateVerdict, gates, type Reason } from '../contract/gate.ts';
 import { toMoment } from '../contract/moment.ts';
 import type { AirVerdict } from '../rules/air-verdict.ts';
-import { curedUntil, placeOfBatch } from '../rules/batch.ts';
+import { curedUntil, cureStays, placeOfBatch } from '../rules/batch.ts';
 import { batchOfHistory } from '../rules/batch-lineage.ts';
 import { brushHolds } from '../rules/brush-air.ts';
 import { hourMs } from '../rules/cure-span.ts';
@@ -11,6 +11,7 @@ import { planHolds } from '../rules/gate-limits.ts';
 import { gateVerdict, type VerdictLimits } from '../rules/gate-verdict.ts';
 import { localTime } from '../rules/local-time.ts';
 import { airSources } from '../rules/place.ts';
+import { isColdSeason, recoatWindow } from '../rules/recoat-window.ts';
 import { wetHolds } from '../rules/remark-cure.ts';
 import { type SolventQuestion, solventCautions } from '../rules/solvent-air.ts';
 import { stageOf } from '../rules/stage.ts';
@@ -131,7 +132,10 @@ export function coatAssessor(parts: CoatParts) {
         likely: toMoment(answer.likelyAt),
         late: toMoment(answer.lateAt),
         requiredDegreeHours: answer.required,
-        reasons: [...answer.reasons, ...(brush ? outdoorReasons(placeId, now) : [])],
+        reasons: [
+          ...answer.reasons,
+          ...(brush ? [...outdoorReasons(placeId, now), ...standingReasons(fact, now)] : []),
+        ],
       };
     };
     return Object.fromEntries(gates.map((gate) => [gate, verdict(gate)])) as Record<
@@ -145,6 +149,21 @@ export function coatAssessor(parts: CoatParts) {
     const place = facts().places.get(placeId);
     if (place?.kind !== 'wall') return [];
     return wallReasons(place, localTime(now, timeZone).minute / 60, trade.rules.hemisphere);
+  }
+
+  /** What to do first on a coat that has stood in the weather. */
+  function standingReasons(fact: CoatFact, now: number): Reason[] {
+    const { coats, moves, places } = facts();
+    const stays = cureStays(
+      fact,
+      coats.get(fact.batchId) ?? [],
+      moves.get(fact.batchId) ?? [],
+      null,
+    ).flatMap(({ placeId, fromAt, toAt }) => {
+      const kind = places.get(placeId)?.kind;
+      return kind ? [{ kind, fromAt, toAt: toAt ?? now }] : [];
+    });
+    return recoatWindow(stays, (at) => isColdSeason(at, timeZone, trade.rules.hemisphere));
   }
 
   function cautionsAbout(fact: CoatFact, placeId: string | null, now: number): Reason[] {

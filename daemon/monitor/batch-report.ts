@@ -14,6 +14,8 @@ interface ReportParts {
   facts: () => SiteFacts;
   air: PlaceAirReader;
   assess: BatchAssessor;
+  /** Every coat once, at the batch where it was recorded. */
+  recorded: () => CoatFact[];
   history: CoatHistory;
   /** `yyyy-mm` of a moment on the site’s calendar. */
   monthOf: (at: number) => string;
@@ -23,7 +25,7 @@ interface ReportParts {
 export type ReportCore = Omit<BatchReport, 'site' | 'photos'>;
 
 /** Reports of batches, and of a season. */
-export function batchReporter({ facts, air, assess, history, monthOf }: ReportParts) {
+export function batchReporter({ facts, air, assess, recorded, history, monthOf }: ReportParts) {
   /** The air over a coat by the hour, following its batch from place to place. */
   function hoursBetween(coat: CoatFact, from: number, to: number): AirHour[] {
     const before = history.stays(coat);
@@ -76,9 +78,8 @@ export function batchReporter({ facts, air, assess, history, monthOf }: ReportPa
     },
 
     season(from: number | null, to: number | null, now: number): Season {
-      const { coats, places } = facts();
-      const records = [...coats.values()]
-        .flat()
+      const { places } = facts();
+      const records = recorded()
         .filter(({ finishedAt }) => finishedAt >= (from ?? finishedAt) && finishedAt <= (to ?? now))
         .map((coat) => history.record(coat, now))
         .filter((record) => record !== null);

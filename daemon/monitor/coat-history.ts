@@ -4,21 +4,22 @@ import { hourMs } from '../rules/cure-span.ts';
 import type { CoatFact } from '../rules/facts.ts';
 import { gateNeeds } from '../rules/gate-need.ts';
 import type { CoatRecord, TestRecord } from '../rules/season-summary.ts';
-import { boardArea } from '../science/paint.ts';
 import { probabilityReached, quantileReached } from '../science/touch.ts';
 import type { CoatCures } from './coat-cure.ts';
 import type { CoatKnowledge } from './coat-knowledge.ts';
-import type { SiteFacts } from './site-facts.ts';
+import { batchOfCoat, boardsCoated, type SiteFacts } from './site-facts.ts';
+import type { TradeView } from './trade-view.ts';
 
 interface HistoryParts {
   facts: () => SiteFacts;
   cures: CoatCures;
   knowledge: CoatKnowledge;
+  trade: TradeView;
   boardSpread: number;
 }
 
 /** What became of coats: when each job was possible, and what the model had thought of the tests. */
-export function coatHistory({ facts, cures, knowledge, boardSpread }: HistoryParts) {
+export function coatHistory({ facts, cures, knowledge, trade, boardSpread }: HistoryParts) {
   /** When a coat’s sum reached what a job needs; to the hour, and null if it never did. */
   function reachedAt(coat: CoatFact, needed: number, untilAt: number): number | null {
     if (cures.degreeHoursAt(coat, untilAt) < needed) return null;
@@ -32,9 +33,9 @@ export function coatHistory({ facts, cures, knowledge, boardSpread }: HistoryPar
   }
 
   function endOf(coat: CoatFact, now: number): number {
-    const { batches, coats } = facts();
+    const { coats } = facts();
     const next = curedUntil(coat, coats.get(coat.batchId) ?? []);
-    const closedAt = batches.get(coat.batchId)?.closedAt ?? null;
+    const closedAt = batchOfCoat(facts(), coat)?.closedAt ?? null;
     return Math.max(coat.finishedAt, Math.min(next ?? now, closedAt ?? now, now));
   }
 
@@ -68,19 +69,19 @@ export function coatHistory({ facts, cures, knowledge, boardSpread }: HistoryPar
     endOf,
     /** Where a coat lay while it cured, following its batch. */
     stays(coat: CoatFact) {
-      const { batches, coats, moves } = facts();
+      const { coats, moves } = facts();
       return cureStays(
         coat,
         coats.get(coat.batchId) ?? [],
         moves.get(coat.batchId) ?? [],
-        batches.get(coat.batchId)?.closedAt ?? null,
+        batchOfCoat(facts(), coat)?.closedAt ?? null,
       );
     },
     record(coat: CoatFact, now: number): CoatRecord | null {
-      const { batches, moves } = facts();
-      const batch = batches.get(coat.batchId);
+      const { moves } = facts();
+      const boards = boardsCoated(facts(), coat);
       const placeId = placeOfBatch(moves.get(coat.batchId) ?? [], coat.finishedAt);
-      if (!batch || placeId === null) return null;
+      if (!boards || placeId === null) return null;
       return {
         coatId: coat.id,
         batchId: coat.batchId,
@@ -88,8 +89,8 @@ export function coatHistory({ facts, cures, knowledge, boardSpread }: HistoryPar
         placeId,
         reachedAt: reached(coat, now),
         tests: tests(coat),
-        boards: batch.boards.count,
-        areaM2: boardArea({ ...batch.boards, faces: coat.faces }),
+        boards: boards.count,
+        areaM2: trade.areaOf(coat) ?? 0,
         usedL: coat.usedL,
       };
     },

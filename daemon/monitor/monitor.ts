@@ -141,7 +141,8 @@ export function createMonitor(parts: MonitorParts) {
     facts,
     air,
     assess,
-    history: coatHistory({ facts, cures, knowledge, boardSpread }),
+    recorded: trade.recordedCoats,
+    history: coatHistory({ facts, cures, knowledge, trade, boardSpread }),
     monthOf: (at) => localTime(at, timeZone).day.slice(0, 7),
   });
   const overview = placesOverview({ facts, air, now: readNow, assess, trade, airWatch: airing });

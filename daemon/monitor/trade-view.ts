@@ -67,6 +67,7 @@ export function tradeView(facts: () => SiteFacts, rules: TradeRules) {
   return {
     rules,
     areaOf,
+    recordedCoats,
     doubtsAbout,
     countOf,
     plan(plan: PlanFact): Plan {

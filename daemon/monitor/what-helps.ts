@@ -127,5 +127,14 @@ export function helpFinder(parts: HelpParts) {
   };
 }
 
-/** Codes of the reasons that forbid brushing now. */
-const holdWords = ['air-unknown', 'air-cold', 'air-hot', 'air-damp', 'air-near-dew'];
+/** Codes of the reasons that forbid a job for something else than the cure. */
+const holdWords = [
+  'air-unknown',
+  'air-cold',
+  'air-hot',
+  'air-damp',
+  'air-near-dew',
+  'was-wet',
+  'plan-hours',
+  'plan-degree-hours',
+];

@@ -1,5 +1,6 @@
 import type { Reason } from '../contract/gate.ts';
 import type { PlaceKind } from '../contract/place.ts';
+import { localTime } from './local-time.ts';
 
 /** A stretch in which a coat lay at a kind of place; `toAt` is now for the present one. */
 export interface Exposed {
@@ -45,6 +46,12 @@ export function recoatWindow(
     });
   }
   return reasons;
+}
+
+/** Whether a moment lies in the three cold months of its hemisphere, by the site’s calendar. */
+export function isColdSeason(at: number, timeZone: string, hemisphere: 'north' | 'south'): boolean {
+  const month = Number(localTime(at, timeZone).day.slice(5, 7));
+  return (hemisphere === 'north' ? [12, 1, 2] : [6, 7, 8]).includes(month);
 }
 
 function hasWinter(fromAt: number, toAt: number, isWinter: (at: number) => boolean): boolean {

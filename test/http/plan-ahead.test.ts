@@ -55,6 +55,20 @@ describe('GET plan-ahead', () => {
     expect(await site.call('listBatches')).toHaveLength(1);
   });
 
+  it('divides what the racks cannot hold, and keeps to them', async () => {
+    const site = await build();
+    const { batch } = await withCoat(site);
+    const metres = (batch.boards.count * batch.boards.lengthMm) / 1000;
+    await site.call('createPlace', { body: { name: 'Rack', kind: 'rack', capacityM: metres } });
+    const plan = await site.call('planAhead', {
+      query: { boards: String(3 * batch.boards.count) },
+    });
+    expect(plan.racks.capacityM).toBe(metres);
+    const lots = plan.batches.filter((one) => one.batchId === null);
+    expect(lots.map((lot) => lot.boards)).toEqual(Array(3).fill(batch.boards.count));
+    expect(plan.grounds.map(({ code }) => code)).toContain('in-parts');
+  });
+
   it('points at what it cannot know', async () => {
     const site = await build();
     await site.call('createPlace', { body: { name: 'Shed', kind: 'room' } });

@@ -142,6 +142,29 @@ describe('what would help', () => {
   });
 });
 
+describe('a coat that stood on a wall', () => {
+  it('is to be washed and scuffed first after two weeks, and is not too late', async () => {
+    const site = await build();
+    const { batch } = await withCoat(site);
+    const wall = await site.call('createPlace', { body: { name: 'South wall', kind: 'wall' } });
+    await site.call('createMove', {
+      id: batch.id,
+      body: { at: moment(site.now), placeId: wall.id },
+    });
+    const codes = async () => {
+      const [coat] = (await site.call('readBatch', { id: batch.id })).coats;
+      return coat?.gates.recoat.reasons.map(({ code }) => code) ?? [];
+    };
+    site.now += 13 * dayMs;
+    expect(await codes()).not.toContain('recoat-wash');
+    site.now += 2 * dayMs;
+    expect(await codes()).toContain('recoat-wash');
+    expect(await codes()).not.toContain('recoat-winter');
+    site.now += 300 * dayMs;
+    expect(await codes()).toContain('recoat-winter');
+  });
+});
+
 describe('photos of a batch', () => {
   it('are kept, listed, shown as they were, and taken away', async () => {
     const site = await build();
