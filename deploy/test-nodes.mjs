@@ -38,6 +38,8 @@ try {
       ...process.env,
       PATH: `${bin}${delimiter}${process.env.PATH}`,
       npm_execpath: undefined,
+      // The headers for native modules lie in the same package.
+      npm_config_nodedir: join(bin, '..'),
     };
     const failure = await runProgram(join(bin, 'node'), ['deploy/test.mjs', ...rest], {
       cwd: copy,

@@ -13,10 +13,18 @@ import { readingFlagBits } from '../../sensors/correct/reading-time.ts';
 
 const timeUnknown = readingFlagBits['time-unknown'];
 
-/** A store on disk and a monitor over it, without threads, brokers or clocks. */
-export function openSite(cure: Partial<Settings['cure']> = {}) {
+/**
+ * A store on disk and a monitor over it, without threads, brokers or clocks.
+ *
+ * @param prepare - puts a database there before it is opened
+ */
+export function openSite(
+  cure: Partial<Settings['cure']> = {},
+  prepare: (file: string) => void = () => {},
+) {
   const folder = mkdtempSync(join(tmpdir(), 'boardcure-monitor-'));
   const file = join(folder, 'boardcure.sqlite');
+  prepare(file);
   const writer = storeWriter(openForWriting(file), timeUnknown);
   const reader = storeReader(openForReading(file));
   const settings = { ...Settings.parse({}).cure, ...cure };
