@@ -18,6 +18,8 @@ export const publishAll = (client: MqttClient, payloads: readonly string[]) =>
 
 export interface ListenOptions {
   take?: TakeMessage;
+  /** Topics of rules. */
+  filters?: readonly string[];
   /** `user:password@` as in an address */
   login?: string;
   log?: IngestLog;
@@ -37,6 +39,7 @@ export function listening() {
         clientId: 'boardcure-test',
         site: 'shed',
         take: options.take ?? store.take,
+        filters: options.filters ?? [],
         log: options.log ?? quiet,
       });
       closers.push(() => subscriber.close());
