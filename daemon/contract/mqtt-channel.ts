@@ -61,7 +61,11 @@ export const mqttChannels = {
     retained: false,
     summary: 'One reading of one quantity, at QoS 1: acknowledged once it is on disk',
     payload: z.union([
-      z.number().describe('the value as text, in the unit of the quantity'),
+      z
+        .number()
+        .describe(
+          'the value as text, in the unit of the quantity or with another one behind it (70.7 °F); a comma may be its decimal point',
+        ),
       z.object({ value: z.number(), time: OwnTime.optional() }),
     ]),
   },
@@ -69,7 +73,7 @@ export const mqttChannels = {
     topic: 'boardcure/{site}/sensor/{sensor}',
     direction: 'in',
     retained: false,
-    summary: 'Several quantities or times at once: a SenML pack (RFC 8428) as JSON',
+    summary: 'Several quantities or times at once: a SenML pack (RFC 8428) as JSON or CBOR',
     payload: z
       .array(
         z.looseObject({

@@ -8,6 +8,7 @@ import type {
   RuleTrialReply,
 } from '../contract/found-topic.ts';
 import { toMoment } from '../contract/moment.ts';
+import { mqttChannels } from '../contract/mqtt-channel.ts';
 import { ruleForm } from '../rules/topic-rule-fact.ts';
 import { type HeardBytes, topicBook } from './topic-book.ts';
 import type { TopicRules } from './topic-rules.ts';
@@ -29,8 +30,20 @@ const mostTried = 40;
 const mostRefusals = 20;
 /** How much of a payload is shown, in characters. */
 const shownCharacters = 300;
-/** What daemons of any site publish, and what belongs to the broker: no sensor. */
-const ownOutput = /^boardcure\/[^/]+\/(?:status|notice|batch|place|daemon)(?:\/|$)|^\$/;
+/** What daemons of any site publish, by the level after the site’s name. */
+const published: ReadonlySet<string> = new Set([
+  'daemon',
+  ...Object.values(mqttChannels)
+    .filter(({ direction }) => direction === 'out')
+    .map(({ topic }) => topic.split('/')[2] ?? ''),
+]);
+
+/** No sensor’s: a daemon’s own output, or the broker’s. */
+function isOutput(topic: string): boolean {
+  if (topic.startsWith('$')) return true;
+  const [root, , what = ''] = topic.split('/', 3);
+  return root === 'boardcure' && published.has(what);
+}
 
 /**
  * What is known of topics that are no readings yet: their last messages, what is suggested for
@@ -70,7 +83,7 @@ export function discovery({ site, rules, maxTopics, maxBytes, now, listener }: D
   return {
     /** A message on any topic. */
     note(topic: string, payload: Uint8Array, retained: boolean): void {
-      if (ownInput.some((own) => topic.startsWith(own)) || ownOutput.test(topic)) return;
+      if (ownInput.some((own) => topic.startsWith(own)) || isOutput(topic)) return;
       (rules.takes(topic) ? taken : unknown).note(topic, payload, now(), retained);
     },
     /** Rules have changed: what they take now is no longer unknown. */

@@ -1,3 +1,5 @@
+import { mqttChannels } from '../../daemon/contract/mqtt-channel.ts';
+
 /** One level of a pattern. */
 export type PatternLevel =
   | { readonly kind: 'word'; readonly text: string }
@@ -92,9 +94,11 @@ const filterWord = (level: PatternLevel): string =>
 
 /** What the site publishes or reads by itself, as topic filters. */
 function ownTopics(site: string): string[][] {
-  return ['sensor/#', 'status', 'batch/+', 'place/+', 'notice', 'daemon/#', 'forecast/#'].map(
-    (rest) => filterLevels(`boardcure/${site}/${rest}`),
+  const own = Object.values(mqttChannels).map(({ topic }) =>
+    topic.replace('{site}', site).replaceAll(/\{[^}]*\}/g, '+'),
   );
+  const all = ['sensor/#', 'daemon/#', 'forecast/#'].map((rest) => `boardcure/${site}/${rest}`);
+  return [...all, ...own].map(filterLevels);
 }
 
 const filterLevels = (filter: string): string[] => filter.split('/');

@@ -50,6 +50,7 @@ describe('a topic that nobody knows', () => {
       'boardcure/barn/batch/019a',
       'boardcure/barn/place/019a',
       'boardcure/shed/notice',
+      'boardcure/shed/digest',
       'boardcure/shed/forecast/outdoors',
       '$SYS/broker/load',
     ]) {

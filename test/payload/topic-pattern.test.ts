@@ -92,6 +92,7 @@ describe('a pattern that would take what the site itself uses', () => {
     '{a}/{b}/{c}/{d}',
     '{site}/shed/notice',
     '{a}/shed/{c}/#',
+    '+/shed/digest',
   ])('%s is refused', (text) => {
     expect(faults(text)).toContain('which this site uses itself');
   });
