@@ -12,8 +12,8 @@ import type { SiteFacts } from './site-facts.ts';
 const balanceHours = 24;
 /** The balance is fitted on a grid of this step: finer tells no more and costs more. */
 const gridMs = 5 * 60_000;
-/** A verdict on the air stands for this long before it is made again. */
-const freshMs = 10 * 60_000;
+/** A verdict on the air stands for this long before it is made again, unless said otherwise. */
+const usualFreshMs = 10 * 60_000;
 /** A coat this young gives off what it holds, h. Assumption. */
 const youngCoatHours = 12;
 /** Timber above this is still drying, % of oven-dry mass. **Source:** public wood guides, 16 to 18 %. */
@@ -39,10 +39,12 @@ interface WatchParts {
   facts: () => SiteFacts;
   air: PlaceAirReader;
   staleMs: number;
+  /** How long a verdict stands before it is made again, ms. */
+  freshMs?: number;
 }
 
 /** Judges the air at places from their humidity and that of what is about them. */
-export function airWatch({ facts, air, staleMs }: WatchParts) {
+export function airWatch({ facts, air, staleMs, freshMs = usualFreshMs }: WatchParts) {
   const kept = new Map<string, AirJudged & { at: number }>();
 
   /** Water vapour at a place on the grid, g/m³; null where temperature or humidity is missing. */

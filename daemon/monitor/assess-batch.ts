@@ -15,7 +15,7 @@ interface AssessParts extends CoatParts {
 /** Batches and coats as the outside sees them: what was recorded, and what is made of it now. */
 export function batchAssessor(parts: AssessParts) {
   const { facts, cures, trade, isSettling } = parts;
-  const { coat, solventQuestion } = coatAssessor(parts);
+  const { coat, words, solventQuestion } = coatAssessor(parts);
 
   function touchTest(fact: TouchTestFact): TouchTest {
     const of = facts()
@@ -96,6 +96,6 @@ export function batchAssessor(parts: AssessParts) {
     };
   }
 
-  return { batch, summary, coat, touchTest, move, solventQuestion };
+  return { batch, summary, coat, words, touchTest, move, solventQuestion };
 }
 export type BatchAssessor = ReturnType<typeof batchAssessor>;

@@ -1,5 +1,11 @@
 import type { Coat } from '../contract/coat.ts';
-import { type Gate, type GateVerdict, gates, type Reason } from '../contract/gate.ts';
+import {
+  type Gate,
+  type GateVerdict,
+  gates,
+  type Reason,
+  type VerdictWord,
+} from '../contract/gate.ts';
 import { toMoment } from '../contract/moment.ts';
 import type { AirVerdict } from '../rules/air-verdict.ts';
 import { curedUntil, cureStays, placeOfBatch } from '../rules/batch.ts';
@@ -8,7 +14,7 @@ import { brushHolds } from '../rules/brush-air.ts';
 import { hourMs } from '../rules/cure-span.ts';
 import type { CoatFact } from '../rules/facts.ts';
 import { planHolds } from '../rules/gate-limits.ts';
-import { gateVerdict, type VerdictLimits } from '../rules/gate-verdict.ts';
+import { type GateQuestion, gateVerdict, gateWord, type VerdictLimits } from '../rules/gate-verdict.ts';
 import { localTime } from '../rules/local-time.ts';
 import { airSources } from '../rules/place.ts';
 import { isColdSeason, recoatWindow } from '../rules/recoat-window.ts';
@@ -96,16 +102,20 @@ export function coatAssessor(parts: CoatParts) {
     };
   }
 
-  /** @param placeId - where the coat cures now; null once it is over */
-  function verdictsOn(fact: CoatFact, cure: CoatCure, placeId: string | null, now: number) {
+  /**
+   * What is asked about a coat and a job.
+   *
+   * @param placeId - where the coat cures now; null once it is over
+   */
+  function questionsOn(fact: CoatFact, cure: CoatCure, placeId: string | null, now: number) {
     const film = knowledge.filmOf(fact);
     const tests = knowledge.testsOf(fact);
     const { requirement, learnedFrom } = knowledge.requirementFor(fact);
     const planned = plannedCoatOf(facts(), fact);
     const hoursSince = (now - fact.finishedAt) / hourMs;
-    const verdict = (gate: Gate): GateVerdict => {
+    return (gate: Gate): GateQuestion => {
       const brush = gate === 'recoat' && placeId !== null;
-      const answer = gateVerdict({
+      return {
         gate,
         progress: cure.progress,
         outlooks: cure.outlooks,
@@ -124,7 +134,15 @@ export function coatAssessor(parts: CoatParts) {
         stillAir: placeId !== null && parts.airflowAt(placeId, now).airflow === 'poor',
         paintDoubts: trade.doubtsAbout(fact),
         now,
-      });
+      };
+    };
+  }
+
+  function verdictsOn(fact: CoatFact, cure: CoatCure, placeId: string | null, now: number) {
+    const questionOn = questionsOn(fact, cure, placeId, now);
+    const verdict = (gate: Gate): GateVerdict => {
+      const brush = gate === 'recoat' && placeId !== null;
+      const answer = gateVerdict(questionOn(gate));
       return {
         verdict: answer.verdict,
         probability: answer.probability,
@@ -141,6 +159,18 @@ export function coatAssessor(parts: CoatParts) {
     return Object.fromEntries(gates.map((gate) => [gate, verdict(gate)])) as Record<
       Gate,
       GateVerdict
+    >;
+  }
+
+  /** The verdicts alone, on the boards of this history, for whoever needs no times: those cost most. */
+  function words(fact: CoatFact, now: number): Record<Gate, VerdictWord> {
+    const { coats, moves } = facts();
+    const isLast = curedUntil(fact, coats.get(fact.batchId) ?? []) === null;
+    const placeId = isLast ? placeOfBatch(moves.get(fact.batchId) ?? [], now) : null;
+    const ask = questionsOn(fact, cures.cureOf(fact, now, 'sums alone'), placeId, now);
+    return Object.fromEntries(gates.map((gate) => [gate, gateWord(ask(gate)).verdict])) as Record<
+      Gate,
+      VerdictWord
     >;
   }
 
@@ -213,7 +243,7 @@ export function coatAssessor(parts: CoatParts) {
     return { batchId, name: facts().batches.get(batchId)?.name ?? '' };
   }
 
-  return { coat: assessed, solventQuestion };
+  return { coat: assessed, words, solventQuestion };
 }
 
 function isSlower(one: Coat, other: Coat): boolean {

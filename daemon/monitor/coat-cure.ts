@@ -71,7 +71,12 @@ export function coatCures({ facts, ledger, air, models, outlooks, staleMs }: Cur
     degreeHoursAt: (coat: CoatFact, at: number): number =>
       total(stays(coat), ruling, at).capped * perHour,
 
-    cureOf(coat: CoatFact, now: number): CoatCure {
+    /** @param how - without a look ahead, which costs most, there are no outlooks */
+    cureOf(
+      coat: CoatFact,
+      now: number,
+      how: 'with outlook' | 'sums alone' = 'with outlook',
+    ): CoatCure {
       const ofStays = stays(coat);
       const sum = total(ofStays, ruling, null);
       const other = total(ofStays, beside, null);
@@ -92,7 +97,7 @@ export function coatCures({ facts, ledger, air, models, outlooks, staleMs }: Cur
         },
         equivalentHours: sum.low,
         besideEquivalentHours: other.low,
-        ...(current && endedAt === null
+        ...(current && endedAt === null && how === 'with outlook'
           ? lookAhead(current.placeId, now)
           : { outlooks: null, gaining: null, staleForMs: 0 }),
         endedAt: endedAt ?? curedUntil(coat, facts().coats.get(coat.batchId) ?? []),

@@ -58,6 +58,8 @@ export interface MonitorParts {
   /** What the operator set of notices; the usual limits when left out. */
   noticeLimits?: NoticeLimits & { ragRepeatHours: number };
   maxGapMs: number;
+  /** How long a verdict on the air stands before it is made again; ten minutes when left out. */
+  airFreshMs?: number;
   /** How work goes, and what is known of the season. */
   ahead: Omit<AheadSettings, 'timeZone'> & { monthlyMeanC: readonly number[] | null };
   /** What the settings say of the trade; the usual where left out. */
@@ -101,7 +103,10 @@ export function createMonitor(parts: MonitorParts) {
   const cures = coatCures({ facts, ledger, air, models, outlooks, staleMs: maxGapMs });
   const knowledge = coatKnowledge({ facts, cures, prior });
   const readNow = placeNow(air, maxGapMs);
-  const airing = airWatch({ facts, air, staleMs: maxGapMs });
+  const airing = airWatch({
+    ...{ facts, air, staleMs: maxGapMs },
+    ...(parts.airFreshMs === undefined ? {} : { freshMs: parts.airFreshMs }),
+  });
   const trade = tradeView(facts, parts.trade ?? usualTrade);
   const assess = batchAssessor({
     facts,
@@ -251,6 +256,8 @@ export function createMonitor(parts: MonitorParts) {
     isSettling: ledger.isSettling,
     corrected,
     overview,
+    /** What is said of the air at a place, alone. */
+    airflowAt: (placeId: string, now: number) => airing.verdictAt(placeId, now).verdict.airflow,
     fitToBrush,
     lockUp,
     morning: morningView({ facts, overview, fitToBrush, source }),

@@ -59,33 +59,41 @@ const modelsApart = 0.1;
 
 /** The verdict on one question about one coat: may the boards be turned, stacked, mounted …? */
 export function gateVerdict(question: GateQuestion): GateAnswer {
-  const { gate, progress, own, limits } = question;
-  const plainBelief = beliefAbout(question, gateNeeds[gate].multiple * question.film);
-  const airy = question.stillAir ? widened(plainBelief, stillAirSlows) : plainBelief;
-  const belief = hasPaintDoubts(question) ? widened(airy, poorPaintSlows) : airy;
-  const passed = own.passedAt !== null && progress.degreeHours >= own.passedAt;
+  const { own, limits } = question;
+  const { plain, belief } = beliefs(question);
   const needs = ({ needed }: Belief) => {
     const atMost = own.passedAt ?? Number.POSITIVE_INFINITY;
     const at = (probability: number) => Math.min(needed(probability), atMost);
     return { early: at(0.1), likely: at(0.5), late: at(0.9) };
   };
   const required = needs(belief);
-  const probability = passed ? 1 : belief.reached(progress.degreeHours);
-  const cured = probability >= limits.readyAt;
-  const verdict: VerdictWord = cured
-    ? question.holds.length > 0
-      ? 'hold'
-      : 'ready'
-    : probability >= limits.testAt
-      ? 'test'
-      : 'wait';
+  const { verdict, probability, passed } = gateWord(question);
   return {
     verdict,
     probability,
-    ...times(question, required, needs(plainBelief), probability),
+    ...times(question, required, needs(plain), probability),
     required,
-    reasons: reasons(question, required, cured, passed),
+    reasons: reasons(question, required, probability >= limits.readyAt, passed),
   };
+}
+
+/** The verdict alone, without the times and reasons that cost most. */
+export function gateWord(
+  question: GateQuestion,
+): Pick<GateAnswer, 'verdict' | 'probability'> & { passed: boolean } {
+  const { progress, own, limits, holds } = question;
+  const passed = own.passedAt !== null && progress.degreeHours >= own.passedAt;
+  const probability = passed ? 1 : beliefs(question).belief.reached(progress.degreeHours);
+  const cured = holds.length > 0 ? 'hold' : 'ready';
+  const uncured = probability >= limits.testAt ? 'test' : 'wait';
+  return { verdict: probability >= limits.readyAt ? cured : uncured, probability, passed };
+}
+
+/** What is believed, plainly and with what widens it. */
+function beliefs(question: GateQuestion): { plain: Belief; belief: Belief } {
+  const plain = beliefAbout(question, gateNeeds[question.gate].multiple * question.film);
+  const airy = question.stillAir ? widened(plain, stillAirSlows) : plain;
+  return { plain, belief: hasPaintDoubts(question) ? widened(airy, poorPaintSlows) : airy };
 }
 
 /** What is believed about one coat and one job: the chance at a sum, and the sum at a chance. */

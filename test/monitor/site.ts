@@ -5,6 +5,7 @@ import type { Quantity } from '../../daemon/contract/quantity.ts';
 import { correction } from '../../daemon/corrected.ts';
 import { modelPair, requirementPrior } from '../../daemon/model-settings.ts';
 import { createMonitor } from '../../daemon/monitor/monitor.ts';
+import type { ReadingSource } from '../../daemon/monitor/ports.ts';
 import type { PlaceFact } from '../../daemon/rules/facts.ts';
 import { Settings } from '../../daemon/settings/schema.ts';
 import { openForReading, openForWriting } from '../../daemon/store/open.ts';
@@ -13,20 +14,30 @@ import { readingFlagBits } from '../../sensors/correct/reading-time.ts';
 
 const timeUnknown = readingFlagBits['time-unknown'];
 
-/**
- * A store on disk and a monitor over it, without threads, brokers or clocks.
- *
- * @param prepare - puts a database there before it is opened
- */
+/** What may be otherwise about a site that a test opens. */
+export interface OpenSiteOptions {
+  /** puts a database there before it is opened */
+  prepare?: (file: string) => void;
+  /** quicker; reads and writes then share a connection */
+  inMemory?: boolean;
+  /** another way to look readings up than the store’s */
+  readings?: ReadingSource;
+  /** how long a verdict on air stands, ms */
+  airFreshMs?: number;
+}
+
+/** A store and a monitor over it, without threads, brokers or clocks. */
 export function openSite(
   cure: Partial<Settings['cure']> = {},
-  prepare: (file: string) => void = () => {},
+  options: OpenSiteOptions | ((file: string) => void) = {},
 ) {
+  const other = typeof options === 'function' ? { prepare: options } : options;
   const folder = mkdtempSync(join(tmpdir(), 'boardcure-monitor-'));
-  const file = join(folder, 'boardcure.sqlite');
-  prepare(file);
-  const writer = storeWriter(openForWriting(file), timeUnknown);
-  const reader = storeReader(openForReading(file));
+  const file = other.inMemory ? ':memory:' : join(folder, 'boardcure.sqlite');
+  other.prepare?.(file);
+  const db = openForWriting(file);
+  const writer = storeWriter(db, timeUnknown);
+  const reader = storeReader(other.inMemory ? db : openForReading(file));
   const settings = { ...Settings.parse({}).cure, ...cure };
   const models = modelPair(settings);
   let ids = 0;
@@ -34,7 +45,8 @@ export function openSite(
 
   const start = () =>
     createMonitor({
-      source: reader,
+      source: { ...reader, ...other.readings },
+      ...(other.airFreshMs === undefined ? {} : { airFreshMs: other.airFreshMs }),
       keeper: {
         saveHours: async (blocks, ranks) => writer.saveHours(blocks, ranks),
         changeNotices: async (raised, clearedIds, at) =>
@@ -185,7 +197,7 @@ export function openSite(
       return monitor.assess.batch(batch, now).coats;
     },
     close(): void {
-      reader.close();
+      if (!other.inMemory) reader.close();
       writer.close();
       rmSync(folder, { recursive: true, force: true });
     },
