@@ -173,6 +173,21 @@ module.exports = {
       to: {},
     },
     {
+      name: 'the-truth-knows-no-model',
+      comment:
+        'The simulated paint cures by its own law: what judges the model must not borrow it.',
+      severity: 'error',
+      from: { path: '^sensors/shed/' },
+      to: { path: '^daemon/science/(cure|touch|need-curve|mean-rate|uncertain-rate|oxidation)' },
+    },
+    {
+      name: 'shed-physics-is-pure',
+      comment: 'Physics of the shed: no clock, no socket, nothing of the scenario.',
+      severity: 'error',
+      from: { path: '^sensors/shed/physics/' },
+      to: { pathNot: [`^${SCIENCE}/`, `^${CONTRACT}/`, '^sensors/shed/physics/'] },
+    },
+    {
       name: 'nothing-imports-a-test',
       comment: 'Tests import the source, never the other way round.',
       severity: 'error',

@@ -2,12 +2,14 @@ import type { Publisher } from '../../sensors/publish/publisher.ts';
 import {
   CART_SHED,
   type RackName,
+  rackNames,
   SIMULATED_SENSORS,
-  type Spot,
 } from '../../sensors/shed/cart-shed.ts';
+import type { ShedOperator } from '../../sensors/shed/operator.ts';
 import { READING_PERIOD_MS, type Shed } from '../../sensors/shed/shed.ts';
+import type { Spot } from '../../sensors/shed/shed-plan.ts';
 import type { Api } from './demo-api.ts';
-import { demoOperator, type Operator } from './demo-operator.ts';
+import { demoOperator } from './demo-operator.ts';
 
 const HOUR_MS = 3_600_000;
 
@@ -21,6 +23,8 @@ const SENSOR_NAMES: Readonly<Record<string, string>> = {
   bench: 'Above the bench',
   'door-shelf': 'Middle shelf by the door',
   'door-pins': 'Pins in an offcut by the door',
+  'window-shelf': 'Middle shelf by the window',
+  'north-floor': 'Lowest shelf on the north wall',
   'back-shelf': 'Middle shelf at the back',
   'back-floor': 'Lowest shelf at the back',
 };
@@ -44,14 +48,19 @@ export async function sendUntil(shed: Shed, publisher: Publisher, at: number): P
 
 /**
  * Lays the scenario out through the daemon's own doors: places, sensors, and four days of readings
- * and work that end at the beginning of the demo with one rack near ready and one freshly coated.
+ * and work that end at the beginning of the demo with four racks: one near ready, one freshly coated,
+ * and two on the way.
  *
  * @param shed - at the start of the recording
  * @param publisher - to the daemon's broker
  * @param api - to the daemon's pages
  * @returns the operator, who knows what lies where
  */
-export async function layOutHistory(shed: Shed, publisher: Publisher, api: Api): Promise<Operator> {
+export async function layOutHistory(
+  shed: Shed,
+  publisher: Publisher,
+  api: Api,
+): Promise<ShedOperator> {
   const start = shed.at();
   const until = async (at: number) => {
     await sendUntil(shed, publisher, at);
@@ -59,49 +68,66 @@ export async function layOutHistory(shed: Shed, publisher: Publisher, api: Api):
   };
   const hoursAgo = (hours: number) => until(DEMO_BEGINS - hours * HOUR_MS);
 
+  /** A hand test, and the next coat some hours later where it passed. */
+  const testAndCoat = async (rack: RackName, testedAgo: number, coatedAgo: number) => {
+    await hoursAgo(testedAgo);
+    const passed = await operator.test(rack, 'recoat');
+    await hoursAgo(coatedAgo);
+    if (passed) await operator.coat(rack);
+  };
+
   // a sensor exists from its first reading
   await until(start + READING_PERIOD_MS);
   const operator = demoOperator(api, shed, await makePlaces(api));
 
   await hoursAgo(97);
   await operator.start('back');
+  await hoursAgo(93);
+  await operator.start('north');
   await hoursAgo(58);
   await operator.start('door');
   await hoursAgo(56);
   await operator.test('back', 'turn');
+  await operator.test('north', 'turn');
   await hoursAgo(48);
   await operator.test('back', 'recoat');
+  await hoursAgo(33);
+  await operator.start('window');
   await hoursAgo(26);
   await operator.test('door', 'turn');
-  await hoursAgo(4);
-  const mayCoat = await operator.test('back', 'recoat');
-  await hoursAgo(2);
-  if (mayCoat) await operator.coat('back');
+  await testAndCoat('north', 25, 20);
+  await testAndCoat('back', 4, 2);
   await hoursAgo(0);
   return operator;
 }
 
+const RACK_NAMES: Readonly<Record<RackName, string>> = {
+  door: 'Rack by the door',
+  window: 'Rack by the window',
+  north: 'Rack on the north wall',
+  back: 'Rack at the back',
+};
+
 async function makePlaces(api: Api): Promise<Record<RackName, string>> {
   const yard = await api('createPlace', { body: { name: 'Yard', kind: 'outdoors' } });
   const room = await api('createPlace', {
-    body: { name: 'Cart shed', kind: 'room', volumeM3: CART_SHED.volumeM3 },
+    body: { name: 'Cart shed', kind: 'room', volumeM3: CART_SHED.build.volumeM3 },
   });
-  const rack = (name: string) =>
-    api('createPlace', { body: { name, kind: 'rack', within: room.id } });
-  const door = await rack('Rack by the door');
-  const back = await rack('Rack at the back');
-  const placeAt: Record<Spot, string> = {
-    outdoors: yard.id,
-    room: room.id,
-    door: door.id,
-    back: back.id,
-    floor: back.id,
+  const racks: Partial<Record<RackName, string>> = {};
+  for (const rack of rackNames) {
+    const body = { name: RACK_NAMES[rack], kind: 'rack' as const, within: room.id };
+    racks[rack] = (await api('createPlace', { body })).id;
+  }
+  const placed = racks as Record<RackName, string>;
+  const placeAt = (spot: Spot): string => {
+    if (spot.kind === 'outdoors') return yard.id;
+    return spot.kind === 'room' ? room.id : placed[spot.rack as RackName];
   };
   for (const { id, spot } of SIMULATED_SENSORS) {
     await api('changeSensor', {
       params: { id },
-      body: { placeId: placeAt[spot], name: SENSOR_NAMES[id] ?? null },
+      body: { placeId: placeAt(spot), name: SENSOR_NAMES[id] ?? null },
     });
   }
-  return { door: door.id, back: back.id };
+  return placed;
 }

@@ -16,9 +16,6 @@ export interface Job {
 /** Oven-dry mass of timber, kg/m³: 441 kg/m³ of spruce and about 530 of pine at 12 % moisture, less that water. **Source:** public wood information pages. */
 export const DRY_KG_PER_M3 = { 'norway-spruce': 394, 'scots-pine': 473 } as const;
 
-/** Coats differ: a thinned primer sets sooner, a fat last coat later. Assumption, no source. */
-export const COAT_SLOWNESS = [0.95, 1, 1.12] as const;
-
 export const JOBS: readonly Job[] = [
   {
     name: 'Gable boards',

@@ -1,163 +1,239 @@
-import type { Gate } from '../../daemon/contract/gate.ts';
+import { type Gate, gates } from '../../daemon/contract/gate.ts';
 import type { Quantity } from '../../daemon/contract/quantity.ts';
 import { absoluteHumidity, relativeHumidity } from '../../daemon/science/air.ts';
 import { equilibriumMoistureContent } from '../../daemon/science/wood.ts';
+import { CART_SHED } from './cart-shed.ts';
+import type { Load } from './physics/board-moisture.ts';
 import {
-  CART_SHED,
-  FLOOR_COLDER_K,
-  type RackName,
-  rackNames,
-  SIMULATED_SENSORS,
-  type Spot,
-} from './cart-shed.ts';
-import { measure } from './physics/instrument.ts';
+  type CoatedBoards,
+  cureBoards,
+  type Felt,
+  feel,
+  freshCoat,
+  isTrulyReady,
+  SHELF_K,
+} from './physics/coated-boards.ts';
+import { daylight } from './physics/daylight.ts';
+import { openings } from './physics/openings.ts';
+import type { PaintTruth } from './physics/paint-truth.ts';
+import { seededRandom } from './physics/random.ts';
 import {
-  type CoatState,
-  cureCoat,
-  FRESH_COAT,
-  type PaintTruth,
-  passesTouch,
-  SHED_PAINT,
-} from './physics/paint-truth.ts';
-import { type Random, seededRandom } from './physics/random.ts';
-import { type Load, type RackState, type RoomState, stepRoom } from './physics/room.ts';
+  airChanges,
+  type RackState,
+  type RoomState,
+  type RoomUse,
+  stepRoom,
+} from './physics/room.ts';
+import { releaseSolvent, solventAfter, type WetCoat } from './physics/solvent.ts';
 import { outdoorWeather } from './physics/weather.ts';
+import type { ShedPlan, Spot } from './shed-plan.ts';
+import { type ShedReading, shedSensors } from './shed-sensors.ts';
 
-/** One reading of a simulated sensor, as sent. */
-export interface ShedReading {
-  readonly sensor: string;
-  readonly quantity: Quantity;
-  readonly value: number;
-  /** UTC epoch ms */
-  readonly at: number;
+/** What a rack's air truly is, hidden from whoever only reads sensors. */
+export interface RackTruth {
+  readonly tempC: number;
+  readonly rhPercent: number;
+  /** how often the air between its boards is renewed from the room, per hour */
+  readonly renewalsPerHour: number;
 }
 
 /** A simulated shed that is carried on by whoever holds it; it has no clock of its own. */
 export interface Shed {
+  readonly plan: ShedPlan;
   /** UTC epoch ms up to which it has been carried on. */
   at(): number;
-  /** Carries it on, and returns what its sensors sent on the way, ascending by `at`. */
+  /** Carries it on, and returns what its sensors sent on the way, ascending by `sentAt`. */
   advanceTo(at: number): ShedReading[];
-  /** Puts boards on a rack (null takes them off, and their coat with them). */
-  lay(rack: RackName, load: Load | null): void;
+  /** Puts boards on a rack (null takes them off, and their coats with them). */
+  lay(rack: string, load: Load | null): void;
+  /** Carries what lies on a rack to another one that is bare. */
+  move(from: string, to: string): void;
   /**
    * Lays a fresh coat on the boards of a rack.
-   * @param slowness - how much slower than the shed's usual paint this coat cures, about 0.7 to 1.5
+   * @param solventG - turpentine in it
+   * @returns a number for this coat
    */
-  coat(rack: RackName, slowness: number): void;
-  /** Whether the hand test of a gate passes now; false where there is no coat. */
-  touch(rack: RackName, gate: Gate): boolean;
+  coat(rack: string, paint: PaintTruth, solventG: number): number;
+  /** Whether the hand test of a job passes on the newest coat now; false where there is none. */
+  touch(rack: string, gate: Gate, on?: Felt): boolean;
+  /** Whether all but the slowest tenth of the boards of a coat are there; null once the coat is gone. */
+  truth(coat: number): Readonly<Record<Gate, boolean>> | null;
+  rackTruth(rack: string): RackTruth;
+  /** Fresh air of the room just now, changes per hour. */
+  airChangesPerHour(): number;
+  /** Turpentine in the air of the room, well mixed, mg/m³. */
+  solventMgM3(): number;
 }
 
 const STEP_MS = 60_000;
-export const READING_PERIOD_MS = 300_000;
+/** Boards and their air are looked at this often; nothing in them is quicker. */
+const CURE_STEP_MS = 300_000;
+export const READING_PERIOD_MS = CART_SHED.readingPeriodMs;
 const MS_PER_HOUR = 3_600_000;
-/** Batches of paint differ by about this much either way: assumption, no source. */
-const TIN_SPREAD = 0.08;
+const DAY_MS = 24 * MS_PER_HOUR;
+const BATTERY_FULL_PERCENT = 97;
+const BATTERY_PERCENT_A_DAY = 0.1;
 
-interface Coated {
+interface Coat {
+  readonly id: number;
   readonly paint: PaintTruth;
-  readonly state: CoatState;
-}
-
-function slower(paint: PaintTruth, slowness: number): PaintTruth {
-  return {
-    ...paint,
-    lagHours: paint.lagHours * slowness,
-    ratePerHour: paint.ratePerHour / slowness,
-  };
+  boards: CoatedBoards;
+  wet: WetCoat;
 }
 
 /**
- * Makes the cart shed, settled to its weather.
+ * Makes a shed, settled to its weather, with bare racks.
  *
  * @param options - `seed`: any integer, the same seed and the same calls give the same readings;
- *   `startAt`: UTC epoch ms, moved up to a whole reading period
- * @returns the shed with bare racks
+ *   `startAt`: UTC epoch ms, moved up to a whole reading period; `plan`: the cart shed if left out
  */
-export function createShed(options: { seed: number; startAt: number }): Shed {
-  const { seed } = options;
+export function createShed(options: { seed: number; startAt: number; plan?: ShedPlan }): Shed {
+  const { seed, plan = CART_SHED } = options;
+  const { readingPeriodMs } = plan;
   const weather = outdoorWeather(seed);
-  const tins = seededRandom(seed, 2);
-  const noises = SIMULATED_SENSORS.map((_, index) => seededRandom(seed, 100 + index));
-  const coats: Record<RackName, Coated | null> = { door: null, back: null };
-  let now = Math.ceil(options.startAt / READING_PERIOD_MS) * READING_PERIOD_MS;
-  let room = settled(weather(now).absoluteHumidityGM3);
+  const opened = openings(seed, plan.airing);
+  const hands = seededRandom(seed, 3);
+  const startAt = Math.ceil(options.startAt / readingPeriodMs) * readingPeriodMs;
+  let now = startAt;
+  let room = settled(plan, weather(now).absoluteHumidityGM3);
+  let solventGM3 = 0;
+  let coatsLaid = 0;
+  /** coats by rack, the newest last; older ones are carried on for whoever judges */
+  const lots = new Map<string, Coat[]>(plan.racks.map(({ name }) => [name, []]));
 
-  const rackState = (rack: RackName): RackState => {
-    const state = room.racks[rackNames.indexOf(rack)];
-    if (state === undefined)
-      throw new RangeError(`rack is ${rack}; allowed: ${rackNames.join(', ')}`);
-    return state;
+  const indexOf = (rack: string): number => {
+    const index = plan.racks.findIndex(({ name }) => name === rack);
+    if (index >= 0) return index;
+    const allowed = plan.racks.map(({ name }) => name).join(', ');
+    throw new RangeError(`rack is ${rack}; allowed: ${allowed}`);
+  };
+  const rackState = (rack: string) => room.racks[indexOf(rack)] as RackState;
+  const coatsOn = (rack: string) => lots.get(rack) ?? [];
+
+  const use = (): RoomUse => {
+    const { fan } = plan;
+    const hour = (now % DAY_MS) / MS_PER_HOUR;
+    const runs = fan !== null && hour >= fan.fromHour && hour < fan.toHour;
+    return { moreAirChangesPerHour: opened(now), stirring: runs ? fan.stirring : 1 };
   };
 
   const airAt = (spot: Spot): { tempC: number; absoluteHumidityGM3: number } => {
-    if (spot === 'outdoors') return weather(now);
-    if (spot === 'room') return room;
-    if (spot !== 'floor') return rackState(spot);
-    const back = rackState('back');
-    return { ...back, tempC: back.tempC - FLOOR_COLDER_K };
+    if (spot.kind === 'outdoors') return weather(now);
+    if (spot.kind === 'room') return room;
+    const rack = rackState(spot.rack);
+    return { ...rack, tempC: rack.tempC + (SHELF_K[spot.shelf] ?? 0) };
   };
 
   const truthOf = (quantity: Quantity, spot: Spot): number => {
     const air = airAt(spot);
     if (quantity === 'air-temperature') return air.tempC;
     if (quantity === 'relative-humidity') return rhPercentOf(air);
-    const load = spot === 'door' || spot === 'back' ? rackState(spot).load : null;
+    if (quantity === 'battery') {
+      return BATTERY_FULL_PERCENT - (BATTERY_PERCENT_A_DAY * (now - startAt)) / DAY_MS;
+    }
+    const load = spot.kind === 'rack' ? rackState(spot.rack).load : null;
     // on a bare rack the pins sit in an offcut that has long been at rest with the air
     return load?.moisturePercent ?? equilibriumMoistureContent(air.tempC, rhPercentOf(air));
   };
+  const sensors = shedSensors(plan, seed, truthOf);
 
-  const read = (): ShedReading[] =>
-    SIMULATED_SENSORS.flatMap(({ id, spot, measures }, index) =>
-      measures.map(({ quantity, instrument }) => {
-        const value = measure(instrument, truthOf(quantity, spot), noises[index] as Random);
-        return { sensor: id, quantity, value, at: now };
-      }),
-    );
+  const renewals = (index: number, stirring: number) => {
+    const built = plan.build.racks[index];
+    return built === undefined ? 0 : (built.toRoomM3PerHour * stirring) / built.airM3;
+  };
+
+  const cureAll = (using: RoomUse) => {
+    const light = daylight(now);
+    plan.racks.forEach((rack, index) => {
+      const coats = coatsOn(rack.name);
+      if (coats.length === 0) return;
+      const state = rackState(rack.name);
+      const air = {
+        tempC: state.tempC,
+        rhPercent: rhPercentOf(state),
+        light: rack.light * light,
+        renewalsPerHour: renewals(index, using.stirring),
+      };
+      for (const coat of coats) {
+        coat.boards = cureBoards(coat.boards, air, CURE_STEP_MS / MS_PER_HOUR);
+      }
+    });
+  };
 
   const step = () => {
-    room = stepRoom(CART_SHED, room, weather(now), STEP_MS / 1000).state;
-    now += STEP_MS;
-    for (const rack of rackNames) {
-      const coated = coats[rack];
-      if (coated === null) continue;
-      const { tempC } = rackState(rack);
-      const air = { tempC, rhPercent: rhPercentOf(rackState(rack)) };
-      coats[rack] = {
-        ...coated,
-        state: cureCoat(coated.state, coated.paint, air, STEP_MS / MS_PER_HOUR),
-      };
+    const using = use();
+    room = stepRoom(plan.build, room, weather(now), STEP_MS / 1000, using).state;
+    let gaveG = 0;
+    for (const coat of [...lots.values()].flat()) {
+      const released = releaseSolvent(coat.wet, STEP_MS / 1000);
+      coat.wet = released.coat;
+      gaveG += released.gaveG;
     }
+    const aired = {
+      volumeM3: plan.build.volumeM3,
+      airChangesPerHour: airChanges(plan.build, using),
+    };
+    solventGM3 = solventAfter(solventGM3, gaveG, aired, STEP_MS / 1000);
+    now += STEP_MS;
+    if (now % CURE_STEP_MS === 0) cureAll(using);
+  };
+
+  const setLoad = (rack: string, load: Load | null) => {
+    const index = indexOf(rack);
+    const racks = room.racks.map((state, each) => (each === index ? { ...state, load } : state));
+    room = { ...room, racks };
   };
 
   return {
+    plan,
     at: () => now,
     advanceTo(at) {
       const readings: ShedReading[] = [];
       while (now + STEP_MS <= at) {
         step();
-        if (now % READING_PERIOD_MS === 0) readings.push(...read());
+        if (now % readingPeriodMs === 0) readings.push(...sensors.read(now));
       }
       return readings;
     },
     lay(rack, load) {
-      room = {
-        ...room,
-        racks: room.racks.map((state, index) =>
-          rackNames[index] === rack ? { ...state, load } : state,
-        ),
-      };
-      if (load === null) coats[rack] = null;
+      setLoad(rack, load);
+      if (load === null) lots.set(rack, []);
     },
-    coat(rack, slowness) {
-      const spread = 1 + TIN_SPREAD * (2 * tins.uniform() - 1);
-      coats[rack] = { paint: slower(SHED_PAINT, slowness * spread), state: FRESH_COAT };
+    move(from, to) {
+      if (rackState(to).load !== null || coatsOn(to).length > 0) {
+        throw new RangeError(`to is ${to}; allowed: a bare rack`);
+      }
+      setLoad(to, rackState(from).load);
+      lots.set(to, coatsOn(from));
+      setLoad(from, null);
+      lots.set(from, []);
     },
-    touch(rack, gate) {
-      const coated = coats[rack];
-      return coated !== null && passesTouch(coated.state, coated.paint, gate);
+    coat(rack, paint, solventG) {
+      coatsLaid += 1;
+      const boards = freshCoat(paint, seededRandom(seed, 1000 + coatsLaid));
+      const older = coatsOn(rack).filter(
+        (coat) => !gates.every((gate) => isTrulyReady(coat.boards, gate)),
+      );
+      lots.set(rack, [...older, { id: coatsLaid, paint, boards, wet: { solventG } }]);
+      return coatsLaid;
     },
+    touch(rack, gate, on = 'offcut') {
+      const newest = coatsOn(rack).at(-1);
+      return newest !== undefined && feel(newest.boards, gate, on, hands);
+    },
+    truth(id) {
+      const coat = [...lots.values()].flat().find((each) => each.id === id);
+      if (coat === undefined) return null;
+      const ready = (gate: Gate) => isTrulyReady(coat.boards, gate);
+      return Object.fromEntries(gates.map((gate) => [gate, ready(gate)])) as Record<Gate, boolean>;
+    },
+    rackTruth(rack) {
+      const state = rackState(rack);
+      const renewalsPerHour = renewals(indexOf(rack), use().stirring);
+      return { tempC: state.tempC, rhPercent: rhPercentOf(state), renewalsPerHour };
+    },
+    airChangesPerHour: () => airChanges(plan.build, use()),
+    solventMgM3: () => 1000 * solventGM3,
   };
 }
 
@@ -166,9 +242,9 @@ function rhPercentOf(air: { tempC: number; absoluteHumidityGM3: number }): numbe
   return Math.min(100, relativeHumidity(air.tempC, air.absoluteHumidityGM3, { over: 'water' }));
 }
 
-function settled(outdoorGM3: number): RoomState {
-  const tempC = 19.5;
+function settled(plan: ShedPlan, outdoorGM3: number): RoomState {
+  const tempC = plan.settledC;
   const absoluteHumidityGM3 = Math.min(outdoorGM3 + 0.5, absoluteHumidity(tempC, 95));
-  const racks = rackNames.map(() => ({ tempC, absoluteHumidityGM3, load: null }));
-  return { tempC, fabricTempC: 17, absoluteHumidityGM3, heaterOn: false, racks };
+  const racks = plan.racks.map(() => ({ tempC, absoluteHumidityGM3, load: null }));
+  return { tempC, fabricTempC: tempC - 2.5, absoluteHumidityGM3, heaterOn: false, racks };
 }

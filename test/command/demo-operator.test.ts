@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { Api } from '../../daemon/command/demo-api.ts';
 import { demoOperator } from '../../daemon/command/demo-operator.ts';
+import { rackNames } from '../../sensors/shed/cart-shed.ts';
 import { createShed, type Shed } from '../../sensors/shed/shed.ts';
 
 const HOUR_MS = 3_600_000;
@@ -45,7 +46,8 @@ const fakeApi = (async (name: string, sent: { params?: { id: string }; body?: Ca
 }) as unknown as Api;
 
 async function live(days: number): Promise<void> {
-  const operator = demoOperator(fakeApi, shed, { door: 'place-door', back: 'place-back' });
+  const places = Object.fromEntries(rackNames.map((rack) => [rack, `place-${rack}`]));
+  const operator = demoOperator(fakeApi, shed, places);
   for (let at = START; at < START + days * 24 * HOUR_MS; at += 600_000) {
     shed.advanceTo(at);
     await operator.lookAround();
@@ -70,7 +72,7 @@ describe('the scripted operator of the demo', () => {
       const order = of('createCoat').filter((call) => call.batch === batch);
       expect(order.map(({ body }) => body.coat)).toEqual([0, 1, 2]);
     }
-    expect(of('createBatch').length).toBe(closed.length + 2);
+    expect(of('createBatch').length).toBe(closed.length + rackNames.length);
     const names = of('createBatch').map(({ body }) => body.name);
     expect(new Set(names).size).toBe(names.length);
   });

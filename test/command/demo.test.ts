@@ -43,7 +43,7 @@ afterEach(() => {
 
 describe('the demo', () => {
   it(
-    'shows two racks at work as soon as it is ready, lives on, and leaves nothing behind',
+    'shows four racks at work as soon as it is ready, lives on, and leaves nothing behind',
     async () => {
       expect(existsSync(fileURLToPath(CLI)), 'run npm run build first').toBe(true);
       const demo = startDemo('--http', '0', '--mqtt', '0', '--speed', '3000');
@@ -56,7 +56,7 @@ describe('the demo', () => {
       expect(overview.unplacedSensors).toBe(0);
       expect(overview.intake.refused).toBe(0);
       const racks = overview.places.filter(({ kind }) => kind === 'rack');
-      expect(racks).toHaveLength(2);
+      expect(racks).toHaveLength(4);
       for (const { air, batches } of racks) {
         expect(air.tempC).toBeGreaterThan(10);
         expect(air.rhPercent).toBeGreaterThan(20);

@@ -59,7 +59,7 @@ const WRONG_WAYS: [string, string, string][] = [
     "import type { Place } from '../contract/place.ts';",
   ],
   ['only-what-science-may-import', 'daemon/science/b3.ts', "import 'node:fs';"],
-  ['only-what-science-may-import', 'daemon/science/b4.ts', "import 'zod';"],
+  ['only-what-science-may-import', 'daemon/science/cure-b4.ts', "import 'zod';"],
   ['only-what-rules-may-import', 'daemon/rules/b1.ts', "import '../store/open.ts';"],
   [
     'only-what-rules-may-import',
@@ -88,6 +88,12 @@ const WRONG_WAYS: [string, string, string][] = [
   ['only-what-payload-may-import', 'sensors/payload/b1.ts', "import 'node:buffer';"],
   ['only-what-correct-may-import', 'sensors/correct/b1.ts', "import '../payload/plain.ts';"],
   ['only-what-shed-may-import', 'sensors/shed/b1.ts', "import '../../daemon/store/open.ts';"],
+  [
+    'the-truth-knows-no-model',
+    'sensors/shed/physics/b2.ts',
+    "import '../../../daemon/science/cure-b4.ts';",
+  ],
+  ['shed-physics-is-pure', 'sensors/shed/physics/b3.ts', "import '../shed.ts';"],
   ['only-what-dashboard-may-import', 'dashboard/b1.ts', "import 'uplot';"],
   ['only-what-dashboard-may-import', 'dashboard/b2.ts', "import '../daemon/science/air.ts';"],
   ['only-what-dashboard-may-import', 'dashboard/b3.ts', "import 'zod';"],

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { absoluteHumidity, relativeHumidity } from '../../daemon/science/air.ts';
 import { equilibriumMoistureContent } from '../../daemon/science/wood.ts';
-import { CART_SHED } from '../../sensors/shed/cart-shed.ts';
+import { CART_SHED as CART_SHED_PLAN } from '../../sensors/shed/cart-shed.ts';
+import { restedLoad } from '../../sensors/shed/physics/board-moisture.ts';
 import {
   heatHeld,
   type RoomBuild,
@@ -11,14 +12,19 @@ import {
 } from '../../sensors/shed/physics/room.ts';
 import { outdoorWeather } from '../../sensors/shed/physics/weather.ts';
 
+const CART_SHED: RoomBuild = {
+  ...CART_SHED_PLAN.build,
+  racks: [0, 3].flatMap((rack) => CART_SHED_PLAN.build.racks[rack] ?? []),
+};
+
 const START: RoomState = {
   tempC: 15,
   fabricTempC: 13,
   absoluteHumidityGM3: 9,
   heaterOn: false,
   racks: [
-    { tempC: 14, absoluteHumidityGM3: 9, load: { dryMassKg: 190, moisturePercent: 15 } },
-    { tempC: 14, absoluteHumidityGM3: 9, load: { dryMassKg: 220, moisturePercent: 18 } },
+    { tempC: 14, absoluteHumidityGM3: 9, load: restedLoad(190, 15) },
+    { tempC: 14, absoluteHumidityGM3: 9, load: restedLoad(220, 18) },
   ],
 };
 const COLD = { tempC: 4, absoluteHumidityGM3: 5 };
@@ -110,7 +116,7 @@ describe('the simulated room', () => {
   it('holds the stagnant rack damper than the stirred one, and both damper than the room', () => {
     const same = START.racks.map((rack) => ({
       ...rack,
-      load: { dryMassKg: 200, moisturePercent: 17 },
+      load: restedLoad(200, 17),
     }));
     const state = run(CART_SHED, { ...START, racks: same }, COLD, 72);
     const [door, back] = state.racks.map(({ absoluteHumidityGM3 }) => absoluteHumidityGM3);

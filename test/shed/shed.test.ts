@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { quantityFacts } from '../../daemon/contract/quantity.ts';
 import { SIMULATED_SENSORS } from '../../sensors/shed/cart-shed.ts';
+import { restedLoad } from '../../sensors/shed/physics/board-moisture.ts';
+import { MIDDLING_PAINT } from '../../sensors/shed/physics/paint-truth.ts';
 import { createShed, READING_PERIOD_MS, type Shed } from '../../sensors/shed/shed.ts';
 
 const HOUR_MS = 3_600_000;
@@ -8,10 +10,10 @@ const START = Date.UTC(2026, 4, 8, 15);
 
 function loaded(seed: number): Shed {
   const shed = createShed({ seed, startAt: START });
-  shed.lay('door', { dryMassKg: 190, moisturePercent: 15 });
-  shed.lay('back', { dryMassKg: 220, moisturePercent: 17 });
-  shed.coat('door', 1);
-  shed.coat('back', 1);
+  shed.lay('door', restedLoad(190, 15));
+  shed.lay('back', restedLoad(220, 17));
+  shed.coat('door', MIDDLING_PAINT, 400);
+  shed.coat('back', MIDDLING_PAINT, 400);
   return shed;
 }
 
@@ -73,7 +75,7 @@ describe('the simulated shed', () => {
     expect(shed.touch('door', 'recoat')).toBe(false);
     shed.advanceTo(START + 90 * HOUR_MS);
     expect(shed.touch('door', 'recoat')).toBe(true);
-    shed.coat('door', 1);
+    shed.coat('door', MIDDLING_PAINT, 400);
     expect(shed.touch('door', 'turn')).toBe(false);
     shed.lay('door', null);
     shed.advanceTo(START + 300 * HOUR_MS);

@@ -8,6 +8,8 @@ export interface Instrument {
   readonly noise: number;
   /** smallest step of what it sends */
   readonly step: number;
+  /** share of its readings that never arrive */
+  readonly lost?: number;
   readonly lowest?: number;
   readonly highest?: number;
 }

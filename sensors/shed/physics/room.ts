@@ -1,5 +1,5 @@
 import { absoluteHumidity, relativeHumidity } from '../../../daemon/science/air.ts';
-import { equilibriumMoistureContent } from '../../../daemon/science/wood.ts';
+import { exchangeMoisture, type Load, waterInLoad } from './board-moisture.ts';
 import type { OutdoorAir } from './weather.ts';
 
 /** What a rack is built like: a pocket of air around boards, inside the room. */
@@ -21,6 +21,7 @@ export interface RoomBuild {
   readonly fabricJPerK: number;
   readonly airToFabricWPerK: number;
   readonly fabricToOutdoorsWPerK: number;
+  /** through cracks, with everything shut and no wind */
   readonly airChangesPerHour: number;
   readonly heater: {
     readonly powerW: number;
@@ -28,12 +29,6 @@ export interface RoomBuild {
     readonly offAboveC: number;
   };
   readonly racks: readonly RackBuild[];
-}
-
-/** Boards on a rack; their own moisture is what makes a rack damper than its room. */
-export interface Load {
-  readonly dryMassKg: number;
-  readonly moisturePercent: number;
 }
 
 export interface RackState {
@@ -50,6 +45,16 @@ export interface RoomState {
   readonly racks: readonly RackState[];
 }
 
+/** What somebody has set or opened. */
+export interface RoomUse {
+  /** fresh air beyond that of the cracks: an open door, wind, an extractor; changes per hour */
+  readonly moreAirChangesPerHour: number;
+  /** how much more air a fan moves between racks and room; 1 without one */
+  readonly stirring: number;
+}
+
+export const SHUT: RoomUse = { moreAirChangesPerHour: 0, stirring: 1 };
+
 /** What crossed the room's bounds in a step, so that nothing is gained or lost unseen. */
 export interface RoomFlows {
   readonly heaterJ: number;
@@ -63,8 +68,6 @@ const AIR_J_PER_M3K = 1211;
 /** Heat that loaded and bare racks store, J per K: timber at about 1.6 kJ/(kg·K), from memory. */
 const TIMBER_J_PER_KG_K = 1600;
 const BARE_RACK_J_PER_K = 60_000;
-/** Hours in which sawn, coated boards lose about two thirds of their excess moisture: assumption, no source. */
-const BOARD_MOISTURE_HOURS = 400;
 const HOUR_S = 3600;
 const LONGEST_STEP_S = 30;
 
@@ -91,7 +94,7 @@ export function waterHeld(build: RoomBuild, state: RoomState): number {
   let heldG = build.volumeM3 * state.absoluteHumidityGM3;
   state.racks.forEach((rack, index) => {
     heldG += (build.racks[index]?.airM3 ?? 0) * rack.absoluteHumidityGM3;
-    if (rack.load !== null) heldG += rack.load.dryMassKg * 10 * rack.load.moisturePercent;
+    if (rack.load !== null) heldG += waterInLoad(rack.load);
   });
   return heldG;
 }
@@ -102,12 +105,22 @@ function condense(tempC: number, vapourG: number, airM3: number) {
   return { vapourG: Math.min(vapourG, most), condensedG: Math.max(0, vapourG - most) };
 }
 
-function shortStep(build: RoomBuild, state: RoomState, outdoors: OutdoorAir, dtS: number) {
+/** Fresh air of the room, changes per hour. */
+export const airChanges = (build: RoomBuild, use: RoomUse): number =>
+  build.airChangesPerHour + use.moreAirChangesPerHour;
+
+function shortStep(
+  build: RoomBuild,
+  use: RoomUse,
+  state: RoomState,
+  outdoors: OutdoorAir,
+  dtS: number,
+) {
   const heaterOn = state.heaterOn
     ? state.tempC < build.heater.offAboveC
     : state.tempC < build.heater.onBelowC;
   const heaterJ = heaterOn ? build.heater.powerW * dtS : 0;
-  const aired = (build.airChangesPerHour * build.volumeM3 * dtS) / HOUR_S;
+  const aired = (airChanges(build, use) * build.volumeM3 * dtS) / HOUR_S;
   const toFabricJ = build.airToFabricWPerK * (state.tempC - state.fabricTempC) * dtS;
   const airedJ = AIR_J_PER_M3K * aired * (state.tempC - outdoors.tempC);
   const throughFabricJ = build.fabricToOutdoorsWPerK * (state.fabricTempC - outdoors.tempC) * dtS;
@@ -130,18 +143,16 @@ function shortStep(build: RoomBuild, state: RoomState, outdoors: OutdoorAir, dtS
     heatToOutdoorsJ += lostJ;
     const tempC = rack.tempC + (fromRoomJ - lostJ) / rackJPerK(rack.load);
 
-    const swapped = (built.toRoomM3PerHour * dtS) / HOUR_S;
+    const swapped = (built.toRoomM3PerHour * use.stirring * dtS) / HOUR_S;
     const fromRoomG = swapped * (state.absoluteHumidityGM3 - rack.absoluteHumidityGM3);
     roomG -= fromRoomG;
     let load = rack.load;
     let fromBoardsG = 0;
     if (load !== null) {
       const rhPercent = Math.min(100, relativeHumidity(rack.tempC, rack.absoluteHumidityGM3));
-      const excessPercent =
-        load.moisturePercent - equilibriumMoistureContent(rack.tempC, rhPercent);
-      const lostPercent = (excessPercent * dtS) / (BOARD_MOISTURE_HOURS * HOUR_S);
-      load = { ...load, moisturePercent: load.moisturePercent - lostPercent };
-      fromBoardsG = load.dryMassKg * 10 * lostPercent;
+      const exchanged = exchangeMoisture(load, { tempC: rack.tempC, rhPercent }, dtS);
+      load = exchanged.load;
+      fromBoardsG = exchanged.gaveG;
     }
     const air = condense(
       tempC,
@@ -175,6 +186,7 @@ function shortStep(build: RoomBuild, state: RoomState, outdoors: OutdoorAir, dtS
  * @param build - how the room is made
  * @param state - the room before; `racks` in the order of `build.racks`
  * @param outdoors - the air outside, taken as constant over the step
+ * @param use - what is open and what runs
  * @param dtS - length of the step, s, above 0; worked off in short steps of at most 30 s
  * @returns the room after, and what crossed its bounds: held before + flows in − flows out is held
  *   after, to rounding
@@ -185,13 +197,14 @@ export function stepRoom(
   state: RoomState,
   outdoors: OutdoorAir,
   dtS: number,
+  use: RoomUse = SHUT,
 ): { state: RoomState; flows: RoomFlows } {
   if (!(dtS > 0 && Number.isFinite(dtS))) throw new RangeError(`dtS is ${dtS}; allowed: above 0`);
   const steps = Math.ceil(dtS / LONGEST_STEP_S);
   const flows = { heaterJ: 0, heatToOutdoorsJ: 0, vapourToOutdoorsG: 0, condensedG: 0 };
   let current = state;
   for (let step = 0; step < steps; step++) {
-    const next = shortStep(build, current, outdoors, dtS / steps);
+    const next = shortStep(build, use, current, outdoors, dtS / steps);
     current = next.state;
     flows.heaterJ += next.flows.heaterJ;
     flows.heatToOutdoorsJ += next.flows.heatToOutdoorsJ;
