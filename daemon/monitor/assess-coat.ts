@@ -14,7 +14,12 @@ import { brushHolds } from '../rules/brush-air.ts';
 import { hourMs } from '../rules/cure-span.ts';
 import type { CoatFact } from '../rules/facts.ts';
 import { planHolds } from '../rules/gate-limits.ts';
-import { type GateQuestion, gateVerdict, gateWord, type VerdictLimits } from '../rules/gate-verdict.ts';
+import {
+  type GateQuestion,
+  gateVerdict,
+  gateWord,
+  type VerdictLimits,
+} from '../rules/gate-verdict.ts';
 import { localTime } from '../rules/local-time.ts';
 import { airSources } from '../rules/place.ts';
 import { isColdSeason, recoatWindow } from '../rules/recoat-window.ts';

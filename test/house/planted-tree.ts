@@ -22,6 +22,7 @@ const RULES = [
   'daemon/rules/tsconfig.json',
   'daemon/science/tsconfig.json',
   'dashboard/tsconfig.json',
+  'sensors/attached/tsconfig.json',
   'sensors/correct/tsconfig.json',
   'sensors/payload/tsconfig.json',
   'sensors/publish/tsconfig.json',
