@@ -26,7 +26,7 @@ const COATING_MS = 1.5 * 3_600_000;
  */
 export function judgedSite(plan: ShedPlan, startAt: number) {
   const kept = keptReadings();
-  const site = openSite({}, 'memory', { readings: kept.source, airFreshMs: AIR_STANDS_MS });
+  const site = openSite({}, { inMemory: true, readings: kept.source, airFreshMs: AIR_STANDS_MS });
   const { writer, newId } = site;
   let now = startAt;
   const readings: IncomingReading[] = [];
