@@ -125,8 +125,13 @@ const TABLE = {
     packages: ['preact', '@preact/*', 'uplot'],
   },
   'dashboard-build': { from: 'dashboard/vite\\.config\\.ts$', packages: ['vite'], node: true },
+  'dashboard-code': {
+    from: 'dashboard/print/qr-code',
+    folders: ['dashboard', CONTRACT],
+    packages: ['preact', '@preact/*', 'uqr'],
+  },
   dashboard: {
-    from: 'dashboard/(?!chart|vite\\.config\\.ts$)',
+    from: 'dashboard/(?!chart|print/qr-code|vite\\.config\\.ts$)',
     folders: ['dashboard', CONTRACT],
     packages: ['preact', '@preact/*'],
   },

@@ -44,6 +44,13 @@ const addresses = {
   listPhotos: { method: 'GET', path: '/api/v1/batches/:id/photos' },
   createPhoto: { method: 'POST', path: '/api/v1/batches/:id/photos' },
   removePhoto: { method: 'DELETE', path: '/api/v1/batches/:id/photos/:part' },
+  listNotices: { method: 'GET', path: '/api/v1/notices' },
+  readNoticeChannels: { method: 'GET', path: '/api/v1/notice-channels' },
+  fitToBrush: { method: 'GET', path: '/api/v1/fit-to-brush' },
+  readLockUp: { method: 'GET', path: '/api/v1/lock-up' },
+  tickLockUp: { method: 'POST', path: '/api/v1/lock-up/ticks' },
+  mixture: { method: 'GET', path: '/api/v1/mixture' },
+  shoppingList: { method: 'GET', path: '/api/v1/shopping-list' },
   listRefused: { method: 'GET', path: '/api/v1/refused' },
 } as const satisfies {
   [N in RouteName]?: { method: Routes[N]['method']; path: Routes[N]['path'] };

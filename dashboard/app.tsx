@@ -5,11 +5,16 @@ import { AheadPage } from './ahead/ahead-page.tsx';
 import { ApiPage } from './api-page/api-page.tsx';
 import { AwayBanner } from './away-banner.tsx';
 import { BatchPage } from './batch/batch-page.tsx';
+import { BrushPage } from './brush/brush-page.tsx';
 import { CautionsPage } from './cautions/cautions-page.tsx';
+import { LockUpPage } from './lock-up/lock-up-page.tsx';
+import { NoticesPage } from './notices/notices-page.tsx';
 import { PageFoot } from './page-foot.tsx';
 import { PageHead } from './page-head.tsx';
 import { ReportPage } from './report/report-page.tsx';
 import { SeasonPage } from './report/season-page.tsx';
+import { PotPage } from './pot/pot-page.tsx';
+import { PrintPage } from './print/print-page.tsx';
 import { type Page, pageOf } from './router.ts';
 import { SetupPage } from './setup/setup-page.tsx';
 import { useShed } from './shed-context.ts';
@@ -44,6 +49,16 @@ function Shown({ page }: { page: Page }) {
       return <SeasonPage />;
     case 'ahead':
       return <AheadPage />;
+    case 'brush':
+      return <BrushPage />;
+    case 'pot':
+      return <PotPage />;
+    case 'lock-up':
+      return <LockUpPage />;
+    case 'notices':
+      return <NoticesPage />;
+    case 'print':
+      return <PrintPage sheet={page.sheet} given={page.given} />;
     case 'setup':
       return <SetupPage />;
     case 'topics':

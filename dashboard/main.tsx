@@ -16,6 +16,8 @@ import './styles/button.css';
 import './styles/form.css';
 import './styles/listing.css';
 import './styles/access.css';
+import './styles/bench.css';
+import './styles/print.css';
 import './styles/ahead.css';
 import './styles/report.css';
 import './styles/topics.css';

@@ -5,6 +5,10 @@ import { useShed } from './shed-context.ts';
 const links = [
   { kind: 'wall', address: '#/', words: 'Wall' },
   { kind: 'ahead', address: '#/ahead', words: 'What comes' },
+  { kind: 'brush', address: '#/brush', words: 'Brush' },
+  { kind: 'pot', address: '#/pot', words: 'Pot' },
+  { kind: 'lock-up', address: '#/lock-up', words: 'Lock up' },
+  { kind: 'notices', address: '#/notices', words: 'Notices' },
   { kind: 'setup', address: '#/setup', words: 'Set up' },
   { kind: 'topics', address: '#/topics', words: 'Topics' },
   { kind: 'access', address: '#/access', words: 'Access' },

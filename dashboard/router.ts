@@ -5,6 +5,11 @@ export type Page =
   | { readonly kind: 'report'; readonly id: string }
   | { readonly kind: 'season' }
   | { readonly kind: 'ahead' }
+  | { readonly kind: 'brush' }
+  | { readonly kind: 'pot' }
+  | { readonly kind: 'lock-up' }
+  | { readonly kind: 'notices' }
+  | { readonly kind: 'print'; readonly sheet: PrintSheet; readonly given: URLSearchParams }
   | { readonly kind: 'setup' }
   /** `from`: a topic that a rule is to be written for. */
   | { readonly kind: 'topics'; readonly from: string | null }
@@ -26,6 +31,14 @@ export function pageOf(hash: string): Page {
   const report = /^\/batch\/([^/]+)\/report$/.exec(path);
   if (report?.[1] !== undefined) return { kind: 'report', id: plainText(report[1]) };
   if (path === '/season') return { kind: 'season' };
+  const print = /^\/print\/(strip|label|rack|door)(?:\?(.*))?$/.exec(path);
+  if (print?.[1] !== undefined) {
+    const given = new URLSearchParams(print[2] ?? '');
+    return { kind: 'print', sheet: print[1] as PrintSheet, given };
+  }
+  for (const kind of ['brush', 'pot', 'lock-up', 'notices'] as const) {
+    if (path === `/${kind}`) return { kind };
+  }
   if (path === '/ahead') return { kind: 'ahead' };
   if (path === '/setup') return { kind: 'setup' };
   const topic = /^\/topics(?:\/([^/]+))?$/.exec(path);
@@ -48,6 +61,20 @@ function plainText(part: string): string {
   } catch {
     return part;
   }
+}
+
+/** What is printed to be used away from any screen. */
+export type PrintSheet = 'strip' | 'label' | 'rack' | 'door';
+
+/** The address of a sheet to print; what is undefined is left out. */
+export function printAddress(
+  sheet: PrintSheet,
+  given: Readonly<Record<string, string | number | undefined>> = {},
+): string {
+  const said = Object.entries(given).flatMap(([name, value]) =>
+    value === undefined ? [] : [`${name}=${encodeURIComponent(String(value))}`],
+  );
+  return `#/print/${sheet}${said.length === 0 ? '' : `?${said.join('&')}`}`;
 }
 
 /** The address of a batch’s page. */

@@ -49,6 +49,9 @@ export const LockUp = z.object({
       }),
     )
     .describe('empty on a day without coating'),
+  card: z
+    .array(z.object({ title: z.string(), text: z.string() }))
+    .describe('the whole list as it stands on the card at the door, on any day'),
   night: z
     .array(
       z.object({

@@ -80,6 +80,7 @@ export function lockUpList({ facts, source, assess, airAhead, limits, timeZone }
         const { done, at, by } = lineState(words.line, day, ticks, notices);
         return { ...words, done, at: toMoment(at), by, repeats: words.line === 'rags' };
       }),
+      card: lockUpWords.map(({ title, text }) => ({ title, text })),
       night: isToday ? tonight(now) : [],
     };
   };

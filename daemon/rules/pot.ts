@@ -45,7 +45,7 @@ export function amountsOf(litres: readonly number[], paintKgPerL: number | null)
         ? [paintDensityKgPerL, 'assumption: look on the tin']
         : [paintKgPerL, 'as given'],
     rawLinseedOil: [DENSITY_KG_PER_L.linseedOil, 'published: 0.934 at 15 °C, 0.925 at 25 °C'],
-    turpentine: [DENSITY_KG_PER_L.turpentine, 'published: 0.86 at 20 °C'],
+    turpentine: [DENSITY_KG_PER_L.turpentine, 'published: 0.86'],
   };
   const grams = partMassesG(
     litres,
@@ -117,18 +117,19 @@ export function mixingSteps(mixture: Mixture, pot: MixtureReply['pot']): string[
     'Lift off a skin, stir the paint up from the bottom of its tin, and strain it where there are lumps.',
   ];
   if (pot !== null) {
-    for (const { words, stickCm, millilitres, grams } of pot.marks) {
+    for (const { part, words, stickCm, millilitres, grams } of pot.marks) {
+      const mind = part === 'turpentine' ? ' Doors open, away from any flame or spark.' : '';
       steps.push(
-        `Pour ${words} until the stick is wet to ${stickCm.toFixed(1)} cm (${millilitres} mL, ${grams} g).`,
+        `Pour ${words} until the stick is wet to ${stickCm.toFixed(1)} cm (${millilitres} mL, ${grams} g).${mind}`,
       );
     }
     if (pot.fills > 1) steps.push(`So ${pot.fills} times, each pot alike.`);
   }
+  if (mixture.turpentine > 0 && pot === null) {
+    steps.push('Turpentine goes in last, with the doors open, away from any flame or spark.');
+  }
   if (mixture.rawLinseedOil > 0 || mixture.turpentine > 0) {
     steps.push('Stir until no streak is left; stir again whenever the brush has rested.');
-  }
-  if (mixture.turpentine > 0) {
-    steps.push('Turpentine goes in last, with the doors open, away from any flame or spark.');
   }
   steps.push('Write mixture, colour and date on the pot. The rag goes into the can with water.');
   return steps;

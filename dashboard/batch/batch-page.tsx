@@ -2,7 +2,7 @@ import type { Batch } from '../../daemon/contract/batch.ts';
 import type { Overview } from '../../daemon/contract/overview.ts';
 import { BatchActions } from '../actions/batch-actions.tsx';
 import { ProblemNote } from '../forms/problem-note.tsx';
-import { reportAddress } from '../router.ts';
+import { printAddress, reportAddress } from '../router.ts';
 import { useShed } from '../shed-context.ts';
 import { speciesWords, surfaceWords } from '../words/thing-words.ts';
 import { AirHere } from './air-here.tsx';
@@ -50,6 +50,11 @@ export function BatchPage({ id }: { id: string }) {
       {where !== null && <AirHere place={where.place} cautions={coat?.cautions ?? []} />}
       {coat !== null && <ChartPanel chart={chart} coat={coat} />}
       <CoatList batch={batch} onChanged={reload} />
+      <p class="action-row batch-print">
+        <a class="button" href={printAddress('rack', { batchId: batch.id })}>
+          Print the card for the rack
+        </a>
+      </p>
       <LogList batch={batch} />
       <p class="batch-report">
         <a href={reportAddress(batch.id)}>The report of this batch, to print or to keep</a>

@@ -11,7 +11,7 @@ export function WallFoot({ overview }: { overview: Overview }) {
       {first !== undefined && (
         <p class="wall-notice">
           {first.kind === 'rags' ? ragsLine : first.text}
-          {notices.length > 1 && <a href="#/setup"> and {notices.length - 1} more</a>}
+          {notices.length > 1 && <a href="#/notices"> and {notices.length - 1} more</a>}
         </p>
       )}
       <p class="wall-caution">

@@ -51,6 +51,12 @@ needs('chromium')(
     const pages = [
       { name: 'wall', path: () => '#/', ready: 'Ready to coat again' },
       { name: 'batch', path: () => `#/batch/${batchId}`, ready: 'What the boards may do' },
+      { name: 'brush', path: () => '#/brush', ready: 'The hours ahead' },
+      { name: 'pot', path: () => '#/pot', ready: 'What to buy' },
+      { name: 'lock-up', path: () => '#/lock-up', ready: 'Print the card' },
+      { name: 'notices', path: () => '#/notices', ready: 'How they are told' },
+      { name: 'rack card', path: () => `#/print/rack?batchId=${batchId}`, ready: 'Felt dry' },
+      { name: 'door card', path: () => '#/print/door', ready: 'Before you lock up' },
       { name: 'set-up', path: () => '#/setup', ready: 'probe-7' },
       { name: 'topics', path: () => '#/topics', ready: 'looks like 21.5 °C' },
       { name: 'rule', path: () => '#/topics/farm%2Fattic%2Ftemp_f', ready: 'It would take one' },

@@ -1,0 +1,85 @@
+import { useCallback, useState } from 'preact/hooks';
+import type { Overview, OverviewPlace } from '../../daemon/contract/overview.ts';
+import { SelectField } from '../forms/field.tsx';
+import { ProblemNote } from '../forms/problem-note.tsx';
+import { useShed } from '../shed-context.ts';
+import { useReply } from '../use-reply.ts';
+import { placeKindWords } from '../words/thing-words.ts';
+import { FitAnswer } from './fit-answer.tsx';
+import { MoistureForm } from './moisture-form.tsx';
+
+/** “Fit to brush?” for a shed or a wall, and for the boards that are to be coated there. */
+export function BrushPage() {
+  const overview = useShed().live.overview.value;
+  if (overview === null) return <main class="page" />;
+  if (overview.places.length === 0) {
+    return (
+      <main class="page">
+        <h1>Fit to brush?</h1>
+        <p class="lead">
+          There is no place yet. <a href="#/setup">Set up the shed or the wall first.</a>
+        </p>
+      </main>
+    );
+  }
+  return <BrushQuestion overview={overview} />;
+}
+
+/** Rooms and walls are where one brushes; racks come after them. */
+const order: readonly OverviewPlace['kind'][] = ['room', 'wall', 'rack', 'outdoors'];
+
+function BrushQuestion({ overview }: { overview: Overview }) {
+  const { api } = useShed();
+  const places = [...overview.places].sort((a, b) => order.indexOf(a.kind) - order.indexOf(b.kind));
+  const [placeId, setPlaceId] = useState(places[0]?.id ?? '');
+  const [batchId, setBatchId] = useState('');
+  const ask = useCallback(
+    () => api.call('fitToBrush', { query: { placeId, ...(batchId === '' ? {} : { batchId }) } }),
+    [api, placeId, batchId],
+  );
+  const { replied, again } = useReply(ask);
+  const batches = overview.places.flatMap((place) => place.batches);
+  return (
+    <main class="page brush">
+      <h1>Fit to brush?</h1>
+      <div class="field-grid brush-where">
+        <SelectField
+          label="Where"
+          name="placeId"
+          value={placeId}
+          onChange={setPlaceId}
+          pointer="/placeId"
+          problem={null}
+        >
+          {places.map((place) => (
+            <option key={place.id} value={place.id}>
+              {place.name}, {placeKindWords[place.kind].toLowerCase()}
+            </option>
+          ))}
+        </SelectField>
+        <SelectField
+          label="Which boards"
+          name="batchId"
+          value={batchId}
+          onChange={setBatchId}
+          pointer="/batchId"
+          problem={null}
+        >
+          <option value="">No matter which</option>
+          {batches.map((batch) => (
+            <option key={batch.id} value={batch.id}>
+              {batch.name}
+            </option>
+          ))}
+        </SelectField>
+      </div>
+      {replied.kind === 'failed' && <ProblemNote problem={replied.problem} />}
+      {replied.kind === 'there' && <FitAnswer fit={replied.reply} />}
+      <section class="brush-meter" aria-labelledby="meter-title">
+        <h2 id="meter-title">The meter</h2>
+        <p class="quiet">Five boards, 30 cm from the end: the worst of them counts.</p>
+        <MoistureForm placeId={placeId} batchId={batchId} onRecorded={again} />
+      </section>
+    </main>
+  );
+}

@@ -1,0 +1,63 @@
+import { useState } from 'preact/hooks';
+import { TextField } from '../forms/field.tsx';
+import { numberOf, textOf } from '../forms/typed.ts';
+import { useSending } from '../forms/use-sending.ts';
+import { WriteFrame } from '../forms/write-frame.tsx';
+import { useShed } from '../shed-context.ts';
+
+/** One figure says little; five on different boards say something. Common practice, no source. */
+const boards = [0, 1, 2, 3, 4] as const;
+
+interface MoistureFormProps {
+  placeId: string;
+  /** Empty where no boards were named: the figures are then of the place. */
+  batchId: string;
+  onRecorded: () => void;
+}
+
+/** Takes in what a moisture meter shows, five boards at a time. */
+export function MoistureForm({ placeId, batchId, onRecorded }: MoistureFormProps) {
+  const { api, live } = useShed();
+  const sending = useSending();
+  const [sent, setSent] = useState<readonly number[]>([]);
+
+  async function record(form: FormData, element: HTMLFormElement): Promise<void> {
+    const typed = boards.filter((at) => textOf(form, `value-${at}`) !== '');
+    setSent(typed);
+    const reading = await sending.send((id) =>
+      api.call('createReading', {
+        body: {
+          id,
+          ...(batchId === '' ? { placeId } : { batchId }),
+          quantity: 'wood-moisture',
+          values: typed.map((at) => numberOf(form, `value-${at}`)),
+          at: new Date(live.now.peek()).toISOString(),
+        },
+      }),
+    );
+    if (reading === null) return;
+    element.reset();
+    onRecorded();
+  }
+
+  return (
+    <WriteFrame problem={sending.problem} busy={sending.busy} onSend={record}>
+      <div class="field-grid field-grid-five">
+        {boards.map((at) => (
+          <TextField
+            key={at}
+            label={`Board ${at + 1}`}
+            name={`value-${at}`}
+            kind="number"
+            unit="%"
+            pointer={`/values/${sent.indexOf(at)}`}
+            problem={sending.problem}
+          />
+        ))}
+      </div>
+      <button type="submit" class="button button-main">
+        Record the figures
+      </button>
+    </WriteFrame>
+  );
+}
