@@ -7,7 +7,9 @@ import type { BatchFact, PlaceFact } from '../rules/facts.ts';
 import { brushReasons, brushWord, brushWords } from '../rules/fit-to-brush.ts';
 import { marginOf, nightAhead } from '../rules/hour-ahead.ts';
 import { airSources } from '../rules/place.ts';
+import { runningMetres } from '../rules/rack-capacity.ts';
 import { type SolventQuestion, solventCautions } from '../rules/solvent-air.ts';
+import type { Hemisphere } from '../rules/wall-sun.ts';
 import { boardArea } from '../science/paint.ts';
 import type { AirAheadReader } from './hours-ahead.ts';
 import type { PlaceNow } from './place-now.ts';
@@ -21,6 +23,7 @@ interface BrushParts {
   localLimitPpm(): number | null;
   limits: ApplicationLimits;
   timeZone: string;
+  hemisphere: Hemisphere;
 }
 
 /** Answers “fit to brush?” for a place, and for the boards that are to be coated there. */
@@ -46,7 +49,7 @@ export function brushCheck(parts: BrushParts) {
       ({ id, kind }) => kind === 'rack' && airSources(places, id).includes(place.id),
     );
     if (racks.length === 0) return null;
-    const metres = ({ boards }: BatchFact) => (boards.count * boards.lengthMm) / 1000;
+    const metres = ({ boards }: BatchFact) => runningMetres(boards);
     let usedM = 0;
     let isThere = false;
     for (const other of batches.values()) {
@@ -55,7 +58,7 @@ export function brushCheck(parts: BrushParts) {
       usedM += metres(other);
       if (other.id === batch?.id) isThere = true;
     }
-    const capacities = racks.map((rack) => capacityOf(rack));
+    const capacities = racks.map(({ capacityM }) => capacityM ?? null);
     const known = capacities.every((capacity) => capacity !== null);
     const capacityM = known ? capacities.reduce<number>((sum, one) => sum + (one ?? 0), 0) : null;
     return {
@@ -99,7 +102,7 @@ export function brushCheck(parts: BrushParts) {
         isBare: batch === null || (facts().coats.get(batch.id) ?? []).length === 0,
         shelf,
         solvent: solventOf(place.id, batch, now),
-        ...{ now, timeZone },
+        ...{ now, timeZone, hemisphere: parts.hemisphere },
       },
       limits,
     );
@@ -153,7 +156,3 @@ const noStop = (hours: number) =>
   hours === 0
     ? 'Nothing can be said of the hours ahead: no sensor has read the air here.'
     : `Nothing within ${hours} hours asks for it.`;
-
-/** What a rack holds, m of board; null where nobody entered it. */
-const capacityOf = (rack: PlaceFact & { capacityM?: number | null }): number | null =>
-  rack.capacityM ?? null;

@@ -55,7 +55,7 @@ export function lockUpList({ facts, source, assess, airAhead, limits, timeZone }
 
   /** @param day - `yyyy-mm-dd` of the site; today when left out */
   return (now: number, day: string = localTime(now, timeZone).day): LockUp => {
-    const { batches, coats, remarks } = facts();
+    const { batches, coats, remarks, coatings } = facts();
     const named = <T extends { batchId: string }>(one: T) => ({
       ...one,
       batchName: batches.get(one.batchId)?.name ?? one.batchId,
@@ -63,6 +63,12 @@ export function lockUpList({ facts, source, assess, airAhead, limits, timeZone }
     const because = coatingDayReasons(day, timeZone, {
       coats: [...coats.values()].flat().map(named),
       remarks: [...remarks.values()].flat().map(named),
+      // One that was finished stands among the coats.
+      begun: [...coatings.values()]
+        .flat()
+        .filter(({ coatId }) => coatId === null)
+        .map(named)
+        .map(({ begunAt, batchName }) => ({ at: begunAt, batchName })),
     });
     const notices = source.notices();
     const ticks = source.lockUpTicks();

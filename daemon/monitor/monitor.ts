@@ -129,6 +129,7 @@ export function createMonitor(parts: MonitorParts) {
   const fitToBrush = brushCheck({
     ...brushing,
     placeNow: readNow,
+    hemisphere: trade.rules.hemisphere,
     airChangeAt: (placeId: string, now: number) => airing.verdictAt(placeId, now).airChange,
     localLimitPpm: parts.localLimitPpm,
   });

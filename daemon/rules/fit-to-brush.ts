@@ -5,6 +5,7 @@ import type { AirNow } from './brush-air.ts';
 import type { PlaceFact } from './facts.ts';
 import { marginOf, type NightAhead } from './hour-ahead.ts';
 import { localTime } from './local-time.ts';
+import { type Hemisphere, sunMayBeOn } from './wall-sun.ts';
 
 /** All that is looked at before somebody opens a tin. */
 export interface BrushQuestion {
@@ -22,6 +23,7 @@ export interface BrushQuestion {
   solvent: readonly { code: string; text: string }[];
   now: number;
   timeZone: string;
+  hemisphere: Hemisphere;
 }
 
 type Part = Pick<FitReason, 'code' | 'weight' | 'text'> & Partial<FitReason>;
@@ -117,19 +119,10 @@ function temperatureReason(tempC: number, limits: ApplicationLimits): FitReason 
   return said('fine', `between ${slowBelowC} and ${warmAboveC} °C.`, slowBelowC);
 }
 
-/** By the clock, when the sun may stand on a wall that faces so, h. Assumption; it knows no clouds. */
-const sunHours: Record<NonNullable<PlaceFact['facing']>, readonly [number, number] | null> = {
-  north: null,
-  east: [6, 13],
-  south: [9, 18],
-  west: [13, 21],
-};
-
-function sunReason({ kind, facing, exposure, now, timeZone }: BrushQuestion): FitReason[] {
-  if (kind !== 'wall' || exposure === 'shade' || facing === null) return [];
-  const hours = sunHours[facing];
-  const hour = localTime(now, timeZone).minute / 60;
-  if (hours === null || hour < hours[0] || hour >= hours[1]) return [];
+function sunReason({ kind, facing, exposure, now, ...site }: BrushQuestion): FitReason[] {
+  if (kind !== 'wall' || facing === null) return [];
+  const hour = localTime(now, site.timeZone).minute / 60;
+  if (sunMayBeOn({ facing, exposure }, hour, site.hemisphere) !== true) return [];
   const text = `The sun may stand on a ${facing} wall now: never brush in direct sun, follow the shade around the house.`;
   return [reason({ code: 'sun', weight: 'poor', text })];
 }

@@ -73,8 +73,8 @@ export function coatingDayReasons(
   facts: {
     coats: readonly (CoatFact & { batchName: string })[];
     remarks: readonly (RemarkFact & { batchName: string })[];
-    /** Sanding that was recorded, where it is. */
-    sandings?: readonly { at: number; batchName: string }[];
+    /** Coats on their way. */
+    begun?: readonly { at: number; batchName: string }[];
   },
 ): string[] {
   const isThen = (at: number | null) => at !== null && localTime(at, timeZone).day === day;
@@ -84,10 +84,11 @@ export function coatingDayReasons(
     else if (isThen(begunAt)) said.push(`A coat on ${batchName} was begun.`);
   }
   for (const { batchName, kind, at } of facts.remarks) {
-    if (kind === 'clogged' && isThen(at)) said.push(`${batchName} was sanded.`);
+    if ((kind === 'sanded' || kind === 'clogged') && isThen(at))
+      said.push(`${batchName} was sanded.`);
   }
-  for (const { batchName, at } of facts.sandings ?? []) {
-    if (isThen(at)) said.push(`${batchName} was sanded.`);
+  for (const { batchName, at } of facts.begun ?? []) {
+    if (isThen(at)) said.push(`A coat on ${batchName} was begun.`);
   }
   return [...new Set(said)];
 }

@@ -15,7 +15,7 @@ const question = (given: Partial<BrushQuestion> = {}): BrushQuestion => ({
   night: null,
   moisture: { values: [12.1, 13, 14.2, 12.8, 15.9], at: now - hour },
   ...{ isBare: true, shelf: null, solvent: [] },
-  ...{ now, timeZone, ...given },
+  ...{ now, timeZone, hemisphere: 'north', ...given },
 });
 const reasons = (given: Partial<BrushQuestion> = {}) => brushReasons(question(given), limits);
 const word = (given: Partial<BrushQuestion> = {}) => brushWord(reasons(given));

@@ -1,11 +1,13 @@
 import type { FastifyInstance } from 'fastify';
 import type { MixtureQuery, MixtureReply } from '../../contract/mixture.ts';
 import { BoardcureError } from '../../contract/problem.ts';
+import type { Tin } from '../../contract/tin.ts';
 import type { BatchFact, CoatFact } from '../../rules/facts.ts';
 import { keepingWords } from '../../rules/keeping-paint.ts';
 import { amountsOf, enoughInTins, mixingSteps, potOf } from '../../rules/pot.ts';
 import { named } from '../../rules/record-check.ts';
 import { shoppingList, usualKeptPrimerL, usualLossPercent } from '../../rules/shopping.ts';
+import { leftInTins } from '../../rules/tin-stock.ts';
 import { boardArea, mixture, stickMarks } from '../../science/paint.ts';
 import { boardsPerLitre, leftOverL } from '../../science/paint-quantity.ts';
 import type { HttpParts, SiteFactsView } from '../ports.ts';
@@ -15,8 +17,12 @@ import { register } from '../register-route.ts';
 const undiluted = { paint: 1, rawLinseedOil: 0, turpentine: 0 };
 
 /** The mixing bench: what goes into the pot, and what to buy. */
-export function potRoutes(app: FastifyInstance, { view }: HttpParts): void {
-  register(app, 'mixture', ({ query }) => possible(() => mixtureReply(query, view.facts())));
+export function potRoutes(app: FastifyInstance, { view, now }: HttpParts): void {
+  register(app, 'mixture', ({ query }) => {
+    const facts = view.facts();
+    const tins = [...facts.tins.values()].map((tin) => view.trade.tin(tin, now()));
+    return possible(() => mixtureReply(query, facts, tins));
+  });
 
   register(app, 'shoppingList', ({ query }) => {
     const { batches, plans, coats } = view.facts();
@@ -63,7 +69,11 @@ function toCoat(query: MixtureQuery, facts: SiteFactsView) {
   };
 }
 
-function mixtureReply(query: MixtureQuery, facts: SiteFactsView): MixtureReply {
+function mixtureReply(
+  query: MixtureQuery,
+  facts: SiteFactsView,
+  tins: readonly Tin[],
+): MixtureReply {
   const { areaM2, spreadingM2PerL, mixed, ofBatch } = toCoat(query, facts);
   const parts = [mixed.paint, mixed.rawLinseedOil, mixed.turpentine];
   const { lossPercent, potDiameterMm } = query;
@@ -94,7 +104,11 @@ function mixtureReply(query: MixtureQuery, facts: SiteFactsView): MixtureReply {
     steps: mixingSteps(mixed, pot),
     enough: enoughInTins(
       partsL,
-      [query.havePaintL, query.haveRawLinseedOilL, query.haveTurpentineL],
+      [
+        query.havePaintL ?? leftInTins(tins, 'paint'),
+        query.haveRawLinseedOilL ?? leftInTins(tins, 'oil'),
+        query.haveTurpentineL ?? leftInTins(tins, 'turpentine'),
+      ],
       ofBatch?.batch.boards.count ?? null,
     ),
     boardsPerLitre: ofBatch && perLitre(ofBatch, spreadingM2PerL, facts),
