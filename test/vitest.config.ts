@@ -5,6 +5,7 @@ import { defineConfig } from 'vitest/config';
 const WHOLE_WAY = [
   'test/browser/**/*.test.ts',
   'test/command/**/*.test.ts',
+  'test/deploy/**/*.test.ts',
   'test/faults/**/*.test.ts',
   'test/journey/**/*.test.ts',
   'test/load/**/*.test.ts',

@@ -26,7 +26,7 @@ function engine(): Finding {
     return wrong(
       'versions',
       `The database engine does not load: ${firstLine(cause)}`,
-      'Run npm start once with a network connection: it is built anew for this Node.',
+      'Install it again for this Node: with install.sh of the artefact, or from the sources with npm start and a network connection.',
     );
   }
 }
@@ -58,7 +58,7 @@ function packages(): Finding {
   return look(
     'versions',
     `Packages differ from what this program was tried with: ${named.join('; ')}.`,
-    'Run npm start with a network connection: it installs what is missing.',
+    'Install it again: with install.sh of the artefact, or from the sources with npm start and a network connection.',
   );
 }
 

@@ -14,9 +14,11 @@ import { PROJECT_ROOT } from './project-root.mjs';
  * @param {string[]} [program] the built file that runs them, below .build
  */
 export async function start(args, program = ['daemon', 'command', 'cli.js']) {
+  const file = join(PROJECT_ROOT, '.build', ...program);
   try {
     // A package from `npm pack` was built before, and whoever installed it brought its modules.
-    if (existsSync(join(PROJECT_ROOT, 'package-lock.json'))) {
+    const isPacked = !existsSync(join(PROJECT_ROOT, 'package-lock.json')) && existsSync(file);
+    if (!isPacked) {
       await ensureInstalled(PROJECT_ROOT);
       await ensureBuilt(PROJECT_ROOT);
     }
@@ -24,7 +26,6 @@ export async function start(args, program = ['daemon', 'command', 'cli.js']) {
     endWithFault(error);
     return;
   }
-  const file = join(PROJECT_ROOT, '.build', ...program);
   const { run } = await import(pathToFileURL(file).href);
   await run(args);
 }
