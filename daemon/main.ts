@@ -89,6 +89,7 @@ async function compose(
     ahead: settings.work,
     trade: tradeRules(settings),
     newId,
+    breathe: () => new Promise((resolve) => setImmediate(resolve)),
     failed: (cause) => log.error({ cause: String(cause) }, 'hour sums could not be kept'),
     reckoned: metrics.hoursReckoned,
   });
@@ -155,7 +156,8 @@ async function compose(
   const schedule = startSchedule({
     async everyMinute() {
       await time.settle();
-      if (await monitor.watchNotices(clock.now())) changing.changed(null);
+      const found = await monitor.watchFaults(clock.now());
+      if ((await monitor.watchNotices(clock.now())) || found) changing.changed(null);
       else if (changing.heard()) changing.changed(null);
     },
     pack: () => upkeep.pack(clock.now()),

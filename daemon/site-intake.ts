@@ -57,7 +57,7 @@ export async function siteIntake({
     upkeep.tookIn(result.fresh.length, clock.now());
     intake.count(result.fresh.length, result.duplicates, result.refused);
     try {
-      monitor.committed(result);
+      monitor.committed(result, clock.now());
     } catch (cause) {
       // The readings are on disk: what was made of them in memory is made anew from there.
       log.error({ cause: String(cause) }, 'a commit could not be worked in; starting over');

@@ -11,6 +11,7 @@ export const NoticeKind = z.enum([
   'overheating',
   'look-again',
   'mounting-open',
+  'sensor-fault',
 ]);
 export type NoticeKind = z.infer<typeof NoticeKind>;
 

@@ -33,6 +33,7 @@ import type { CoatCure, CoatCures } from './coat-cure.ts';
 import type { CoatKnowledge } from './coat-knowledge.ts';
 import type { ModelPair } from './hour-book.ts';
 import type { PlaceNow } from './place-now.ts';
+import { dampDoubts, trustReasons } from './sensor-trust.ts';
 import { batchOfCoat, plannedCoatOf, type SiteFacts } from './site-facts.ts';
 import type { TradeView } from './trade-view.ts';
 
@@ -132,6 +133,7 @@ export function coatAssessor(parts: CoatParts) {
         own: ownTests(tests, gate),
         holds: [
           ...(brush ? brushHolds(placeNow(placeId, now), trade.rules.application) : []),
+          ...(brush ? dampDoubts(facts(), placeId, placeNow(placeId, now), now) : []),
           ...(brush ? wetHolds(fact, facts().remarks.get(fact.batchId) ?? []) : []),
           ...planHolds(planned, gate, hoursSince, cure.progress.degreeHours),
         ],
@@ -157,6 +159,7 @@ export function coatAssessor(parts: CoatParts) {
         requiredDegreeHours: answer.required,
         reasons: [
           ...answer.reasons,
+          ...(placeId === null ? [] : trustReasons(facts(), placeId, now)),
           ...(brush ? [...outdoorReasons(placeId, now), ...standingReasons(fact, now)] : []),
         ],
       };

@@ -16,6 +16,7 @@ import { coatCures } from './coat-cure.ts';
 import { coatHistory } from './coat-history.ts';
 import { coatKnowledge } from './coat-knowledge.ts';
 import { cureLedger } from './cure-ledger.ts';
+import { type FaultKeeper, faultWatch } from './fault-watch.ts';
 import type { ModelPair } from './hour-book.ts';
 import { airAhead } from './hours-ahead.ts';
 import { lockUpList } from './lock-up-list.ts';
@@ -45,7 +46,7 @@ import { helpFinder } from './what-helps.ts';
 
 export interface MonitorParts {
   source: ReadingSource & FactSource & HourSource;
-  keeper: HourKeeper & NoticeKeeper;
+  keeper: HourKeeper & NoticeKeeper & FaultKeeper;
   correction: Correction;
   flags: FlagBits;
   models: ModelPair;
@@ -66,6 +67,8 @@ export interface MonitorParts {
   trade?: TradeRules;
   newId: () => string;
   failed: (cause: unknown) => void;
+  /** Lets others have their turn while much is read. */
+  breathe?: () => Promise<void>;
   /** Told how many hours of a place were reckoned anew from readings. */
   reckoned?: (hours: number) => void;
 }
@@ -163,6 +166,13 @@ export function createMonitor(parts: MonitorParts) {
     limits: { ...usualNoticeLimits, ragRepeatHours: usualRagRepeatHours, ...parts.noticeLimits },
   });
 
+  const faults = faultWatch({
+    ...{ facts, readings: source, corrected, flags, keeper, newId: parts.newId },
+    changed: factsChanged,
+    failed: parts.failed,
+    ...(parts.breathe ? { breathe: parts.breathe } : {}),
+  });
+
   const fed = new Map<string, { placeId: string; level: number }[]>();
 
   function readFacts(): void {
@@ -203,12 +213,34 @@ export function createMonitor(parts: MonitorParts) {
     return known;
   }
 
+  /** Called after people recorded or corrected something. */
+  function factsChanged(): void {
+    const before = site;
+    readFacts();
+    airing.forget();
+    // Most edits move no sensor: what was heard then still holds.
+    if (hangsTheSame(before, site)) {
+      ledger.settle();
+      return;
+    }
+    faults.factsChanged(before);
+    fed.clear();
+    air.forget();
+    outlooks.forget();
+    record.forget();
+    ledger.settle();
+    ledger.refresh();
+  }
+
   ledger.settle();
 
   return {
     facts,
     /** Takes in what a commit brought; its readings are on disk already. */
-    committed({ fresh, newSensors, dirtied }: CommittedReadings): void {
+    committed(
+      { fresh, newSensors, dirtied }: CommittedReadings,
+      arrivedAt: number | null = null,
+    ): void {
       if (newSensors.length > 0) readFacts();
       const heard = new Map<string, HeardReading[]>();
       for (const reading of fresh) heardAt(reading, heard);
@@ -220,24 +252,11 @@ export function createMonitor(parts: MonitorParts) {
         record.forget();
         ledger.settle();
       }
+      faults.committed(fresh, arrivedAt);
     },
-    /** Called after people recorded or corrected something. */
-    factsChanged(): void {
-      const before = site;
-      readFacts();
-      airing.forget();
-      // Most edits move no sensor: what was heard then still holds.
-      if (hangsTheSame(before, site)) {
-        ledger.settle();
-        return;
-      }
-      fed.clear();
-      air.forget();
-      outlooks.forget();
-      record.forget();
-      ledger.settle();
-      ledger.refresh();
-    },
+    factsChanged,
+    /** Looks for faults of sensors; true when one was found or is over. */
+    watchFaults: faults.look,
     /** Called after another weather forecast came in. */
     forecastChanged: outlooks.forget,
     /** Forgets all that was made of readings; it is made anew from the store when asked for. */
@@ -248,6 +267,7 @@ export function createMonitor(parts: MonitorParts) {
       airing.forget();
       outlooks.forget();
       record.forget();
+      faults.startOver();
       ledger.startOver();
     },
     air: (placeId: string, now: number): PlaceAir =>

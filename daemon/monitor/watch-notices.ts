@@ -2,6 +2,7 @@ import type { OverviewBatch } from '../contract/overview.ts';
 import { lookIsDue, lookWords } from '../rules/coating-steps.ts';
 import { hourMs } from '../rules/cure-span.ts';
 import type { NewNoticeFact } from '../rules/facts.ts';
+import { faultReason } from '../rules/fault/fault-reason.ts';
 import { gateNeeds } from '../rules/gate-need.ts';
 import { mountingIsOpen } from '../rules/mounting.ts';
 import {
@@ -49,12 +50,18 @@ export function noticeWatch(parts: WatchParts) {
   const overSince = new Map<string, number>();
 
   function view(now: number): NoticeView {
-    const { sensors, stays, places } = facts();
+    const { sensors, stays, places, faults } = facts();
     const shown = overview(now);
     return {
       unplacedSensors: [...sensors.values()].filter(
         (sensor) => stayAt(stays.get(sensor.key) ?? [], now) === null,
       ),
+      faults: faults.flatMap((fault) => {
+        const sensor = sensors.get(fault.sensorKey);
+        const stay = stayAt(stays.get(fault.sensorKey) ?? [], now);
+        if (fault.untilAt !== null || !sensor || stay === null) return [];
+        return [{ sensorId: sensor.id, text: faultReason(fault, sensor, now).text }];
+      }),
       places: shown.map((place) => ({
         id: place.id,
         name: place.name,

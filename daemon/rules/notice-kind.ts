@@ -23,6 +23,12 @@ export const noticeKinds: Record<NoticeKind, KindOfNotice> = {
     headline: 'Nothing is counted',
     calmMinutes: 0,
   },
+  'sensor-fault': {
+    ignoresQuiet: false,
+    byHand: false,
+    headline: 'A sensor to look at',
+    calmMinutes: 10,
+  },
   'gate-ready': { ignoresQuiet: false, byHand: false, headline: 'Cured enough', calmMinutes: 0 },
   'look-again': {
     ignoresQuiet: false,

@@ -14,6 +14,8 @@ export interface Wanted {
 /** What the site looks like to someone who decides what is worth a notice. */
 export interface NoticeView {
   unplacedSensors: { id: string }[];
+  /** Faults that stand, of sensors that hang somewhere. */
+  faults?: { sensorId: string; text: string }[];
   places: {
     id: string;
     name: string;
@@ -64,6 +66,15 @@ export function wantedNotices(
       kind: 'sensor-unplaced',
       subject: id,
       text: `Sensor ${id} sends readings but has no place yet: say where it hangs.`,
+    });
+  }
+  const faulty = new Set((view.faults ?? []).map(({ sensorId }) => sensorId));
+  for (const subject of faulty) {
+    const texts = (view.faults ?? []).filter((one) => one.sensorId === subject);
+    wanted.push({
+      kind: 'sensor-fault',
+      subject,
+      text: texts.map(({ text }) => text).join(' '),
     });
   }
   const curingAt = new Set(view.batches.filter((b) => b.curing).map((b) => b.placeId));

@@ -213,10 +213,11 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
         refused: [],
         arrivedAt: site.now,
       });
-      monitor.committed(committed);
+      monitor.committed(committed, site.now);
       changed(null);
     },
     watchNotices: async () => {
+      await monitor.watchFaults(site.now);
       await monitor.watchNotices(site.now);
     },
   });

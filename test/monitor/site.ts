@@ -49,6 +49,7 @@ export function openSite(
       ...(other.airFreshMs === undefined ? {} : { airFreshMs: other.airFreshMs }),
       keeper: {
         saveHours: async (blocks, ranks) => writer.saveHours(blocks, ranks),
+        changeFaults: async (begun, ended, at) => writer.changeFaults(begun, ended, at),
         changeNotices: async (raised, clearedIds, at) =>
           writer.changeNotices(raised, clearedIds, at),
       },
@@ -95,6 +96,7 @@ export function openSite(
     send(
       readings: { sensor: string; at: number; value: number; quantity?: Quantity }[],
       flags = 0,
+      heardAt: number | null = null,
     ): void {
       monitor.committed(
         writer.commitReadings({
@@ -108,6 +110,7 @@ export function openSite(
           refused: [],
           arrivedAt: 0,
         }),
+        heardAt,
       );
     },
     /** A fault keeps all that a sensor says from counting. */

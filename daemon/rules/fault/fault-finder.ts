@@ -1,0 +1,310 @@
+import type { PlaceKind } from '../../contract/place.ts';
+import type { Quantity } from '../../contract/quantity.ts';
+import type { FaultKind } from '../../contract/sensor-fault.ts';
+import { binMean, binMs, binOf, middle } from './bins.ts';
+import { beganWithJump, keepDistance, lookForDrift } from './drift.ts';
+import {
+  end,
+  type Finding,
+  type NamedFinding,
+  nothingFound,
+  raise,
+  type Standing,
+} from './finding.ts';
+import { type Battery, lookAtBattery, newBattery } from './low-battery.ts';
+import { lookIfPinned } from './pinned-humidity.ts';
+import { findingsIn, isTrusted, newSeries, type SensorSeries, takeAlone } from './sensor-series.ts';
+import { heardFrom, lookForSilence, newSilence, type Silence } from './silent.ts';
+import { lookIfStuck } from './stuck.ts';
+import { swapWatch } from './swap-watch.ts';
+import { lookAtTime, newOwnTime, type OwnTime } from './time-wrong.ts';
+
+/** A reading as a fault finder hears it. */
+export interface WatchedReading {
+  sensorKey: number;
+  quantity: Quantity;
+  at: number;
+  raw: number;
+  /** As it is reckoned with. */
+  value: number;
+  /** When it arrived; null where that tells nothing of its sensor’s clock. */
+  heardAt: number | null;
+}
+
+/** Where a sensor hangs, and which others hang about it. */
+export interface Surroundings {
+  placeId: string | null;
+  kind: PlaceKind | null;
+  name: string;
+  /** Sensors of the same place; where there are fewer than two, of the same room. */
+  about: readonly number[];
+}
+
+/** A fault as it was found once. */
+export interface ResumedFault extends Standing {
+  sensorKey: number;
+  quantity: Quantity | null;
+  kind: FaultKind;
+}
+
+interface Watched {
+  series: Map<Quantity, SensorSeries>;
+  silence: Silence;
+  ownTime: OwnTime;
+  timeWrong: Finding;
+  battery: Battery;
+  lowBattery: Finding;
+}
+
+/** Closer readings of one series tell nothing more of its sensor, and a flood is to cost little. */
+const leastApartMs = 5000;
+/** How far back the others are looked at while one repeats itself, bins. */
+const mostBinsBack = 72;
+/** Two quantities of one chip: when both rest, the chip does. */
+const companions: Partial<Record<Quantity, Quantity>> = {
+  'air-temperature': 'relative-humidity',
+  'relative-humidity': 'air-temperature',
+};
+
+/**
+ * Finds faults of sensors in what they send. Each reading costs the same however long the record is:
+ * what is remembered of a sensor is of a fixed size.
+ *
+ * @param surroundings - where a sensor hangs now
+ */
+export function faultFinder(surroundings: (sensorKey: number) => Surroundings) {
+  const watched = new Map<number, Watched>();
+  const stirred = new Set<number>();
+  const swaps = swapWatch();
+
+  function watchedOf(sensorKey: number): Watched {
+    let one = watched.get(sensorKey);
+    if (!one) {
+      one = {
+        series: new Map(),
+        silence: newSilence(),
+        ownTime: newOwnTime(),
+        timeWrong: nothingFound(),
+        battery: newBattery(),
+        lowBattery: nothingFound(),
+      };
+      watched.set(sensorKey, one);
+    }
+    return one;
+  }
+
+  function seriesOf(one: Watched, quantity: Quantity): SensorSeries {
+    let series = one.series.get(quantity);
+    if (!series) {
+      series = newSeries(quantity);
+      one.series.set(quantity, series);
+    }
+    return series;
+  }
+
+  /** Series of the same quantity about a sensor that can be believed. */
+  function othersOf(sensorKey: number, quantity: Quantity): SensorSeries[] {
+    const others: SensorSeries[] = [];
+    for (const key of surroundings(sensorKey).about) {
+      const series = watched.get(key)?.series.get(quantity);
+      if (series && isTrusted(series)) others.push(series);
+    }
+    return others;
+  }
+
+  function holdAgainstOthers(sensorKey: number, series: SensorSeries): void {
+    const { quantity, bins, distance, drift } = series;
+    const bin = bins.open - 1;
+    const others = othersOf(sensorKey, quantity);
+    // The others may not have closed that bin yet: the one before is known of all.
+    const theirs = (b: number) =>
+      others.map((other) => binMean(other.bins, b)).filter((mean) => !Number.isNaN(mean));
+    for (let b = Math.max(distance.lastBin + 1, bin - 6); b < bin; b++) {
+      const means = theirs(b);
+      const apart = means.length >= 2 ? binMean(bins, b) - middle(means) : Number.NaN;
+      keepDistance(distance, quantity, b, apart, drift.standing !== null);
+      if (drift.standing === null) series.leftByJump = false;
+      if (series.stuck.standing !== null) continue;
+      lookForDrift(
+        drift,
+        distance,
+        quantity,
+        others.map((other) => other.distance.away),
+      );
+      if (drift.standing !== null && !series.leftByJump) {
+        series.leftByJump = beganWithJump(drift.standing.fromAt, series.steps.jumps);
+      }
+    }
+    const { placeId, name } = surroundings(sensorKey);
+    if (placeId !== null) swaps.look(quantity, { sensorKey, name, placeId, bins }, bin);
+  }
+
+  function takeIn({ sensorKey, quantity, at, raw, value, heardAt }: WatchedReading): void {
+    const one = watchedOf(sensorKey);
+    const series = seriesOf(one, quantity);
+    heardFrom(one.silence, at, heardAt ?? at);
+    // Also where it is older than what was heard: a clock that was set back is behind all the while.
+    if (heardAt !== null) lookAtTime(one.timeWrong, one.ownTime, at, heardAt);
+    if (at - series.lastAt < leastApartMs) return;
+    if (quantity === 'battery') {
+      series.lastAt = at;
+      lookAtBattery(one.lowBattery, one.battery, at, raw);
+      return;
+    }
+    const closed = takeAlone(series, at, raw, value);
+    const others = othersOf(sensorKey, quantity);
+    if (quantity === 'relative-humidity') {
+      const shown = others.length > 0 ? middle(others.map((other) => other.last)) : null;
+      lookIfPinned(
+        series.pinnedHumidity,
+        series.pinned,
+        at,
+        raw,
+        shown,
+        surroundings(sensorKey).kind,
+      );
+    }
+    // At the top of its range it repeats one figure by nature.
+    if (series.pinned.sinceAt === null) {
+      const companion = companions[quantity];
+      lookIfStuck(series.stuck, quantity, series.run, {
+        companion: (companion && one.series.get(companion)) ?? null,
+        othersMoved: (sinceAt) => moved(others, sinceAt, at),
+      });
+    }
+    // A sensor that repeats itself is left by the others, not the other way round.
+    if (series.stuck.standing !== null) end(series.drift, series.stuck.standing.fromAt);
+    if (closed) holdAgainstOthers(sensorKey, series);
+  }
+
+  function noteStirred(sensorKey: number): void {
+    const one = watched.get(sensorKey);
+    if (!one) return;
+    let isStirred = settle(one.silence) || settle(one.timeWrong) || settle(one.lowBattery);
+    for (const series of one.series.values()) {
+      for (const finding of findingsIn(series)) isStirred = settle(finding) || isStirred;
+    }
+    if (isStirred) stirred.add(sensorKey);
+    for (const key of swaps.stirred()) stirred.add(key);
+  }
+
+  return {
+    /** Takes in a reading; one that is older than what was heard tells nothing new. */
+    take(reading: WatchedReading): void {
+      takeIn(reading);
+      noteStirred(reading.sensorKey);
+    },
+
+    /** Looks at what shows by time going by. @param upSince - nobody listened before */
+    lookAround(now: number, upSince: number): void {
+      for (const [sensorKey, one] of watched) {
+        lookForSilence(one.silence, now, upSince);
+        if (settle(one.silence)) stirred.add(sensorKey);
+      }
+    },
+
+    /** Everything that is said of a sensor now. */
+    findingsOf(sensorKey: number): NamedFinding[] {
+      const one = watched.get(sensorKey);
+      if (!one) return [];
+      const about = (
+        kind: NamedFinding['kind'],
+        quantity: Quantity | null,
+        finding: Finding,
+      ): NamedFinding => ({ sensorKey, quantity, kind, ...finding });
+      const ofSeries = [...one.series.values()].flatMap((series) => {
+        const { quantity } = series;
+        // What left the others with a jump is called so; both end alike.
+        const { jumps, drift, leftByJump } = series;
+        const overAt = latest(jumps.overAt, drift.overAt);
+        const jumped = {
+          ...jumps,
+          overAt,
+          standing: jumps.standing ?? (leftByJump ? drift.standing : null),
+        };
+        const drifted = leftByJump ? { ...drift, standing: null } : drift;
+        return [
+          about('out-of-physics', quantity, series.outOfPhysics),
+          about('stuck', quantity, series.stuck),
+          about('pinned-humidity', quantity, series.pinnedHumidity),
+          about('jumps', quantity, jumped),
+          about('drift', quantity, drifted),
+        ];
+      });
+      return [
+        ...ofSeries,
+        about('silent', null, one.silence),
+        about('time-wrong', null, one.timeWrong),
+        about('low-battery', 'battery', one.lowBattery),
+        about('swapped-places', null, swaps.findingOf(sensorKey)),
+      ];
+    },
+
+    /** Sensors of whom something else is to be said since this was asked last. */
+    stirred(): number[] {
+      const keys = [...stirred];
+      stirred.clear();
+      return keys;
+    },
+
+    /** Takes up a fault that was found before a restart, where what was read since does not show it. */
+    resume({ sensorKey, quantity, kind, fromAt, says }: ResumedFault): void {
+      const one = watchedOf(sensorKey);
+      const series = quantity === null ? null : seriesOf(one, quantity);
+      const finding = {
+        silent: one.silence,
+        'time-wrong': one.timeWrong,
+        'low-battery': one.lowBattery,
+        'swapped-places': swaps.findingOf(sensorKey),
+        stuck: series?.stuck,
+        jumps: series?.jumps,
+        drift: series?.drift,
+        'out-of-physics': series?.outOfPhysics,
+        'pinned-humidity': series?.pinnedHumidity,
+      }[kind];
+      if (finding && finding.overAt === null) raise(finding, fromAt, says);
+    },
+
+    /** Begins anew with the comparisons of a sensor: it was moved or calibrated. */
+    begunAnew(sensorKey: number): void {
+      swaps.forget(sensorKey);
+      const one = watched.get(sensorKey);
+      if (!one) return;
+      stirred.add(sensorKey);
+      for (const series of one.series.values()) {
+        const { bins, pinned, distance } = newSeries(series.quantity);
+        Object.assign(series, { bins, pinned, distance, leftByJump: false });
+        end(series.drift, series.lastAt);
+        end(series.pinnedHumidity, series.lastAt);
+      }
+    },
+  };
+}
+export type FaultFinder = ReturnType<typeof faultFinder>;
+
+const latest = (a: number | null, b: number | null) =>
+  a === null || b === null ? (a ?? b) : Math.max(a, b);
+
+/** Whether a finding changed since this was asked last. */
+function settle(finding: Finding): boolean {
+  const was = finding.stirred;
+  finding.stirred = false;
+  return was;
+}
+
+/** How far the middle of others moved between two moments; null where it is not known. */
+function moved(others: readonly SensorSeries[], sinceAt: number, toAt: number): number | null {
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  const binsBetween = 1 + Math.floor((toAt - sinceAt) / binMs);
+  for (let i = 0; i < Math.min(binsBetween, mostBinsBack); i++) {
+    const bin = binOf(toAt) - 1 - i;
+    const means = others
+      .map((other) => binMean(other.bins, bin))
+      .filter((mean) => !Number.isNaN(mean));
+    if (means.length === 0) continue;
+    low = Math.min(low, middle(means));
+    high = Math.max(high, middle(means));
+  }
+  return high < low ? null : high - low;
+}

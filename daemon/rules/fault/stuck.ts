@@ -1,0 +1,77 @@
+import type { Quantity } from '../../contract/quantity.ts';
+import { end, type Finding, minuteMs, raise } from './finding.ts';
+import { expectedRunMs, type Run } from './run.ts';
+
+/** Equal readings in a row from which on it may be stuck. Assumption. */
+const leastCount = 6;
+/** Alone: so many times the longest run known, and at least so long. Assumptions. */
+const alone = { times: 4, leastMs: 90 * minuteMs };
+/** With others that moved meanwhile, or both quantities of the sensor at rest. Assumptions. */
+const supported = { times: 3, leastMs: 45 * minuteMs };
+/** How far the others must have moved, in the unit of the quantity and in steps of the sensor. Assumptions. */
+const movedBy: Partial<Record<Quantity, number>> = {
+  'air-temperature': 0.8,
+  'surface-temperature': 0.8,
+  'relative-humidity': 4,
+  'carbon-dioxide': 60,
+};
+const movedSteps = 4;
+
+/** A series that by nature rests longer than this is too coarse for its steps to tell. Assumption. */
+const tellingMs = 60 * minuteMs;
+
+/** The other quantity of the same sensor. */
+export interface Companion {
+  run: Run;
+  stuck: Finding;
+}
+
+/** What else is known while a series repeats itself. */
+export interface StuckContext {
+  /** null where the sensor measures nothing else of the kind. */
+  companion: Companion | null;
+  /** How far the sensors about it moved since a moment; null without such. */
+  othersMoved: (sinceAt: number) => number | null;
+}
+
+/**
+ * Stuck: one figure for longer than this sensor ever did. A steady room repeats figures too, so the
+ * measure is the sensor’s own longest run. Less is enough when others moved meanwhile, or when both
+ * quantities of the sensor stand still; and where one of them is stuck, the other is as well if it has
+ * not moved since.
+ */
+export function lookIfStuck(
+  finding: Finding,
+  quantity: Quantity,
+  run: Run,
+  { companion, othersMoved }: StuckContext,
+): void {
+  if (run.count === 1) {
+    end(finding, run.fromAt);
+    return;
+  }
+  if (finding.standing !== null || run.count < leastCount) return;
+  const found = () => raise(finding, run.fromAt, says(run));
+  const other = companion?.stuck.standing ?? null;
+  if (other !== null && run.lastAt - Math.max(other.fromAt, run.fromAt) >= supported.leastMs) {
+    raise(finding, Math.max(other.fromAt, run.fromAt), says(run));
+    return;
+  }
+  if (overdue(run, alone)) found();
+  else if (companion && overdue(run, supported) && overdue(companion.run, supported)) found();
+  else if (overdue(run, { ...supported, tellingMs: Number.POSITIVE_INFINITY })) {
+    const needed = movedBy[quantity];
+    const moved = needed === undefined ? null : othersMoved(run.fromAt);
+    if (needed === undefined || moved === null) return;
+    if (moved >= Math.max(needed, movedSteps * run.step)) found();
+  }
+}
+
+function overdue(run: Run, rule: { times: number; leastMs: number; tellingMs?: number }): boolean {
+  const expectedMs = expectedRunMs(run);
+  if (expectedMs === null || expectedMs > (rule.tellingMs ?? tellingMs)) return false;
+  const runMs = run.lastAt - run.fromAt;
+  return run.count >= leastCount && runMs >= Math.max(rule.leastMs, rule.times * expectedMs);
+}
+
+const says = (run: Run) => `It has shown ${Number(run.value.toFixed(2))} all the while.`;
