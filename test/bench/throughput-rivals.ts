@@ -1,6 +1,6 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -10,7 +10,7 @@ import type { Load, LoadResult, Shape } from './throughput-load.ts';
 
 /** Something that takes readings in, in a process of its own, at the full pace. */
 export interface Rival {
-  run(load: Load, shape: Shape, total: number): Promise<LoadResult>;
+  run(load: Load, shape: Shape, total: number): Promise<LoadResult & { cpuMs?: number }>;
   close(): Promise<void>;
 }
 
@@ -63,11 +63,29 @@ export async function daemonRival(): Promise<Rival & { mqtt: number; http: numbe
   };
 }
 
+/**
+ * Processor time that a process has used so far with all its threads, ms.
+ *
+ * **Source:** proc(5), /proc/pid/stat: fields 14 and 15 (utime, stime) in clock ticks of 10 ms.
+ */
+function cpuMsOf(child: ChildProcess): number {
+  const stat = readFileSync(`/proc/${child.pid}/stat`, 'utf8');
+  const fields = stat.slice(stat.lastIndexOf(')') + 2).split(' ');
+  return (Number(fields[11]) + Number(fields[12])) * 10;
+}
+
 /** (a) The same broker with nothing behind it. */
 export async function bareBroker(): Promise<Rival> {
   const child = script('throughput-bare-broker', build);
   const { port } = JSON.parse(await firstLine(child)) as { port: number };
-  return { run: (load, shape, total) => load(port, shape, total), close: () => end(child) };
+  return {
+    async run(load, shape, total) {
+      const before = cpuMsOf(child);
+      const result = await load(port, shape, total);
+      return { ...result, cpuMs: cpuMsOf(child) - before };
+    },
+    close: () => end(child),
+  };
 }
 
 /** (b) mosquitto and a minimal subscriber; a reading counts when the subscriber has it on disk. */
@@ -122,10 +140,10 @@ export function rawInserts(groupSize: number): Rival {
         'throughput-raw-inserts',
         ...[join(folder, 'readings.sqlite'), String(size), String(total)],
       );
-      const elapsedMs = Number(await firstLine(child));
+      const [elapsedMs = Number.NaN, cpuMs] = (await firstLine(child)).split(' ').map(Number);
       await end(child);
       rmSync(folder, { recursive: true, force: true });
-      return { elapsedMs, waitsMs: [] };
+      return { elapsedMs, waitsMs: [], ...(cpuMs === undefined ? {} : { cpuMs }) };
     },
     close: async () => {},
   };

@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { setTimeout as pause } from 'node:timers/promises';
 import { afterAll, bench, describe } from 'vitest';
 import { plainTable } from './plain-table.ts';
@@ -45,21 +46,30 @@ async function printThroughput(who: string, load: Load, share: number): Promise<
     const total = Math.ceil((guess * share * runS) / shape.connections) * shape.connections;
     const perSecond: Record<string, number[]> = {};
     const waits: number[] = [];
+    // Processor time a reading, µs: of who publishes to the bare broker, of that, of the inserts.
+    const spent = { publisher: [] as number[], bare: [] as number[], raw: [] as number[] };
     for (let round = -1; round < rounds; round++) {
       for (const [name, rival] of Object.entries(rivals)) {
-        const { elapsedMs, waitsMs } = await rival.run(load, shape, total);
+        const idle = process.cpuUsage();
+        const { elapsedMs, waitsMs, cpuMs = Number.NaN } = await rival.run(load, shape, total);
+        const { user, system } = process.cpuUsage(idle);
         // The first round only warms up.
         if (round < 0) continue;
         perSecond[name] = [...(perSecond[name] ?? []), (total / elapsedMs) * 1000];
         if (name === 'ours') waits.push(...waitsMs);
+        if (name === 'bare') spent.publisher.push((user + system) / total);
+        if (name === 'bare' || name === 'raw') spent[name].push((cpuMs * 1000) / total);
       }
     }
     const ratio = (to: string) =>
       median((perSecond.ours ?? []).map((own, i) => own / (perSecond[to]?.[i] ?? Number.NaN)));
     waits.sort((a, b) => a - b);
+    const leastUs = median(spent.publisher) + median(spent.bare) + median(spent.raw);
+    const most = (availableParallelism() * 1e6) / leastUs / median(perSecond.bare ?? []);
     rows.push([
       `${shape.connections} × ${shape.inFlight}`,
       ...['bare', 'mosquitto', 'raw'].map((name) => ratio(name).toFixed(2)),
+      Math.min(1, most).toFixed(2),
       ...['ours', 'bare', 'mosquitto', 'raw'].map((name) =>
         median(perSecond[name] ?? []).toFixed(0),
       ),
@@ -68,11 +78,24 @@ async function printThroughput(who: string, load: Load, share: number): Promise<
   }
   for (const rival of Object.values(rivals)) await rival.close();
   const head = [
-    ...['connections × under way', '/a', '/b', '/c', 'ours', 'a', 'b', 'c', 'ack ms', '99 %'],
+    ...[
+      'connections × under way',
+      '/a',
+      '/b',
+      '/c',
+      'most/a',
+      'ours',
+      'a',
+      'b',
+      'c',
+      'ack ms',
+      '99 %',
+    ],
   ];
   process.stdout.write(
     `\nReadings committed and acknowledged a second, published with ${who}; each a median of ${rounds} rounds, the rivals in turn; processes apart.
 a the same broker, nothing stored; b mosquitto and a minimal subscriber that stores; c inserts alone
+most: what these processors could do if publishing, the broker (a) and the inserts (c) cost what they cost alone, and nothing else anything
 ${plainTable(head, rows)}\n`,
   );
 }
