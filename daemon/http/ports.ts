@@ -180,7 +180,13 @@ export interface Readings {
    * The extremes of each hour of a span, both its ends included, and where there are readings; left
    * out, all readings are looked at instead.
    */
-  readingOutline?(sensorKey: number, quantity: Quantity, from: number, to: number): ReadingOutline;
+  readingOutline?(
+    sensorKey: number,
+    quantity: Quantity,
+    from: number,
+    to: number,
+    points: number,
+  ): ReadingOutline;
   newestReading(sensorKey: number, quantity: Quantity): ReadingFact | null;
   corrected(reading: Pick<ReadingFact, 'sensorKey' | 'quantity' | 'at' | 'raw'>): number;
   refused(): RefusedMessage[];

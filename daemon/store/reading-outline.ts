@@ -7,6 +7,9 @@ import { type ReadingTable, readingTable } from './readings.ts';
 
 const dayMs = 24 * hourMs;
 
+/** So many hours for each point that is drawn are kept apart: thinning chooses among them. */
+const hoursAPoint = 4;
+
 /** Start of the hour or day, then as the columns say. */
 type Row = [
   start: number,
@@ -40,8 +43,18 @@ export function readingOutlines(db: Database, readings: ReadingTable = readingTa
     .raw();
   const { staged, packed } = readings;
 
-  /** @param from - epoch ms, included; @param to - epoch ms, included */
-  return (sensorKey: number, quantity: Quantity, from: number, to: number): ReadingOutline => {
+  /**
+   * @param from - epoch ms, included
+   * @param to - epoch ms, included
+   * @param points - how many are to be drawn: where hours are many more, several are taken together
+   */
+  return (
+    sensorKey: number,
+    quantity: Quantity,
+    from: number,
+    to: number,
+    points = Number.POSITIVE_INFINITY,
+  ): ReadingOutline => {
     const code = codeOf(quantity);
     const outline: ReadingOutline = { points: [], spans: [] };
     const add = ([start, firstMs, lastMs, lowMs, low, highMs, high]: Row, unitMs: number) => {
@@ -66,7 +79,10 @@ export function readingOutlines(db: Database, readings: ReadingTable = readingTa
     for (const row of days.all(sensorKey, code, firstDay, lastDay)) add(row, dayMs);
     const endOfFirst = Math.min(to, (firstHour + 1) * hourMs - 1);
     addEach(packed.between(sensorKey, code, from, endOfFirst, Number.POSITIVE_INFINITY));
-    for (const row of hours.all(sensorKey, code, firstHour + 1, lastHour - 1)) add(row, hourMs);
+    const between = hours.all(sensorKey, code, firstHour + 1, lastHour - 1);
+    const together = Math.floor(between.length / (hoursAPoint * points));
+    if (together <= 1) for (const row of between) add(row, hourMs);
+    else addTogether(outline, between, together);
     if (lastHour > firstHour) {
       addEach(packed.between(sensorKey, code, lastHour * hourMs, to, Number.POSITIVE_INFINITY));
     }
@@ -79,4 +95,26 @@ export function readingOutlines(db: Database, readings: ReadingTable = readingTa
     }
     return outline;
   };
+}
+
+/**
+ * Adds the lowest and the highest reading of every so many hours. Stretches are joined where less
+ * than an hour lies between them: no such time is a gap where an outline is drawn.
+ */
+function addTogether(outline: ReadingOutline, hours: readonly Row[], together: number): void {
+  for (let next = 0; next < hours.length; next += together) {
+    let [lowAt, low, highAt, high] = [0, Number.POSITIVE_INFINITY, 0, Number.NEGATIVE_INFINITY];
+    for (let i = next; i < Math.min(hours.length, next + together); i++) {
+      const [hour, firstMs, lastMs, lowMs, lowest, highMs, highest] = hours[i] as Row;
+      const at = hour * hourMs;
+      if (lowest < low) [low, lowAt] = [lowest, at + lowMs];
+      if (highest > high) [high, highAt] = [highest, at + highMs];
+      const before = outline.spans.at(-1);
+      if (before && at + firstMs - before.lastAt <= hourMs) before.lastAt = at + lastMs;
+      else outline.spans.push({ firstAt: at + firstMs, lastAt: at + lastMs });
+    }
+    if (lowAt < highAt) outline.points.push({ at: lowAt, raw: low });
+    outline.points.push({ at: highAt, raw: high });
+    if (lowAt > highAt) outline.points.push({ at: lowAt, raw: low });
+  }
 }

@@ -57,7 +57,7 @@ function costAtEnd(store: StoreOnDisk, flow: Flow, hour: number): Cost {
 
 /** As the pages ask for it, from the question to the points; without HTTP. */
 function curveOf(store: StoreOnDisk, sensorKey: number): number {
-  const { points, spans } = store.read.readingOutline(sensorKey, quantity, 0, 8.64e15);
+  const { points, spans } = store.read.readingOutline(sensorKey, quantity, 0, 8.64e15, 1000);
   gapsBetween(spans, 3 * hourMs);
   return thinOut(
     points.map(({ at, raw }) => ({ at, raw, value: raw })),

@@ -36,6 +36,33 @@ describe('the outline of a series', () => {
     .tuple(fc.integer({ min: -60, max: 1260 }), fc.integer({ min: 0, max: 1260 }))
     .map(([a, b]) => ({ from: day1 + a * minute, to: day1 + (a + b) * minute }));
 
+  it('of many hours for few points keeps the extremes, and every gap that is one', () => {
+    fc.assert(
+      fc.property(readings, fc.integer({ min: 1, max: 3 }), fc.nat(20), (heard, points, packed) => {
+        const { write, read, hear, pack } = openStore();
+        hear(heard);
+        pack(day1 + packed * hourMs);
+        const [from, to] = [day1 - hourMs, day1 + 24 * hourMs];
+        const all = read.readingsBetween(1, quantity, from, to);
+        const rough = read.readingOutline(1, quantity, from, to, points);
+        const fine = read.readingOutline(1, quantity, from, to);
+        expect(rough.points.length).toBeLessThanOrEqual(fine.points.length);
+        const known = new Map(all.map(({ at, raw }) => [at, raw]));
+        for (const [i, { at, raw }] of rough.points.entries()) {
+          expect(known.get(at)).toBe(raw);
+          expect(at).toBeGreaterThan(rough.points[i - 1]?.at ?? Number.NEGATIVE_INFINITY);
+        }
+        const raws = (some: readonly { raw: number }[]) => some.map(({ raw }) => raw);
+        expect(Math.min(...raws(rough.points))).toBe(Math.min(...raws(all)));
+        expect(Math.max(...raws(rough.points))).toBe(Math.max(...raws(all)));
+        for (const longestMs of [hourMs, 3 * hourMs]) {
+          expect(gapsBetween(rough.spans, longestMs)).toEqual(gapsBetween(fine.spans, longestMs));
+        }
+        write.close();
+      }),
+    );
+  });
+
   it('has the extremes of each hour and every gap, however much of it is packed', () => {
     fc.assert(
       fc.property(readings, readings, moments, fc.nat(20), (early, late, span, packedHours) => {

@@ -53,7 +53,7 @@ export function seriesRoutes(
     const { quantity, points } = query;
     if (points === undefined || longestGapMs < hourMs) return null;
     const { from, to } = span(query);
-    const outline = readings.readingOutline?.(sensorKey, quantity, from, to);
+    const outline = readings.readingOutline?.(sensorKey, quantity, from, to, points);
     if (!outline || outline.points.length < points) return null;
     const curve = outline.points.map((point) => asPoint({ sensorKey, quantity, ...point }));
     return columns(thinOut(curve, points), gapsBetween(outline.spans, longestGapMs));
