@@ -19,6 +19,8 @@ import { type Page, pageOf } from './router.ts';
 import { SetupPage } from './setup/setup-page.tsx';
 import { useShed } from './shed-context.ts';
 import { TopicsPage } from './topics/topics-page.tsx';
+import { CoatingPage } from './trade/coating-page.tsx';
+import { RoundPage } from './trade/round-page.tsx';
 import { WallPage } from './wall/wall-page.tsx';
 
 /** The whole app: head, the page that the address names, foot. */
@@ -45,6 +47,10 @@ function Shown({ page }: { page: Page }) {
       return <BatchPage key={page.id} id={page.id} />;
     case 'report':
       return <ReportPage key={page.id} id={page.id} />;
+    case 'coating':
+      return <CoatingPage key={page.id} id={page.id} />;
+    case 'round':
+      return <RoundPage />;
     case 'season':
       return <SeasonPage />;
     case 'ahead':

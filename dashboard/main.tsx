@@ -21,6 +21,7 @@ import './styles/print.css';
 import './styles/ahead.css';
 import './styles/report.css';
 import './styles/topics.css';
+import './styles/trade.css';
 import { keepTheme } from './theme.ts';
 
 keepTheme(document.documentElement);

@@ -4,6 +4,7 @@ import { useShed } from './shed-context.ts';
 
 const links = [
   { kind: 'wall', address: '#/', words: 'Wall' },
+  { kind: 'round', address: '#/round', words: 'Round' },
   { kind: 'ahead', address: '#/ahead', words: 'What comes' },
   { kind: 'brush', address: '#/brush', words: 'Brush' },
   { kind: 'pot', address: '#/pot', words: 'Pot' },

@@ -3,6 +3,8 @@ export type Page =
   | { readonly kind: 'wall' }
   | { readonly kind: 'batch'; readonly id: string }
   | { readonly kind: 'report'; readonly id: string }
+  | { readonly kind: 'coating'; readonly id: string }
+  | { readonly kind: 'round' }
   | { readonly kind: 'season' }
   | { readonly kind: 'ahead' }
   | { readonly kind: 'brush' }
@@ -30,6 +32,9 @@ export function pageOf(hash: string): Page {
   if (batch?.[1] !== undefined) return { kind: 'batch', id: plainText(batch[1]) };
   const report = /^\/batch\/([^/]+)\/report$/.exec(path);
   if (report?.[1] !== undefined) return { kind: 'report', id: plainText(report[1]) };
+  const coating = /^\/batch\/([^/]+)\/coating$/.exec(path);
+  if (coating?.[1] !== undefined) return { kind: 'coating', id: plainText(coating[1]) };
+  if (path === '/round') return { kind: 'round' };
   if (path === '/season') return { kind: 'season' };
   const print = /^\/print\/(strip|label|rack|door)(?:\?(.*))?$/.exec(path);
   if (print?.[1] !== undefined) {
@@ -52,6 +57,11 @@ export function pageOf(hash: string): Page {
 /** The address of a batch’s report. */
 export function reportAddress(id: string): string {
   return `${batchAddress(id)}/report`;
+}
+
+/** The address of the page on which a batch is coated step by step. */
+export function coatingAddress(id: string): string {
+  return `${batchAddress(id)}/coating`;
 }
 
 /** A part of an address as it was meant; one that is escaped wrongly stands for itself. */

@@ -68,6 +68,7 @@ export interface SiteFactsView {
   handReadings: readonly HandReadingFact[];
   calibrations: readonly CalibrationFact[];
   faults: readonly FaultFact[];
+  begun: readonly BatchFact[];
   splits: readonly SplitFact[];
   merges: readonly MergeFact[];
   tins: ReadonlyMap<string, TinFact>;
@@ -82,7 +83,6 @@ export interface TradeView {
   lies(batchId: string, at: number): Lies;
   warningsAt(placeId: string, now: number): Reason[];
   coating(coating: CoatingFact): Coating;
-  countOf(batch: BatchFact): number;
 }
 
 /** What is known and made of it, at a moment. */

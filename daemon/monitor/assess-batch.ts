@@ -65,7 +65,7 @@ export function batchAssessor(parts: AssessParts) {
         .flatMap(({ mergedId, at }) => {
           const merged = batches.get(mergedId);
           if (!merged) return [];
-          return [{ batchId: mergedId, boards: trade.countOf(merged), at: toMoment(at) }];
+          return [{ batchId: mergedId, boards: merged.boards.count, at: toMoment(at) }];
         }),
       cautions: [
         ...timberCautions(timber, ofBatch.length > 0, now, weatheredAfterDays),
@@ -85,7 +85,7 @@ export function batchAssessor(parts: AssessParts) {
       placeId: lies.placeId,
       species: fact.species,
       surface: fact.surface,
-      boards: { ...fact.boards, count: trade.countOf(fact) },
+      boards: fact.boards,
       planId: fact.planId,
       closed: fact.closedAt !== null,
       createdAt: toMoment(fact.createdAt),

@@ -39,7 +39,7 @@ import type {
 } from './ports.ts';
 import { roomVapour } from './room-vapour.ts';
 import { seasonRecord } from './season-record.ts';
-import { readSiteFacts, type SiteFacts } from './site-facts.ts';
+import { readSiteFacts, recordedCoats, type SiteFacts } from './site-facts.ts';
 import { tradeView } from './trade-view.ts';
 import { type NoticeKeeper, noticeWatch } from './watch-notices.ts';
 import { helpFinder } from './what-helps.ts';
@@ -150,11 +150,11 @@ export function createMonitor(parts: MonitorParts) {
     facts,
     air,
     assess,
-    recorded: trade.recordedCoats,
+    recorded: () => recordedCoats(site),
     history: coatHistory({ facts, cures, knowledge, trade, boardSpread }),
     monthOf: (at) => localTime(at, timeZone).day.slice(0, 7),
   });
-  const overview = placesOverview({ facts, air, now: readNow, assess, trade, airWatch: airing });
+  const overview = placesOverview({ facts, air, now: readNow, assess, airWatch: airing });
   const watch = noticeWatch({
     facts,
     source,

@@ -48,7 +48,7 @@ export function morningRound({ facts, assess, trade }: RoundParts): (now: number
           batch,
           batchId: batch.id,
           gate,
-          boards: trade.countOf(batch),
+          boards: batch.boards.count,
           verdict,
           probability: verdict.probability,
           waitHours: verdict.late === null ? null : (Date.parse(verdict.late) - now) / hourMs,

@@ -7,19 +7,17 @@ import type { BatchAssessor } from './assess-batch.ts';
 import type { PlaceAirReader } from './place-air.ts';
 import { type PlaceNow, placeAirReply } from './place-now.ts';
 import type { SiteFacts } from './site-facts.ts';
-import type { TradeView } from './trade-view.ts';
 
 interface OverviewParts {
   facts: () => SiteFacts;
   air: PlaceAirReader;
   now: PlaceNow;
   assess: BatchAssessor;
-  trade: TradeView;
   airWatch: AirWatch;
 }
 
 /** Every place with its air and the batches that lie there and are not done. */
-export function placesOverview({ facts, air, now: read, assess, trade, airWatch }: OverviewParts) {
+export function placesOverview({ facts, air, now: read, assess, airWatch }: OverviewParts) {
   function airflowAt(
     placeId: string,
     at: number,
@@ -50,7 +48,7 @@ export function placesOverview({ facts, air, now: read, assess, trade, airWatch 
       placeId,
       id: batch.id,
       name: batch.name,
-      boards: trade.countOf(batch),
+      boards: batch.boards.count,
       coat: coat?.coat ?? null,
       coatName: coat?.name ?? null,
       coatCount: plan?.coats.length ?? 0,

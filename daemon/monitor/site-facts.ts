@@ -1,5 +1,11 @@
 import type { Quantity } from '../contract/quantity.ts';
-import { batchOfHistory, boardsAt, historyOf, lineageOf } from '../rules/batch-lineage.ts';
+import {
+  batchOfHistory,
+  boardsAt,
+  historyOf,
+  lineageOf,
+  type RecordedFacts,
+} from '../rules/batch-lineage.ts';
 import { countedStays } from '../rules/counted-stays.ts';
 import type {
   BatchFact,
@@ -41,7 +47,10 @@ export interface SiteFacts {
   calibrations: CalibrationFact[];
   faults: FaultFact[];
   plans: Map<string, PlanFact>;
+  /** With as many boards as there are now, after what was split off and put to them. */
   batches: Map<string, BatchFact>;
+  /** As they were begun. */
+  begun: BatchFact[];
   moves: Map<string, MoveFact[]>;
   coats: Map<string, CoatFact[]>;
   /** Tests by history and coat; see {@link testsOfCoat}. */
@@ -99,7 +108,8 @@ export function readSiteFacts(source: FactSource): SiteFacts {
     sensors: new Map(source.sensors().map((sensor) => [sensor.key, sensor])),
     stays,
     plans: new Map(source.plans().map((plan) => [plan.id, plan])),
-    batches: new Map(batches.map((batch) => [batch.id, batch])),
+    batches: new Map(batches.map((batch) => [batch.id, withBoardsNow(batch, recorded)])),
+    begun: batches,
     moves,
     coats,
     tests,
@@ -113,6 +123,11 @@ export function readSiteFacts(source: FactSource): SiteFacts {
     coatingSteps: grouped(source.coatingSteps(), (step) => step.coatingId),
     mountingTicks: grouped(source.mountingTicks(), (tick) => tick.moveId),
   };
+}
+
+function withBoardsNow(batch: BatchFact, recorded: RecordedFacts): BatchFact {
+  const count = boardsAt(batch, Number.POSITIVE_INFINITY, recorded);
+  return count === batch.boards.count ? batch : { ...batch, boards: { ...batch.boards, count } };
 }
 
 const testKey = (historyId: string, coatId: string) => `${historyId} ${coatId}`;
@@ -133,25 +148,23 @@ export function plannedCoatOf(facts: Pick<SiteFacts, 'batches' | 'plans'>, coat:
   return planId === undefined ? undefined : facts.plans.get(planId)?.coats[coat.coat];
 }
 
-/** Boards of a batch at a moment; infinity for now. */
-export function boardCountAt(
-  facts: Pick<SiteFacts, 'batches' | 'splits' | 'merges'>,
-  batch: BatchFact,
-  at: number,
-): number {
-  const { splits, merges } = facts;
-  return boardsAt(batch, at, { batches: [...facts.batches.values()], splits, merges });
-}
-
 /** The boards that a coat was put on: all that its batch had then. */
 export function boardsCoated(
-  facts: Pick<SiteFacts, 'batches' | 'splits' | 'merges'>,
+  { begun, splits, merges }: Pick<SiteFacts, 'begun' | 'splits' | 'merges'>,
   coat: CoatFact,
 ): BatchFact['boards'] | null {
-  const batch = facts.batches.get(coat.originId ?? batchOfHistory(coat.batchId));
+  const id = coat.originId ?? batchOfHistory(coat.batchId);
+  const batch = begun.find((one) => one.id === id);
   if (!batch) return null;
-  return { ...batch.boards, count: boardCountAt(facts, batch, coat.finishedAt) };
+  const count = boardsAt(batch, coat.finishedAt, { batches: begun, splits, merges });
+  return { ...batch.boards, count };
 }
+
+/** Every coat once, at the batch where it was recorded. */
+export const recordedCoats = ({ batches, coats }: SiteFacts): CoatFact[] =>
+  [...batches.keys()].flatMap((id) =>
+    (coats.get(id) ?? []).filter((coat) => coat.originId === undefined),
+  );
 
 function grouped<T, K>(items: readonly T[], key: (item: T) => K): Map<K, T[]> {
   const groups = new Map<K, T[]>();

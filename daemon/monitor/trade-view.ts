@@ -8,7 +8,7 @@ import { believedPlace } from '../rules/batch.ts';
 import { coatedArea } from '../rules/coated-area.ts';
 import { coatingReply } from '../rules/coating-steps.ts';
 import { planReply, tinReply } from '../rules/fact-reply.ts';
-import type { BatchFact, CoatFact, PlanFact } from '../rules/facts.ts';
+import type { CoatFact, PlanFact } from '../rules/facts.ts';
 import { newestOf, versionsOf } from '../rules/plan-family.ts';
 import { capacityWarnings } from '../rules/rack-capacity.ts';
 import { learnedSpreading } from '../rules/spreading-rate.ts';
@@ -16,7 +16,7 @@ import { tinDoubts } from '../rules/tin-age.ts';
 import { mixtureKey } from '../rules/touch-knowledge.ts';
 import type { CoatingFact, TinFact } from '../rules/trade-facts.ts';
 import type { TradeRules } from '../rules/usual-trade.ts';
-import { boardCountAt, boardsCoated, plannedCoatOf, type SiteFacts } from './site-facts.ts';
+import { boardsCoated, plannedCoatOf, recordedCoats, type SiteFacts } from './site-facts.ts';
 
 /** What the trade’s facts come to: places, tins, plans and what was learned of them. */
 export function tradeView(facts: () => SiteFacts, rules: TradeRules) {
@@ -27,15 +27,9 @@ export function tradeView(facts: () => SiteFacts, rules: TradeRules) {
     return boards ? coatedArea(boards, coat.faces, planned?.coverWidthMm) : null;
   }
 
-  /** Every coat once, at the batch where it was recorded. */
-  const recordedCoats = (): CoatFact[] =>
-    [...facts().coats.entries()].flatMap(([id, coats]) =>
-      facts().batches.has(id) ? coats.filter((coat) => coat.originId === undefined) : [],
-    );
-
   function learnedOf(plan: PlanFact): Plan['learned'] {
     const family = new Set(versionsOf(plan, facts().plans.values()).map(({ id }) => id));
-    const coats = recordedCoats().filter((coat) => family.has(coat.planId ?? ''));
+    const coats = recordedCoats(facts()).filter((coat) => family.has(coat.planId ?? ''));
     return plan.coats.map((planned, index) => {
       const key = mixtureKey(planned.mixture, null);
       const used = coats.flatMap((coat) => {
@@ -59,23 +53,19 @@ export function tradeView(facts: () => SiteFacts, rules: TradeRules) {
         const moves = facts().moves.get(id) ?? [];
         return closedAt === null && believedPlace(moves, now)?.placeId === placeId;
       })
-      .map((batch) => ({ ...batch.boards, count: countOf(batch) }));
+      .map((batch) => batch.boards);
   }
-
-  const countOf = (batch: BatchFact) => boardCountAt(facts(), batch, Number.POSITIVE_INFINITY);
 
   return {
     rules,
     areaOf,
-    recordedCoats,
     doubtsAbout,
-    countOf,
     plan(plan: PlanFact): Plan {
       const isNewest = newestOf(plan, facts().plans.values()).id === plan.id;
       return planReply(plan, { isNewest, learned: learnedOf(plan) });
     },
     tin(tin: TinFact, now: number): Tin {
-      const used = recordedCoats().filter((coat) => coat.tinId === tin.id);
+      const used = recordedCoats(facts()).filter((coat) => coat.tinId === tin.id);
       const usedL = used.reduce((sum, coat) => sum + (coat.usedL ?? 0), 0);
       return tinReply(tin, usedL, tinDoubts(tin, now, rules.tinOldAfterDays));
     },

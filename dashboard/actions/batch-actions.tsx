@@ -1,21 +1,35 @@
+import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Batch } from '../../daemon/contract/batch.ts';
 import type { Gate } from '../../daemon/contract/gate.ts';
 import type { ActionProps } from './action-props.ts';
 import { CloseForm } from './close-form.tsx';
 import { CoatForm } from './coat-form.tsx';
+import { MergeForm } from './merge-form.tsx';
 import { MeterForm } from './meter-form.tsx';
 import { MoveForm } from './move-form.tsx';
 import { PhotoForm } from './photo-form.tsx';
 import { RemarkForm } from './remark-form.tsx';
+import { SplitForm } from './split-form.tsx';
 import { TouchForm } from './touch-form.tsx';
 
-type Action = 'touch' | 'coat' | 'move' | 'remark' | 'photo' | 'meter' | 'close';
+type Action =
+  | 'touch'
+  | 'coat'
+  | 'move'
+  | 'split'
+  | 'merge'
+  | 'remark'
+  | 'photo'
+  | 'meter'
+  | 'close';
 
 const words: Readonly<Record<Action, string>> = {
   touch: 'I felt it',
   coat: 'Record a coat',
   move: 'Moved',
+  split: 'Some went',
+  merge: 'Put together',
   remark: 'Remark',
   photo: 'Photo',
   meter: 'Hand meter',
@@ -31,7 +45,7 @@ interface BatchActionsProps {
 /** What can be done with a batch; one form opens at a time. */
 export function BatchActions({ batch, nextGate, onRecorded }: BatchActionsProps) {
   const [open, setOpen] = useState<Action | null>(null);
-  const [said, setSaid] = useState('');
+  const [said, setSaid] = useState<ComponentChildren>('');
   const form = useRef<HTMLDivElement>(null);
   // On a phone the form opens below the fold: the second tap must not need a search.
   useEffect(() => {
@@ -42,6 +56,8 @@ export function BatchActions({ batch, nextGate, onRecorded }: BatchActionsProps)
     ...(hasCoat ? (['touch'] as const) : []),
     'coat',
     'move',
+    ...(batch.boards.count > 1 ? (['split'] as const) : []),
+    'merge',
     'remark',
     'photo',
     'meter',
@@ -74,14 +90,16 @@ export function BatchActions({ batch, nextGate, onRecorded }: BatchActionsProps)
           </button>
         ))}
       </div>
-      <p class="action-said" role="status">
+      <div class="action-said" role="status">
         {said}
-      </p>
+      </div>
       {open !== null && (
         <div class="action-form" ref={form}>
-          {open === 'touch' && <TouchForm {...props} nextGate={nextGate} />}
+          {open === 'touch' && <TouchForm {...props} nextGate={nextGate} onMoved={onRecorded} />}
           {open === 'coat' && <CoatForm {...props} onClose={() => setOpen(null)} />}
           {open === 'move' && <MoveForm {...props} />}
+          {open === 'split' && <SplitForm {...props} />}
+          {open === 'merge' && <MergeForm {...props} />}
           {open === 'remark' && <RemarkForm {...props} />}
           {open === 'photo' && <PhotoForm {...props} />}
           {open === 'meter' && <MeterForm {...props} />}

@@ -21,7 +21,9 @@ export function MoveForm({ batch, onDone }: ActionProps) {
       }),
     );
     const name = places.find((place) => place.id === placeId)?.name ?? 'there';
-    if (move !== null) onDone(`Recorded: the boards lie at ${name}.`);
+    if (move === null) return;
+    const said = `Recorded: the boards lie at ${name}.`;
+    onDone([said, ...move.warnings.map(({ text }) => text)].join(' '));
   }
 
   return (

@@ -29,7 +29,19 @@ export function RemarkForm({ batch, onDone }: ActionProps) {
         },
       }),
     );
-    if (remark !== null) onDone(`Recorded: ${remarkWords[remark.kind].toLowerCase()}.`);
+    if (remark === null) return;
+    onDone(
+      <>
+        <p>Recorded: {remarkWords[remark.kind].toLowerCase()}.</p>
+        {remark.cure.length > 0 && (
+          <ol class="cure-lines">
+            {remark.cure.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ol>
+        )}
+      </>,
+    );
   }
 
   return (

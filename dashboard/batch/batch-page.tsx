@@ -2,8 +2,9 @@ import type { Batch } from '../../daemon/contract/batch.ts';
 import type { Overview } from '../../daemon/contract/overview.ts';
 import { BatchActions } from '../actions/batch-actions.tsx';
 import { ProblemNote } from '../forms/problem-note.tsx';
-import { printAddress, reportAddress } from '../router.ts';
+import { coatingAddress, printAddress, reportAddress } from '../router.ts';
 import { useShed } from '../shed-context.ts';
+import { MountingList } from '../trade/mounting-list.tsx';
 import { speciesWords, surfaceWords } from '../words/thing-words.ts';
 import { AirHere } from './air-here.tsx';
 import { BatchHero } from './batch-hero.tsx';
@@ -45,6 +46,15 @@ export function BatchPage({ id }: { id: string }) {
         fresh={live.connection.value.kind !== 'lost' && where?.place.air.stale !== true}
       />
       <BatchActions batch={batch} nextGate={waitedFor} onRecorded={reload} />
+      <p class="batch-steps">
+        <a href={coatingAddress(batch.id)}>Coat it step by step</a>
+      </p>
+      {batch.cautions.map((caution) => (
+        <p key={caution.code} class="caution">
+          {caution.text}
+        </p>
+      ))}
+      <MountingList batch={batch} onChanged={reload} />
       {coat !== null && <WhatHelps batch={batch} />}
       {coat !== null && <JobList coat={coat} waitedFor={waitedFor} />}
       {where !== null && <AirHere place={where.place} cautions={coat?.cautions ?? []} />}

@@ -14,10 +14,11 @@ export function lineageRoutes(app: FastifyInstance, { view, edits, now, newId }:
 
   /** Boards there at a moment, and after everything that was split off later. */
   function boardsLeft(batch: BatchFact, at: number): number[] {
-    const { batches, splits, merges } = view.facts();
-    const recorded = { batches: [...batches.values()], splits, merges };
+    const { begun, splits, merges } = view.facts();
+    const recorded = { batches: begun, splits, merges };
+    const asBegun = begun.find((one) => one.id === batch.id) ?? batch;
     const later = splits.filter((one) => one.batchId === batch.id && one.at >= at);
-    return [at, ...later.map((one) => one.at)].map((time) => boardsAt(batch, time + 1, recorded));
+    return [at, ...later.map((one) => one.at)].map((time) => boardsAt(asBegun, time + 1, recorded));
   }
 
   register(app, 'splitBatch', async ({ params, body }) => {
