@@ -10,6 +10,8 @@ export interface Segment {
   batchId: string;
   fromAt: number | null;
   untilAt: number | null;
+  /** True where the batch began with this segment: all that was recorded of it is of these boards. */
+  isBirth: boolean;
 }
 
 /** How batches came from one another. */
@@ -39,11 +41,16 @@ const companionId = (id: string, batchId: string) => `${id}>${batchId}`;
 export const batchOfHistory = (id: string): string => id.slice(id.lastIndexOf('>') + 1);
 
 /** The history up to a moment, and from then on that of another batch. */
-function continued(segments: readonly Segment[], at: number, batchId: string): Segment[] {
+function continued(
+  segments: readonly Segment[],
+  at: number,
+  batchId: string,
+  isBirth: boolean,
+): Segment[] {
   const before = segments
     .filter((one) => one.fromAt === null || one.fromAt < at)
     .map((one) => ({ ...one, untilAt: Math.min(one.untilAt ?? at, at) }));
-  return [...before, { batchId, fromAt: at, untilAt: null }];
+  return [...before, { batchId, fromAt: at, untilAt: null, isBirth }];
 }
 
 /**
@@ -52,51 +59,50 @@ function continued(segments: readonly Segment[], at: number, batchId: string): S
  */
 export function lineageOf({ batches, splits, merges }: RecordedFacts): Lineage {
   const segments = new Map<string, readonly Segment[]>();
-  const companions = new Map<string, readonly string[]>();
-  const working = new Set<string>();
+  const companions = new Map<string, string[]>(batches.map(({ id }) => [id, []]));
 
-  function settle(id: string): void {
-    // A batch cannot descend from itself; a file that says so is read as far as it goes.
-    if (segments.has(id) || working.has(id)) return;
-    working.add(id);
+  function ownSegments(id: string, younger: ReadonlySet<string> = new Set()): readonly Segment[] {
+    const known = segments.get(id);
+    if (known) return known;
     const split = splits.find((one) => one.childId === id);
-    const along: string[] = [];
-    const keep = (from: string, at: number) => {
-      const name = companionId(from, id);
-      segments.set(name, continued(segments.get(from) ?? [], at, id));
-      along.push(name);
-    };
-    let own: readonly Segment[] = [{ batchId: id, fromAt: null, untilAt: null }];
-    if (split) {
-      settle(split.batchId);
-      own = continued(segments.get(split.batchId) ?? [], split.at, id);
-      for (const other of companions.get(split.batchId) ?? []) {
-        const joined = joinedAt(other);
-        if (joined !== null && joined <= split.at) keep(other, split.at);
-      }
-    }
+    // A batch cannot descend from itself; a file that says so is read as far as it goes.
+    const parent = split && !younger.has(split.batchId) ? split : undefined;
+    const own = parent
+      ? continued(ownSegments(parent.batchId, new Set([...younger, id])), parent.at, id, true)
+      : [{ batchId: id, fromAt: null, untilAt: null, isBirth: true }];
     segments.set(id, own);
-    for (const merge of merges) {
-      if (merge.batchId !== id) continue;
-      settle(merge.mergedId);
-      keep(merge.mergedId, merge.at);
-      for (const other of companions.get(merge.mergedId) ?? []) keep(other, merge.at);
-    }
-    companions.set(id, along);
-    working.delete(id);
+    return own;
+  }
+  for (const { id } of batches) ownSegments(id);
+
+  /** The boards of a history lie in another batch from a moment on. */
+  function keep(from: string, batchId: string, at: number): void {
+    const name = companionId(from, batchId);
+    segments.set(name, continued(segments.get(from) ?? [], at, batchId, false));
+    companions.get(batchId)?.push(name);
   }
 
-  /** When the boards of a history came to lie where they lie now. */
-  const joinedAt = (id: string) => segments.get(id)?.at(-1)?.fromAt ?? null;
-
-  for (const batch of batches) settle(batch.id);
+  // In the order of time: boards may be split off and put back to where they came from.
+  const events = [
+    ...splits.map(({ at, batchId, childId }) => ({ at, from: batchId, to: childId, whole: false })),
+    ...merges.map(({ at, batchId, mergedId }) => ({
+      at,
+      from: mergedId,
+      to: batchId,
+      whole: true,
+    })),
+  ].sort((a, b) => a.at - b.at);
+  for (const { at, from, to, whole } of events) {
+    const along = [...(companions.get(from) ?? [])];
+    for (const one of whole ? [from, ...along] : along) keep(one, to, at);
+  }
   return { segments, companions };
 }
 
-const isWithin = (at: number | null, { fromAt, untilAt }: Segment): boolean =>
-  at === null
-    ? fromAt === null
-    : (fromAt === null || at > fromAt) && (untilAt === null || at <= untilAt);
+function isWithin(at: number | null, { fromAt, untilAt, isBirth }: Segment): boolean {
+  if (at === null) return isBirth;
+  return (isBirth || fromAt === null || at > fromAt) && (untilAt === null || at <= untilAt);
+}
 
 /** A history as if it were one batch’s: what happened to its boards, under its own name. */
 export interface History {
@@ -112,16 +118,12 @@ export interface History {
  */
 export function historyOf(id: string, lineage: Lineage, recorded: RecordedFacts): History {
   const segments = lineage.segments.get(id) ?? [];
-  const own = segments.at(-1)?.batchId;
   const along = <T extends { batchId: string }>(
     byBatch: ReadonlyMap<string, readonly T[]>,
     atOf: (fact: T) => number | null,
   ): T[] =>
     segments.flatMap((segment) =>
-      (byBatch.get(segment.batchId) ?? []).filter(
-        // A child’s own facts are its own, also one at the very moment of the split.
-        (fact) => isWithin(atOf(fact), segment) || (segment.batchId === own && own === id),
-      ),
+      (byBatch.get(segment.batchId) ?? []).filter((fact) => isWithin(atOf(fact), segment)),
     );
   const named = <T extends { batchId: string }>(facts: T[]): T[] =>
     facts.map((fact) => (fact.batchId === id ? fact : { ...fact, batchId: id }));
