@@ -33,7 +33,7 @@ const TABLE = {
   access: {
     from: 'daemon/access/',
     folders: [CONTRACT, RULES],
-    packages: ['@peculiar/x509', 'zod'],
+    packages: ['zod'],
     node: true,
   },
   store: {

@@ -5,18 +5,28 @@ import type { ClientAccess } from './ingest/client-access.ts';
 import type { IngestLog, MessagePort } from './ingest/message-port.ts';
 import { startSubscriber } from './ingest/subscriber.ts';
 import type { Settings } from './settings/schema.ts';
+import type { SiteTls } from './site-tls.ts';
 
 /** Our own broker, or a session at another one. */
 export function openMessagePort(
   settings: Settings,
   take: Parameters<typeof startBroker>[0]['take'],
   filters: readonly string[],
-  access: ClientAccess,
+  { access, tls }: { access: ClientAccess; tls: SiteTls },
   log: IngestLog,
 ): Promise<MessagePort> | MessagePort {
-  const { host, port, external, clientId } = settings.mqtt;
-  if (external === null)
-    return startBroker({ host, port, limits: settings.mqtt, access, take, log });
+  const { host, port, plain, tlsPort, external, clientId } = settings.mqtt;
+  if (external === null) {
+    return startBroker({
+      host,
+      port: plain ? port : null,
+      tls: tlsPort === null ? null : { port: tlsPort, pair: tls.pair() },
+      limits: settings.mqtt,
+      access,
+      take,
+      log,
+    });
+  }
   return startSubscriber({
     url: external,
     clientId: clientId ?? `boardcure-${settings.site}`,

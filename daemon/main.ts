@@ -21,6 +21,7 @@ import { siteHealth } from './site-health.ts';
 import { siteIntake } from './site-intake.ts';
 import { siteFigures } from './site-metrics.ts';
 import { sitePages } from './site-pages.ts';
+import { siteTls } from './site-tls.ts';
 import { siteTopics } from './site-topics.ts';
 import { tradeRules } from './trade-settings.ts';
 
@@ -38,6 +39,10 @@ export interface Ready {
   /** Port of the embedded broker; null with an external one. */
   mqtt: number | null;
   data: string;
+  /** Port of the embedded broker for TLS; left out where there is none. */
+  mqttTls?: number;
+  /** Whether the pages are served over TLS; left out where not. */
+  tls?: boolean;
 }
 
 export interface Daemon {
@@ -96,6 +101,7 @@ async function compose(
   const topics = siteTopics({ settings, clock, log, site, monitor, changes: changing });
   atClose(topics.close);
   const { access, mqttAccess } = openSiteAccess(settings, topics.otherTopics.decode);
+  const tls = await siteTls(settings);
   const intake = await siteIntake({
     settings,
     clock,
@@ -106,6 +112,7 @@ async function compose(
     metrics,
     topics,
     mqttAccess,
+    tls,
     atClose,
   });
   const { port, time, upkeep, queue, counts } = intake;
@@ -125,7 +132,7 @@ async function compose(
   atClose(figures.close);
   metrics.lookUp(figures.look);
   const app = await sitePages({
-    ...{ settings, clock, log, site, monitor, changes: changing, health, access, mqttAccess },
+    ...{ settings, clock, log, site, monitor, changes: changing, health, access, mqttAccess, tls },
     topicRules: topics.port,
     metrics: { ...metrics, pagesListen: figures.pagesListen },
   });
@@ -166,6 +173,7 @@ async function compose(
       await writer.pruneMessages(clock.now() - keptMessagesMs);
       await writer.checkpoint();
       await backups.lookForDamage();
+      await tls.renew(port, app);
     },
     backup: backups.schedule,
     digest: morningTelling({ settings, clock, monitor, writer, health, sent: out.kick }),
@@ -177,7 +185,11 @@ async function compose(
   const http = await listen(app, settings.http);
   await listening(port);
   return {
-    ready: { event: 'ready', http, mqtt: port.port, data: settings.data },
+    ready: {
+      ...{ event: 'ready', http, mqtt: port.port, data: settings.data },
+      ...(port.tlsPort ? { mqttTls: port.tlsPort } : {}),
+      ...(settings.http.tls ? { tls: true } : {}),
+    },
     setUpCode: access.setUpCode(),
     answers: () => writer.answer(),
     failed: writer.ended.then((cause) => cause ?? new Promise<Error>(() => {})),

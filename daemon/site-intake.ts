@@ -13,6 +13,7 @@ import type { Monitor } from './monitor/monitor.ts';
 import type { OpenSite } from './open-site.ts';
 import type { Settings } from './settings/schema.ts';
 import { siteTime } from './site-time.ts';
+import type { SiteTls } from './site-tls.ts';
 import type { SiteTopics } from './site-topics.ts';
 import type { Committed } from './store/commit-readings.ts';
 import { storeUpkeep } from './store/upkeep.ts';
@@ -30,6 +31,7 @@ interface IntakeParts {
   metrics: SiteMetrics;
   topics: SiteTopics;
   mqttAccess: ClientAccess;
+  tls: SiteTls;
   atClose: Closing['atClose'];
 }
 
@@ -44,6 +46,7 @@ export async function siteIntake({
   metrics,
   topics,
   mqttAccess,
+  tls,
   atClose,
 }: IntakeParts) {
   const upkeep = storeUpkeep(writer, settings.storage, (cause) =>
@@ -109,7 +112,13 @@ export async function siteIntake({
     queue,
     others: intake.take,
   });
-  const port = await openMessagePort(settings, take, topics.filters(), mqttAccess, log);
+  const port = await openMessagePort(
+    settings,
+    take,
+    topics.filters(),
+    { access: mqttAccess, tls },
+    log,
+  );
   topics.comeFrom(port);
   atClose(async () => {
     await port.close();

@@ -16,10 +16,12 @@ import { siteNames } from './open-access.ts';
 import type { OpenSite } from './open-site.ts';
 import { sensorTrust } from './sensor-trust.ts';
 import type { Settings } from './settings/schema.ts';
+import type { SiteTls } from './site-tls.ts';
 
 interface PagesParts {
   access: HttpParts['access'];
   mqttAccess: HttpParts['mqttAccess'];
+  tls: SiteTls;
   settings: Settings;
   clock: Clock;
   log: DaemonLog;
@@ -35,6 +37,7 @@ interface PagesParts {
 export function sitePages({
   access,
   mqttAccess,
+  tls,
   settings,
   clock,
   log,
@@ -51,6 +54,8 @@ export function sitePages({
     mqttAccess,
     names: siteNames(settings),
     limits: settings.http,
+    ...(settings.http.tls ? { tls } : {}),
+    authority: tls.authority,
     view: {
       facts: monitor.facts,
       air: monitor.air,

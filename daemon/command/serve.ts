@@ -48,7 +48,8 @@ export async function serve(args: string[], io: CommandIo): Promise<number> {
   io.stdout(JSON.stringify(daemon.ready));
   manager.ready(`Pages at port ${http}${mqtt === null ? '' : `, sensors at port ${mqtt}`}.`);
   const stopWatching = manager.watch(daemon.answers);
-  io.stderr(`Open http://localhost:${daemon.ready.http} in a browser.`);
+  const scheme = daemon.ready.tls ? 'https' : 'http';
+  io.stderr(`Open ${scheme}://localhost:${daemon.ready.http} in a browser.`);
   if (daemon.setUpCode !== null) io.stderr(setUpWords(daemon.setUpCode));
   const stopped = new Promise<null>((resolve) => {
     if (io.stop.aborted) resolve(null);

@@ -216,6 +216,10 @@ export interface HttpParts {
   /** Names that the pages are opened under besides IP addresses. */
   names: readonly string[];
   limits: ServerLimits;
+  /** For pages over TLS; without it they are plain. */
+  tls?: { pair(): { cert: string; key: string } };
+  /** Certificate of the authority that was made here, as PEM; null where none was. */
+  authority?(): string | null;
   view: SiteView;
   edits: Edits;
   readings: Readings;

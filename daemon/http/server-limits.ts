@@ -23,15 +23,16 @@ const ofOne = 0.25;
 
 /** Times within which a request has to come in: one that trickles in is cut off. */
 export function serverTimes({ requestSeconds }: ServerLimits) {
+  return { requestTimeout: requestSeconds * 1000, keepAliveTimeout: keepAliveMs };
+}
+
+/** The same for Node’s own server. */
+export function nodeTimes({ requestSeconds }: ServerLimits) {
   return {
-    requestTimeout: requestSeconds * 1000,
-    keepAliveTimeout: keepAliveMs,
-    http: {
-      headersTimeout: requestSeconds * 500,
-      // How often node looks for those that are late.
-      connectionsCheckingInterval: Math.min(5000, requestSeconds * 250),
-      maxHeaderSize: 16_384,
-    },
+    headersTimeout: requestSeconds * 500,
+    // How often node looks for those that are late.
+    connectionsCheckingInterval: Math.min(5000, requestSeconds * 250),
+    maxHeaderSize: 16_384,
   };
 }
 

@@ -13,6 +13,7 @@ import { metricsRoute } from './metrics.ts';
 import type { HttpParts } from './ports.ts';
 import { problemReply, sendProblem } from './problem-reply.ts';
 import { accessRoutes } from './routes/access.ts';
+import { authorityRoute } from './routes/authority.ts';
 import { batchRoutes } from './routes/batches.ts';
 import { brushRoutes } from './routes/brush.ts';
 import { calibrationRoutes } from './routes/calibrations.ts';
@@ -33,7 +34,7 @@ import { siteRoutes } from './routes/site.ts';
 import { tinRoutes } from './routes/tins.ts';
 import { topicRuleRoutes } from './routes/topic-rules.ts';
 import { tradeRoutes } from './routes/trade.ts';
-import { limitRequests, serverTimes } from './server-limits.ts';
+import { limitRequests, nodeTimes, serverTimes } from './server-limits.ts';
 import { streamRoute } from './stream.ts';
 
 const largestBody = 1_048_576;
@@ -41,9 +42,11 @@ const largestBody = 1_048_576;
 /** Builds the server: API, stream and pages. It does not listen; tests inject requests. */
 export async function buildServer(parts: HttpParts): Promise<FastifyInstance> {
   const replyToError = problemReply(parts.log);
-  const app = Fastify({
+  const times = nodeTimes(parts.limits);
+  const app: FastifyInstance = Fastify({
     bodyLimit: largestBody,
     ...serverTimes(parts.limits),
+    ...(parts.tls ? { https: { ...parts.tls.pair(), ...times } } : { http: times }),
     forceCloseConnections: true,
     trustProxy: false,
     frameworkErrors: (error, request, reply) => void replyToError(error, request, reply),
@@ -87,6 +90,7 @@ export async function buildServer(parts: HttpParts): Promise<FastifyInstance> {
   });
   await app.register(fastifySSE);
 
+  authorityRoute(app, parts);
   let endStreams = () => {};
   metricsRoute(app, parts);
   await app.register(async (api) => {

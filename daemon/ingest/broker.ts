@@ -1,6 +1,7 @@
-import { createServer, type Socket } from 'node:net';
+import type { Socket } from 'node:net';
 import { setImmediate as nextTurn } from 'node:timers/promises';
 import { Aedes, type AedesPublishPacket, type Client } from 'aedes';
+import { type ListenerParts, listenForClients } from './broker-listeners.ts';
 import { type ClientAccess, everyone, type Guest } from './client-access.ts';
 import { exactlyOnce } from './exactly-once.ts';
 import type { Acknowledge } from './group-commit.ts';
@@ -12,7 +13,9 @@ import { messagesUnderWay } from './under-way.ts';
 
 export interface BrokerParts {
   host: string;
-  port: number;
+  /** Null for none without TLS. */
+  port: number | null;
+  tls?: ListenerParts['tls'];
   /** Those that are left out are as in `defaultBrokerLimits`. */
   limits?: Partial<BrokerLimits>;
   /** Who may use it; everyone when left out. */
@@ -189,29 +192,21 @@ export async function startBroker(parts: BrokerParts): Promise<MessagePort> {
     warn('an MQTT connection failed', { error: error.message });
   });
 
-  const server = createServer({ highWaterMark: 16_384 }, (socket) => {
-    // Before anything else: a socket that is refused may still fail.
-    socket.on('error', () => {});
-    if (guard.admit(socket)) broker.handle(socket);
-  });
-  await new Promise<void>((resolve, reject) => {
-    server.once('error', (cause: NodeJS.ErrnoException) => {
-      reject(
-        new Error(
-          cause.code === 'EADDRINUSE'
-            ? `Port ${port} for MQTT is taken on ${host}. Stop the other broker, use it with --mqtt mqtt://localhost:${port}, or choose another port with --mqtt.`
-            : `The MQTT broker cannot listen on ${host}:${port}: ${cause.message}. Choose another address with --mqtt.`,
-          { cause },
-        ),
-      );
-    });
-    server.listen(port, host, resolve);
-  });
-  const address = server.address();
+  const doors = await listenForClients(
+    {
+      ...{ host, port, tls: parts.tls ?? null, handshakeMs: limits.connectSeconds * 1000 },
+      maxConnections: limits.maxConnections,
+    },
+    (socket) => {
+      if (guard.admit(socket)) broker.handle(socket);
+    },
+  );
 
   return {
     kind: 'embedded',
-    port: typeof address === 'object' && address ? address.port : port,
+    port: doors.port,
+    tlsPort: doors.tlsPort,
+    renewTls: doors.renew,
     connected: () => true,
     traffic: () => ({ connections: guard.count(), ...counts, cutOff: { ...counts.cutOff } }),
     listenTo: () => {},
@@ -232,7 +227,7 @@ export async function startBroker(parts: BrokerParts): Promise<MessagePort> {
       await underWay.settled(longestFarewellMs);
       // Acknowledgements are written at the end of the turn; closing would throw them away.
       await nextTurn();
-      const closed = new Promise<void>((resolve) => server.close(() => resolve()));
+      const closed = doors.close();
       await new Promise<void>((resolve) => broker.close(() => resolve()));
       guard.closeAll();
       await closed;

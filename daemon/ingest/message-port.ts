@@ -1,3 +1,4 @@
+import type { TlsPair } from './broker-listeners.ts';
 import type { Acknowledge } from './group-commit.ts';
 import type { CutOff } from './guard-sockets.ts';
 import type { Arrived } from './intake.ts';
@@ -24,8 +25,12 @@ export interface BrokerTraffic {
 /** One way in for messages: our own broker, or a session at another one. */
 export interface MessagePort {
   readonly kind: 'embedded' | 'external';
-  /** The port that sensors connect to; null where the broker is not ours. */
+  /** The port that sensors connect to; null where the broker is not ours, or speaks TLS only. */
   readonly port: number | null;
+  /** The same for TLS. */
+  readonly tlsPort?: number | null;
+  /** Takes a renewed certificate into use. */
+  renewTls?(pair: TlsPair): void;
   connected(): boolean;
   /** Null where the broker is not ours. */
   traffic(): BrokerTraffic | null;

@@ -12,6 +12,7 @@ import { noticeSettings } from './sections/notices.ts';
 import { photoSettings } from './sections/photos.ts';
 import { solventSettings } from './sections/solvent.ts';
 import { storageSettings } from './sections/storage.ts';
+import { tlsSettings } from './sections/tls.ts';
 import { tradeSettings } from './sections/trade.ts';
 import { workSettings } from './sections/work.ts';
 
@@ -53,6 +54,7 @@ export const Settings = z.strictObject({
   trade: tradeSettings,
   backup: backupSettings,
   storage: storageSettings,
+  tls: tlsSettings,
   log: logSettings,
 });
 export type Settings = z.infer<typeof Settings>;

@@ -11,6 +11,7 @@ export type Part =
   | 'openmetrics'
   | 'shellcheck'
   | 'systemd'
+  | 'openssl'
   | 'nginx'
   | 'recorded-air';
 

@@ -17,6 +17,10 @@ export const httpSettings = z
       .describe(
         'names besides its own under which the pages are opened, for example shed.example; requests under any other name are refused. IP addresses and localhost always work',
       ),
+    tls: z
+      .boolean()
+      .default(false)
+      .describe('whether the pages are served over TLS (https); see the section tls'),
     maxRequestsPerMinute: z
       .int()
       .min(30)

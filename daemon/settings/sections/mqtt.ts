@@ -4,6 +4,19 @@ export const mqttSettings = z
   .strictObject({
     host: z.string().default('0.0.0.0').describe('address of the embedded broker'),
     port: z.int().min(0).max(65_535).default(1883).describe('0 picks a free port'),
+    tlsPort: z
+      .int()
+      .min(0)
+      .max(65_535)
+      .nullable()
+      .default(null)
+      .describe(
+        'port of the embedded broker for TLS, mostly 8883; none when left out. See the section tls',
+      ),
+    plain: z
+      .boolean()
+      .default(true)
+      .describe('whether the embedded broker also listens without TLS; false only with a tlsPort'),
     external: z
       .url({ protocol: /^mqtts?$/ })
       .nullable()
@@ -71,5 +84,9 @@ export const mqttSettings = z
       .max(100_000)
       .default(1000)
       .describe('topics whose last message the embedded broker keeps for clients'),
+  })
+  .refine(({ plain, tlsPort }) => plain || tlsPort !== null, {
+    message: 'leaves no port at all: give a tlsPort',
+    path: ['plain'],
   })
   .prefault({});
