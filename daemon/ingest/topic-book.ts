@@ -56,7 +56,7 @@ export function topicBook({ maxTopics, maxBytes }: { maxTopics: number; maxBytes
       const message: HeardBytes = {
         at,
         // A copy: a view would keep the whole packet in memory.
-        payload: Uint8Array.from(payload.subarray(0, maxBytes)),
+        payload: new Uint8Array(payload.subarray(0, maxBytes)),
         bytes: payload.byteLength,
         retained,
       };

@@ -82,7 +82,7 @@ function textByRule(
     null,
     numberInText(text, value.quantity, 'The payload', value),
     when.dated,
-    'in the payload',
+    value.where,
   );
   return one.kind === 'refused'
     ? one
@@ -102,7 +102,7 @@ function jsonByRule(
   for (const value of rule.values) {
     const found = atPointer(json, value.pointer);
     if (found === undefined || found === null) continue;
-    const where = `at ${value.pointerText === '' ? 'the top' : value.pointerText}`;
+    const { where } = value;
     const one = finished(value, parts, json, numberFound(found, value, where), when.dated, where);
     if (one.kind === 'refused') refused.push(one.refusal);
     else readings.push(one.measurement);

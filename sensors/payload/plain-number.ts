@@ -37,6 +37,10 @@ export function numberInText(
   { unit, scale }: BareNumber = asKept,
 ): ReadNumber {
   const word = text.trim();
+  // Nearly every payload is just this.
+  if (unit === null && scale === 1 && decimalNumber.test(word)) {
+    return { kind: 'value', value: Number(word) };
+  }
   const inUnit = (value: number, written: string | null) =>
     inUnitOf(
       quantity,

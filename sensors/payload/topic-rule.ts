@@ -16,6 +16,8 @@ export type CompiledValue = {
   readonly quantity: Quantity;
   readonly pointer: JsonPointer;
   readonly pointerText: string;
+  /** For a sentence, for example `at /temp`. */
+  readonly where: string;
   /** Last segment of a SenML record's name. */
   readonly name: string;
   readonly unit: string | null;
@@ -105,6 +107,7 @@ export function compiledRule(form: TopicRuleForm, site: string): Compiled {
       quantity,
       pointer: typeof pointer === 'string' ? [] : pointer,
       pointerText: value.pointer,
+      where: form.payload === 'json' ? `at ${value.pointer || 'the top'}` : 'in the payload',
       name,
       unit: unit === quantityFacts[quantity].unit ? null : unit,
       scale,
