@@ -37,7 +37,9 @@ export function mqttPage(topics, quantities) {
 # MQTT
 
 Version 3.1.1 (a broker of your own may speak 5 with others). \`<site>\` is the name in the settings, \`shed\`
-unless set. The same is described for programs in [asyncapi.json](asyncapi.json) (AsyncAPI 3.0).
+unless set. The same is described for programs in [asyncapi.json](asyncapi.json) (AsyncAPI 3.0). How to make a
+sensor that publishes here is told in [own-sensor-node.md](own-sensor-node.md); a device with topics of its own
+is read by a rule, which the page _Topics_ helps to write.
 
 ## Topics
 

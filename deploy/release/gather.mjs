@@ -4,7 +4,11 @@ import { readJson } from '../setup/read-json.mjs';
 import { importedPackages, runtimePackages } from './runtime-packages.mjs';
 
 /** What of the project lies in the artefact as it is; the documents that it shows are among it. */
-const AS_THEY_ARE = ['README.md', 'LICENSE', 'CHANGELOG.md'];
+const AS_THEY_ARE = ['README.md', 'LICENSE', 'CHANGELOG.md', 'SECURITY.md'];
+
+/** Scripts and folders in `deploy` for those who have the sources. */
+const DEVELOPERS_ONLY =
+  /\.mjs$|tsconfig\.json$|deploy\/(?:setup|lint|release|docs|trial|bin)(?:\/|$)/;
 
 /** Files of packages that nobody runs or reads on a board. */
 const NOT_RUN = /\.(?:d\.[cm]?ts|map|tsbuildinfo)$/;
@@ -44,10 +48,7 @@ export function gather(root, folder, engines) {
   for (const path of AS_THEY_ARE) cpSync(join(root, path), join(folder, path));
   cpSync(join(root, 'deploy'), join(folder, 'deploy'), {
     recursive: true,
-    filter: (path) =>
-      !/\.mjs$|tsconfig\.json$|\/(?:setup|lint|release|docs|trial|bin|Containerfile)(?:[/.]|$)/.test(
-        path,
-      ),
+    filter: (path) => !DEVELOPERS_ONLY.test(path.slice(root.length)),
   });
   for (const [from, to] of [
     ['deploy/install.sh', 'install.sh'],

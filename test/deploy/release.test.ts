@@ -45,8 +45,8 @@ describe('the artefact', () => {
 
   it('holds what a board needs, and nothing that it does not', () => {
     expect([...new Set(listed.map((file) => file.split('/')[0]))].sort()).toEqual([
-      ...['CHANGELOG.md', 'LICENSE', 'README.md', 'bin', 'deploy', 'install.sh', 'node_modules'],
-      ...['package.json', 'program'],
+      ...['CHANGELOG.md', 'LICENSE', 'README.md', 'SECURITY.md', 'bin', 'deploy'],
+      ...['install.sh', 'node_modules', 'package.json', 'program'],
     ]);
     const ours = listed.filter((file) => !file.startsWith('node_modules/'));
     expect(ours.filter((file) => /\.(ts|tsx|map|tsbuildinfo)$|(^|\/)test\//.test(file))).toEqual(
