@@ -9,6 +9,7 @@ import { useShed } from '../shed-context.ts';
 import { ragCaution } from '../words/caution-words.ts';
 import { facesWords, faceWords, mixtureWords } from '../words/thing-words.ts';
 import type { ActionProps } from './action-props.ts';
+import { PotsFields, potsOf } from './pots-fields.tsx';
 
 const allFaces: readonly Face[] = ['face', 'back', 'edges', 'ends'];
 
@@ -33,6 +34,7 @@ export function CoatForm({ batch, onDone, onClose }: ActionProps & { onClose: ()
           finishedAt: whenOf(form, 'finishedAt', live.now.peek()),
           faces: faces.length === 0 ? null : faces,
           usedL: optionalNumberOf(form, 'usedL'),
+          pots: potsOf(form),
           colour: textOf(form, 'colour') || null,
           tin: textOf(form, 'tin') || null,
         },
@@ -85,6 +87,7 @@ export function CoatForm({ batch, onDone, onClose }: ActionProps & { onClose: ()
           <TextField label="Colour" name="colour" pointer="/colour" problem={sending.problem} />
           <TextField label="Tin" name="tin" pointer="/tin" problem={sending.problem} />
         </div>
+        <PotsFields problem={sending.problem} />
         <fieldset class="faces">
           <legend>Faces, if other than planned</legend>
           {allFaces.map((face) => (
@@ -117,6 +120,10 @@ function RagsNow({ onClose }: { onClose: () => void }) {
       <button type="button" class="button button-main" onClick={onClose}>
         The rags are seen to
       </button>
+      <p>
+        <a href="#/lock-up">The lock-up list of today</a>: until the rags are ticked there, they are
+        told again.
+      </p>
     </div>
   );
 }
