@@ -5,14 +5,10 @@ import { AheadPage } from './ahead/ahead-page.tsx';
 import { ApiPage } from './api-page/api-page.tsx';
 import { AwayBanner } from './away-banner.tsx';
 import { BatchPage } from './batch/batch-page.tsx';
-import { BrushPage } from './brush/brush-page.tsx';
 import { CautionsPage } from './cautions/cautions-page.tsx';
-import { LockUpPage } from './lock-up/lock-up-page.tsx';
-import { NoticesPage } from './notices/notices-page.tsx';
+import { later } from './later.tsx';
 import { PageFoot } from './page-foot.tsx';
 import { PageHead } from './page-head.tsx';
-import { PotPage } from './pot/pot-page.tsx';
-import { PrintPage } from './print/print-page.tsx';
 import { ReportPage } from './report/report-page.tsx';
 import { SeasonPage } from './report/season-page.tsx';
 import { type Page, pageOf } from './router.ts';
@@ -22,6 +18,12 @@ import { TopicsPage } from './topics/topics-page.tsx';
 import { CoatingPage } from './trade/coating-page.tsx';
 import { RoundPage } from './trade/round-page.tsx';
 import { WallPage } from './wall/wall-page.tsx';
+
+const BrushPage = later(async () => (await import('./brush/brush-page.tsx')).BrushPage);
+const PotPage = later(async () => (await import('./pot/pot-page.tsx')).PotPage);
+const LockUpPage = later(async () => (await import('./lock-up/lock-up-page.tsx')).LockUpPage);
+const NoticesPage = later(async () => (await import('./notices/notices-page.tsx')).NoticesPage);
+const PrintPage = later(async () => (await import('./print/print-page.tsx')).PrintPage);
 
 /** The whole app: head, the page that the address names, foot. */
 export function App() {
