@@ -3,6 +3,7 @@ import { toMoment } from '../contract/moment.ts';
 import type { ApplicationLimits } from '../contract/trade.ts';
 import { placeOfBatch } from '../rules/batch.ts';
 import { againstHour, latestStop, wordOfHour } from '../rules/brush-hours.ts';
+import { coatedArea } from '../rules/coated-area.ts';
 import type { BatchFact, PlaceFact } from '../rules/facts.ts';
 import { brushReasons, brushWord, brushWords } from '../rules/fit-to-brush.ts';
 import { marginOf, nightAhead } from '../rules/hour-ahead.ts';
@@ -10,7 +11,6 @@ import { airSources } from '../rules/place.ts';
 import { runningMetres } from '../rules/rack-capacity.ts';
 import { type SolventQuestion, solventCautions } from '../rules/solvent-air.ts';
 import type { Hemisphere } from '../rules/wall-sun.ts';
-import { boardArea } from '../science/paint.ts';
 import type { AirAheadReader } from './hours-ahead.ts';
 import type { PlaceNow } from './place-now.ts';
 import type { SiteFacts } from './site-facts.ts';
@@ -24,6 +24,8 @@ interface BrushParts {
   limits: ApplicationLimits;
   timeZone: string;
   hemisphere: Hemisphere;
+  /** A batch with as many boards as it has now. */
+  present(batch: BatchFact): BatchFact;
 }
 
 /** Answers “fit to brush?” for a place, and for the boards that are to be coated there. */
@@ -49,7 +51,7 @@ export function brushCheck(parts: BrushParts) {
       ({ id, kind }) => kind === 'rack' && airSources(places, id).includes(place.id),
     );
     if (racks.length === 0) return null;
-    const metres = ({ boards }: BatchFact) => runningMetres(boards);
+    const metres = (one: BatchFact) => runningMetres(parts.present(one).boards);
     let usedM = 0;
     let isThere = false;
     for (const other of batches.values()) {
@@ -80,7 +82,9 @@ export function brushCheck(parts: BrushParts) {
     const change = room ? parts.airChangeAt(room.id, now) : null;
     const question: SolventQuestion = {
       mixture: planned.mixture,
-      mixedL: boardArea({ ...batch.boards, faces: planned.faces }) / planned.spreadingM2PerL,
+      mixedL:
+        coatedArea(parts.present(batch).boards, planned.faces, planned.coverWidthMm) /
+        planned.spreadingM2PerL,
       hoursSince: 0,
       volumeM3: room?.volumeM3 ?? null,
       airChangesPerHour: change?.identifiable ? (change.low ?? null) : null,

@@ -57,6 +57,11 @@ export function tradeView(facts: () => SiteFacts, rules: TradeRules) {
   }
 
   return {
+    /** A batch with as many boards as it has after splits and merges. */
+    present: (batch: BatchFact): BatchFact => ({
+      ...batch,
+      boards: { ...batch.boards, count: countOf(batch) },
+    }),
     rules,
     areaOf,
     doubtsAbout,

@@ -1,6 +1,7 @@
 import type { MixturePart, ShoppingList } from '../contract/mixture.ts';
 import type { PlannedCoat } from '../contract/plan.ts';
-import { boardArea, mixture, partShares } from '../science/paint.ts';
+import { mixture, partShares } from '../science/paint.ts';
+import { coatedArea } from './coated-area.ts';
 import type { BatchFact, CoatFact, PlanFact } from './facts.ts';
 import { mixtureParts, partWords } from './pot.ts';
 
@@ -40,7 +41,7 @@ export function shoppingList(question: ShoppingQuestion): ShoppingList {
     primer ??= planned.find(({ soaksIn }) => soaksIn) ?? null;
     const done = (coats.get(batch.id) ?? []).at(-1)?.coat ?? -1;
     for (const coat of planned.slice(done + 1)) {
-      const areaM2 = boardArea({ ...batch.boards, faces: coat.faces });
+      const areaM2 = coatedArea(batch.boards, coat.faces, coat.coverWidthMm);
       const { totalL, partsL } = mixture({
         ...{ areaM2, spreadingM2PerL: coat.spreadingM2PerL },
         ...{ parts: litresOf(coat), lossPercent },

@@ -2,15 +2,15 @@ import type { FastifyInstance } from 'fastify';
 import type { MixtureQuery, MixtureReply } from '../../contract/mixture.ts';
 import { BoardcureError } from '../../contract/problem.ts';
 import type { Tin } from '../../contract/tin.ts';
-import type { BatchFact, CoatFact } from '../../rules/facts.ts';
+import { coatedArea } from '../../rules/coated-area.ts';
 import { keepingWords } from '../../rules/keeping-paint.ts';
 import { amountsOf, enoughInTins, mixingSteps, potOf } from '../../rules/pot.ts';
 import { named } from '../../rules/record-check.ts';
 import { shoppingList, usualKeptPrimerL, usualLossPercent } from '../../rules/shopping.ts';
 import { leftInTins } from '../../rules/tin-stock.ts';
-import { boardArea, mixture, stickMarks } from '../../science/paint.ts';
+import { mixture, stickMarks } from '../../science/paint.ts';
 import { boardsPerLitre, leftOverL } from '../../science/paint-quantity.ts';
-import type { HttpParts, SiteFactsView } from '../ports.ts';
+import type { HttpParts, SiteFactsView, TradeView } from '../ports.ts';
 import { possible } from '../possible.ts';
 import { register } from '../register-route.ts';
 
@@ -21,14 +21,14 @@ export function potRoutes(app: FastifyInstance, { view, now }: HttpParts): void 
   register(app, 'mixture', ({ query }) => {
     const facts = view.facts();
     const tins = [...facts.tins.values()].map((tin) => view.trade.tin(tin, now()));
-    return possible(() => mixtureReply(query, facts, tins));
+    return possible(() => mixtureReply(query, facts, view.trade, tins));
   });
 
   register(app, 'shoppingList', ({ query }) => {
     const { batches, plans, coats } = view.facts();
     const sizes = (text: string | undefined) => (text ? text.split(',').map(Number) : []);
     return shoppingList({
-      ...{ batches: [...batches.values()], plans, coats },
+      ...{ batches: [...batches.values()].map(view.trade.present), plans, coats },
       lossPercent: query.lossPercent ?? usualLossPercent,
       keepPrimerL: query.keepPrimerL ?? usualKeptPrimerL,
       tinsL: {
@@ -41,7 +41,7 @@ export function potRoutes(app: FastifyInstance, { view, now }: HttpParts): void 
 }
 
 /** What is to be coated: as asked, or as the plan of a batch has it. */
-function toCoat(query: MixtureQuery, facts: SiteFactsView) {
+function toCoat(query: MixtureQuery, facts: SiteFactsView, trade: TradeView) {
   const { paint = 0, rawLinseedOil = 0, turpentine = 0, batchId } = query;
   const asked =
     paint + rawLinseedOil + turpentine > 0 ? { paint, rawLinseedOil, turpentine } : null;
@@ -49,7 +49,7 @@ function toCoat(query: MixtureQuery, facts: SiteFactsView) {
     const { areaM2 = 0, spreadingM2PerL = 0 } = query;
     return { areaM2, spreadingM2PerL, mixed: asked ?? undiluted, ofBatch: null };
   }
-  const batch = named(facts.batches, batchId, 'batch');
+  const batch = trade.present(named(facts.batches, batchId, 'batch'));
   const plan = named(facts.plans, batch.planId, 'coating plan');
   const done = (facts.coats.get(batch.id) ?? []).at(-1)?.coat ?? -1;
   const index = query.coat ?? Math.min(done + 1, plan.coats.length - 1);
@@ -62,7 +62,7 @@ function toCoat(query: MixtureQuery, facts: SiteFactsView) {
     );
   }
   return {
-    areaM2: query.areaM2 ?? boardArea({ ...batch.boards, faces: planned.faces }),
+    areaM2: query.areaM2 ?? coatedArea(batch.boards, planned.faces, planned.coverWidthMm),
     spreadingM2PerL: query.spreadingM2PerL ?? planned.spreadingM2PerL,
     mixed: asked ?? planned.mixture,
     ofBatch: { batch, planned, index },
@@ -72,9 +72,10 @@ function toCoat(query: MixtureQuery, facts: SiteFactsView) {
 function mixtureReply(
   query: MixtureQuery,
   facts: SiteFactsView,
+  trade: TradeView,
   tins: readonly Tin[],
 ): MixtureReply {
-  const { areaM2, spreadingM2PerL, mixed, ofBatch } = toCoat(query, facts);
+  const { areaM2, spreadingM2PerL, mixed, ofBatch } = toCoat(query, facts, trade);
   const parts = [mixed.paint, mixed.rawLinseedOil, mixed.turpentine];
   const { lossPercent, potDiameterMm } = query;
   const paintKgPerL = query.paintDensityKgPerL ?? null;
@@ -111,7 +112,7 @@ function mixtureReply(
       ],
       ofBatch?.batch.boards.count ?? null,
     ),
-    boardsPerLitre: ofBatch && perLitre(ofBatch, spreadingM2PerL, facts),
+    boardsPerLitre: ofBatch && perLitre(ofBatch, spreadingM2PerL, facts, trade),
   };
 }
 
@@ -121,18 +122,17 @@ type OfBatch = NonNullable<ReturnType<typeof toCoat>['ofBatch']>;
 function perLitre(
   { batch, planned, index }: OfBatch,
   spreadingM2PerL: number,
-  facts: SiteFactsView,
+  { batches }: SiteFactsView,
+  trade: TradeView,
 ) {
   const board = { ...batch.boards, faces: planned.faces };
   let coatedM2 = 0;
   let usedL = 0;
-  for (const other of facts.batches.values()) {
-    if (other.planId !== batch.planId) continue;
-    for (const coat of facts.coats.get(other.id) ?? []) {
-      if (coat.coat !== index || coat.usedL === null) continue;
-      coatedM2 += areaOf(other, coat);
-      usedL += coat.usedL;
-    }
+  for (const coat of trade.recordedCoats()) {
+    const planId = coat.planId ?? batches.get(coat.batchId)?.planId;
+    if (planId !== batch.planId || coat.coat !== index || coat.usedL === null) continue;
+    coatedM2 += trade.areaOf(coat) ?? 0;
+    usedL += coat.usedL;
   }
   const soFarM2PerL = usedL > 0 ? coatedM2 / usedL : null;
   return {
@@ -141,5 +141,3 @@ function perLitre(
     soFarM2PerL,
   };
 }
-
-const areaOf = ({ boards }: BatchFact, { faces }: CoatFact) => boardArea({ ...boards, faces });
