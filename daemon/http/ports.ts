@@ -83,8 +83,6 @@ export interface TradeView {
   lies(batchId: string, at: number): Lies;
   warningsAt(placeId: string, now: number): Reason[];
   coating(coating: CoatingFact): Coating;
-  /** A batch with as many boards as it has now. */
-  present(batch: BatchFact): BatchFact;
   /** Every coat once, at the batch where it was recorded. */
   recordedCoats(): CoatFact[];
   /** Area that a coat covered, m²; null where its batch is gone. */

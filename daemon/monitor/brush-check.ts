@@ -24,8 +24,6 @@ interface BrushParts {
   limits: ApplicationLimits;
   timeZone: string;
   hemisphere: Hemisphere;
-  /** A batch with as many boards as it has now. */
-  present(batch: BatchFact): BatchFact;
 }
 
 /** Answers “fit to brush?” for a place, and for the boards that are to be coated there. */
@@ -51,7 +49,7 @@ export function brushCheck(parts: BrushParts) {
       ({ id, kind }) => kind === 'rack' && airSources(places, id).includes(place.id),
     );
     if (racks.length === 0) return null;
-    const metres = (one: BatchFact) => runningMetres(parts.present(one).boards);
+    const metres = (one: BatchFact) => runningMetres(one.boards);
     let usedM = 0;
     let isThere = false;
     for (const other of batches.values()) {
@@ -83,8 +81,7 @@ export function brushCheck(parts: BrushParts) {
     const question: SolventQuestion = {
       mixture: planned.mixture,
       mixedL:
-        coatedArea(parts.present(batch).boards, planned.faces, planned.coverWidthMm) /
-        planned.spreadingM2PerL,
+        coatedArea(batch.boards, planned.faces, planned.coverWidthMm) / planned.spreadingM2PerL,
       hoursSince: 0,
       volumeM3: room?.volumeM3 ?? null,
       airChangesPerHour: change?.identifiable ? (change.low ?? null) : null,

@@ -133,7 +133,6 @@ export function createMonitor(parts: MonitorParts) {
     ...brushing,
     placeNow: readNow,
     hemisphere: trade.rules.hemisphere,
-    present: trade.present,
     airChangeAt: (placeId: string, now: number) => airing.verdictAt(placeId, now).airChange,
     localLimitPpm: parts.localLimitPpm,
   });

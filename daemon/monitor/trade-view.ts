@@ -57,13 +57,9 @@ export function tradeView(facts: () => SiteFacts, rules: TradeRules) {
   }
 
   return {
-    /** A batch with as many boards as it has after splits and merges. */
-    present: (batch: BatchFact): BatchFact => ({
-      ...batch,
-      boards: { ...batch.boards, count: countOf(batch) },
-    }),
     rules,
     areaOf,
+    recordedCoats: (): CoatFact[] => recordedCoats(facts()),
     doubtsAbout,
     plan(plan: PlanFact): Plan {
       const isNewest = newestOf(plan, facts().plans.values()).id === plan.id;

@@ -28,7 +28,7 @@ export function potRoutes(app: FastifyInstance, { view, now }: HttpParts): void 
     const { batches, plans, coats } = view.facts();
     const sizes = (text: string | undefined) => (text ? text.split(',').map(Number) : []);
     return shoppingList({
-      ...{ batches: [...batches.values()].map(view.trade.present), plans, coats },
+      ...{ batches: [...batches.values()], plans, coats },
       lossPercent: query.lossPercent ?? usualLossPercent,
       keepPrimerL: query.keepPrimerL ?? usualKeptPrimerL,
       tinsL: {
@@ -41,7 +41,7 @@ export function potRoutes(app: FastifyInstance, { view, now }: HttpParts): void 
 }
 
 /** What is to be coated: as asked, or as the plan of a batch has it. */
-function toCoat(query: MixtureQuery, facts: SiteFactsView, trade: TradeView) {
+function toCoat(query: MixtureQuery, facts: SiteFactsView) {
   const { paint = 0, rawLinseedOil = 0, turpentine = 0, batchId } = query;
   const asked =
     paint + rawLinseedOil + turpentine > 0 ? { paint, rawLinseedOil, turpentine } : null;
@@ -49,7 +49,7 @@ function toCoat(query: MixtureQuery, facts: SiteFactsView, trade: TradeView) {
     const { areaM2 = 0, spreadingM2PerL = 0 } = query;
     return { areaM2, spreadingM2PerL, mixed: asked ?? undiluted, ofBatch: null };
   }
-  const batch = trade.present(named(facts.batches, batchId, 'batch'));
+  const batch = named(facts.batches, batchId, 'batch');
   const plan = named(facts.plans, batch.planId, 'coating plan');
   const done = (facts.coats.get(batch.id) ?? []).at(-1)?.coat ?? -1;
   const index = query.coat ?? Math.min(done + 1, plan.coats.length - 1);
@@ -75,7 +75,7 @@ function mixtureReply(
   trade: TradeView,
   tins: readonly Tin[],
 ): MixtureReply {
-  const { areaM2, spreadingM2PerL, mixed, ofBatch } = toCoat(query, facts, trade);
+  const { areaM2, spreadingM2PerL, mixed, ofBatch } = toCoat(query, facts);
   const parts = [mixed.paint, mixed.rawLinseedOil, mixed.turpentine];
   const { lossPercent, potDiameterMm } = query;
   const paintKgPerL = query.paintDensityKgPerL ?? null;
