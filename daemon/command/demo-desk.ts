@@ -13,6 +13,7 @@ export interface BatchOnPaper extends WaitingBatch {
 }
 
 const COATING_MS = 1.5 * 3_600_000;
+/** What stays in pot and brush. Assumption. */
 const LOSS_PERCENT = 5;
 
 /**
@@ -21,11 +22,13 @@ const LOSS_PERCENT = 5;
  * @param api - calls the daemon
  * @param placeIds - the racks as the daemon knows them
  * @param onPaper - what the daemon wants to know of a batch
+ * @param lossPercent - of the paint, that stays in pot and brush
  */
 export function demoDesk(
   api: Api,
   placeIds: Readonly<Record<string, string>>,
   onPaper: (batch: WaitingBatch) => BatchOnPaper,
+  lossPercent = LOSS_PERCENT,
 ): Desk {
   const begun = new Map<string, { plan: Batch['plan']; boards: Boards }>();
 
@@ -58,7 +61,7 @@ export function demoDesk(
         areaM2: boardArea({ ...known.boards, faces: planned.faces }),
         spreadingM2PerL: planned.spreadingM2PerL,
         parts,
-        lossPercent: LOSS_PERCENT,
+        lossPercent,
       });
       await api('createCoat', {
         params: { id },

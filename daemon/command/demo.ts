@@ -4,6 +4,9 @@ import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { pino } from 'pino';
 import { connectPublisher, type Publisher } from '../../sensors/publish/publisher.ts';
+import { CART_SHED } from '../../sensors/shed/cart-shed.ts';
+import { drawnFaults } from '../../sensors/shed/drawn-shed.ts';
+import { seededRandom } from '../../sensors/shed/physics/random.ts';
 import { createShed } from '../../sensors/shed/shed.ts';
 import { type FastClock, fastClock } from '../clock.ts';
 import { startDaemon } from '../main.ts';
@@ -11,9 +14,12 @@ import { loadSettings } from '../settings/load.ts';
 import type { CommandIo } from './command-io.ts';
 import { apiAt } from './demo-api.ts';
 import { DEMO_BEGINS, layOutHistory, RECORDED_MS, sendUntil } from './demo-history.ts';
+import { demoLoad } from './demo-load.ts';
 import { DEMO_USAGE, type DemoOptions, demoOptions } from './demo-options.ts';
 
 const TICK_MS = 250;
+/** Faults that are asked for begin within so many days. */
+const FAULTY_DAYS = 30;
 
 /**
  * `boardcure demo`: the same daemon with a simulated shed whose time runs fast.
@@ -24,6 +30,7 @@ const TICK_MS = 250;
  */
 export async function demo(args: string[], io: CommandIo): Promise<number> {
   const command = demoOptions(args, io.cwd);
+  if (command.kind === 'load') return demoLoad(command.options, io);
   if (command.kind !== 'run') {
     io.stderr(command.kind === 'help' ? DEMO_USAGE : command.because);
     return command.kind === 'help' ? 0 : 1;
@@ -104,7 +111,14 @@ async function live(
   io: CommandIo,
 ): Promise<void> {
   io.stderr('Laying out four days of a simulated shed …');
-  const shed = createShed({ seed: options.seed, startAt: DEMO_BEGINS - RECORDED_MS });
+  const faults = drawnFaults(seededRandom(options.seed, 11), CART_SHED.sensors, {
+    ...{ startAt: DEMO_BEGINS, days: FAULTY_DAYS, faults: options.faults },
+  });
+  const shed = createShed({
+    seed: options.seed,
+    startAt: DEMO_BEGINS - RECORDED_MS,
+    plan: { ...CART_SHED, faults },
+  });
   const api = apiAt(`http://127.0.0.1:${ready.http}`);
   const operator = await layOutHistory(shed, publisher, api);
   clock.setSpeed(options.speed);

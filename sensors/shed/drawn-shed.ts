@@ -129,7 +129,14 @@ function drawnSensors(random: Random, racks: readonly string[]): SimulatedSensor
   ];
 }
 
-function drawnFaults(
+/**
+ * What goes wrong with sensors, and when.
+ *
+ * @param random - draws them
+ * @param sensors - those that may fail
+ * @param run - from when, UTC epoch ms, for how many days, and how many faults
+ */
+export function drawnFaults(
   random: Random,
   sensors: readonly SimulatedSensor[],
   run: { readonly startAt: number; readonly days: number; readonly faults: number },

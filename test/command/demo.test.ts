@@ -121,10 +121,21 @@ describe('the command line of the demo', () => {
     [['--seed', 'x'], '--seed x'],
     [['--http', 'here'], '--http here'],
     [['--nonsense'], '--nonsense'],
+    [['--faults', '-1'], '--faults -1'],
+    [['--load', '0'], '--load 0'],
+    [['--load', '5', '--rate', '0'], '--rate 0'],
+    [['--load', '5', '--to', 'here'], '--to here'],
   ])('%j is refused with a reason', (args, named) => {
     expect(demoOptions(args, '/')).toMatchObject({
       kind: 'refused',
       because: expect.stringContaining(named),
+    });
+  });
+
+  it('can send a crowd of sensors instead', () => {
+    expect(demoOptions(['--load', '500', '--rate', '100'], '/')).toEqual({
+      kind: 'load',
+      options: { sensors: 500, rate: 100, seed: 1, to: 'mqtt://localhost:1883' },
     });
   });
 

@@ -15,7 +15,7 @@ import { openSite } from '../monitor/site.ts';
 import { keptReadings } from './kept-readings.ts';
 
 /** Boards of every judged batch; they only set how much paint is used. */
-const BOARDS = { count: 18, lengthMm: 3600, widthMm: 145, thicknessMm: 22 };
+export const BOARDS = { count: 18, lengthMm: 3600, widthMm: 145, thicknessMm: 22 };
 /** A verdict on a day’s air is made anew this often here; the daemon does so every ten minutes. */
 const AIR_STANDS_MS = 3 * 3_600_000;
 const COATING_MS = 1.5 * 3_600_000;
@@ -24,9 +24,9 @@ const COATING_MS = 1.5 * 3_600_000;
  * The daemon from the message to the verdict, in this process and on a clock of its own: decoding and
  * judging of times, store, monitor. What is left out is what only carries: sockets, threads, pages.
  */
-export function judgedSite(plan: ShedPlan, startAt: number) {
+export function judgedSite(plan: ShedPlan, startAt: number, airFreshMs = AIR_STANDS_MS) {
   const kept = keptReadings();
-  const site = openSite({}, { inMemory: true, readings: kept.source, airFreshMs: AIR_STANDS_MS });
+  const site = openSite({}, { inMemory: true, readings: kept.source, airFreshMs });
   const { writer, newId } = site;
   let now = startAt;
   const readings: IncomingReading[] = [];
