@@ -37,7 +37,7 @@ afterEach(async () => {
 });
 
 it('says in this process what the whole daemon says over MQTT', async () => {
-  const { plan, startAt } = drawnShed(SEED, { days: DAYS, faults: 3 });
+  const { plan, startAt } = drawnShed(SEED, { days: DAYS, faults: 0 });
   const shed = createShed({ seed: SEED, startAt, plan });
   const site = judgedSite(plan, shed.at(), 600_000);
   // the daemon's time stands almost still between the jumps
@@ -146,7 +146,7 @@ it('says in this process what the whole daemon says over MQTT', async () => {
     for (const reading of sent) await publisher.publish(reading);
     await publisher.drained();
     site.take(sent);
-    site.at(at);
+    await site.at(at);
     if (hour === 1) await placeSensors();
     await operator.lookAround();
     if (hour % 6 !== 0) continue;

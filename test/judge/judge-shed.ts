@@ -126,7 +126,7 @@ export async function judgeShed(seed: number, options: JudgeOptions): Promise<Ju
   try {
     for (let at = startAt + STEP_MS; at <= end; at += STEP_MS) {
       site.take(shed.advanceTo(at));
-      site.at(at);
+      await site.at(at);
       truth.look();
       if (at === startAt + STEP_MS) site.placeSensors();
       await operator.lookAround();

@@ -72,7 +72,7 @@ export function judgedSite(plan: ShedPlan, startAt: number, airFreshMs = AIR_STA
     const group = { readings: readings.splice(0), refused: refused.splice(0), arrivedAt: now };
     const committed = writer.commitReadings(group);
     kept.keep(committed.fresh);
-    site.monitor.committed(committed);
+    site.monitor.committed(committed, now);
   }
 
   /** Sensors are placed as their owner did, at their first reading. */
@@ -154,6 +154,8 @@ export function judgedSite(plan: ShedPlan, startAt: number, airFreshMs = AIR_STA
     /** Takes in what the sensors sent, each at the moment it came. */
     take(sent: readonly ShedReading[]): void {
       for (const { sensor, quantity, value, at, sentAt } of sent) {
+        // what was sent together is committed together
+        if (sentAt !== now) commit();
         now = sentAt;
         const payload = encoder.encode(JSON.stringify({ value, time: new Date(at).toISOString() }));
         const topic = `boardcure/shed/sensor/${sensor}/${quantity}`;
@@ -161,8 +163,10 @@ export function judgedSite(plan: ShedPlan, startAt: number, airFreshMs = AIR_STA
       }
       commit();
     },
-    at(moment: number): void {
+    /** Time goes on; as the daemon does every minute, faults of sensors are looked for. */
+    async at(moment: number): Promise<void> {
       now = moment;
+      await site.monitor.watchFaults(now);
     },
     placeSensors,
     verdicts: words,
