@@ -121,7 +121,7 @@ describe('the command line of the demo', () => {
     [['--seed', 'x'], '--seed x'],
     [['--http', 'here'], '--http here'],
     [['--nonsense'], '--nonsense'],
-    [['--faults', '-1'], '--faults -1'],
+    [['--faults', '1.5'], '--faults 1.5'],
     [['--load', '0'], '--load 0'],
     [['--load', '5', '--rate', '0'], '--rate 0'],
     [['--load', '5', '--to', 'here'], '--to here'],
