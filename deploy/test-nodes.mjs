@@ -38,8 +38,8 @@ try {
       ...process.env,
       PATH: `${bin}${delimiter}${process.env.PATH}`,
       npm_execpath: undefined,
-      // The headers for native modules lie in the same package.
-      npm_config_nodedir: join(bin, '..'),
+      // The headers for native modules lie in the same package; for 24 the installer sees to them.
+      ...(major === '24' ? {} : { npm_config_nodedir: join(bin, '..') }),
     };
     const failure = await runProgram(join(bin, 'node'), ['deploy/test.mjs', ...rest], {
       cwd: copy,

@@ -1,14 +1,7 @@
-import {
-  cpSync,
-  existsSync,
-  mkdirSync,
-  mkdtempSync,
-  readdirSync,
-  renameSync,
-  rmSync,
-} from 'node:fs';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, renameSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
+import { fetchHeaders } from '../setup/node-headers.mjs';
 import { programPath } from '../setup/program-path.mjs';
 import { readJson } from '../setup/read-json.mjs';
 import { runProgram } from '../setup/run-program.mjs';
@@ -99,18 +92,11 @@ async function compile(folder, arch, node) {
     return false;
   }
   say(`compiling the database engine for ${arch} and Node ${node}; some minutes`);
-  const headers = `node-linux-${arch}@${node}`;
-  const fetched = await runProgram('npm', ['pack', '--silent', headers], { cwd: folder });
-  const packed = readdirSync(folder).find((name) => name.endsWith('.tgz'));
-  if (fetched !== null || packed === undefined) {
-    say(`the headers of Node ${node} could not be fetched from the npm registry (${fetched})`);
-    return false;
-  }
-  const unpacked = await runProgram('tar', ['xzf', packed, 'package/include'], { cwd: folder });
-  if (unpacked !== null) return false;
+  const headers = await fetchHeaders(join(folder, 'headers'), arch, String(node));
+  if (headers === null) return false;
   const failure = await runProgram(
     process.execPath,
-    [gyp, 'rebuild', '--release', `--arch=${arch}`, `--nodedir=${join(folder, 'package')}`],
+    [gyp, 'rebuild', '--release', `--arch=${arch}`, `--nodedir=${headers}`],
     {
       cwd: folder,
       env: {

@@ -1,4 +1,6 @@
 import { spawnSync } from 'node:child_process';
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 
 const TRIAL = "new (require('better-sqlite3'))(':memory:').close()";
 
@@ -11,7 +13,20 @@ const TRIAL = "new (require('better-sqlite3'))(':memory:').close()";
  */
 export function whyNativeModuleFails(folder) {
   const trial = spawnSync(process.execPath, ['-e', TRIAL], { cwd: folder, encoding: 'utf8' });
-  if (trial.status === 0) return null;
+  if (trial.status === 0) return isUnsound(folder) ? UNSOUND : null;
   const words = /Error: (.*?)\n\s+at /s.exec(trial.stderr)?.[1];
   return (words ?? trial.error?.message ?? 'better-sqlite3 does not load').replaceAll('\n', ' ');
+}
+
+const UNSOUND =
+  'it was compiled with headers of Node 24.19 or later, which make it end the process now and then (nodejs/node, issue 65446)';
+
+/**
+ * Whether the module asks for what only those headers bring in.
+ *
+ * @param {string} folder
+ */
+function isUnsound(folder) {
+  const file = join(folder, 'node_modules/better-sqlite3/build/Release/better_sqlite3.node');
+  return existsSync(file) && readFileSync(file).includes('RemoveEnvironmentCleanupHook');
 }
