@@ -57,7 +57,7 @@ export type Move = z.infer<typeof Move>;
 export const Moved = Move.extend({ warnings: z.array(Reason) });
 export type Moved = z.infer<typeof Moved>;
 
-export const RemarkKind = z.enum([
+export const remarkKinds = [
   'got-wet',
   'wrinkled',
   'runs',
@@ -72,7 +72,8 @@ export const RemarkKind = z.enum([
   'looked-fine',
   'sanded',
   'other',
-]);
+] as const;
+export const RemarkKind = z.enum(remarkKinds);
 export type RemarkKind = z.infer<typeof RemarkKind>;
 
 export const NewRemark = z.strictObject({

@@ -96,7 +96,9 @@ export function BatchActions({ batch, nextGate, onRecorded }: BatchActionsProps)
       {open !== null && (
         <div class="action-form" ref={form}>
           {open === 'touch' && <TouchForm {...props} nextGate={nextGate} onMoved={onRecorded} />}
-          {open === 'coat' && <CoatForm {...props} onClose={() => setOpen(null)} />}
+          {open === 'coat' && (
+            <CoatForm {...props} onMoved={onRecorded} onClose={() => setOpen(null)} />
+          )}
           {open === 'move' && <MoveForm {...props} />}
           {open === 'split' && <SplitForm {...props} />}
           {open === 'merge' && <MergeForm {...props} />}

@@ -56,6 +56,17 @@ export function PlaceForm({ places }: { places: Overview['places'] }) {
           ))}
         </SelectField>
       )}
+      {kind === 'rack' && (
+        <TextField
+          label="Takes"
+          name="capacityM"
+          kind="number"
+          unit="m of boards"
+          pointer="/capacityM"
+          problem={problem}
+          hint="All shelves together; left empty, it never says that it is full"
+        />
+      )}
       {kind === 'room' && <RoomSize problem={problem} />}
       {kind === 'wall' && <WallFacing problem={problem} />}
       <button type="submit" class="button button-main">
@@ -109,12 +120,14 @@ function placeOf(form: FormData, kind: PlaceKind): NewPlace {
   const sides = ['length', 'width', 'height'].map((name) => optionalNumberOf(form, name));
   const measured = sides.filter((side) => side !== null);
   const within = textOf(form, 'within');
+  const capacityM = optionalNumberOf(form, 'capacityM');
   const facing = textOf(form, 'facing') as NonNullable<NewPlace['facing']> | '';
   const exposure = textOf(form, 'exposure') as NonNullable<NewPlace['exposure']> | '';
   return {
     kind,
     name: textOf(form, 'name'),
     ...(within === '' ? {} : { within }),
+    ...(capacityM === null ? {} : { capacityM }),
     // A room measured by half has no volume: NaN is sent as null, so it is left out instead.
     ...(measured.length === 3
       ? { volumeM3: measured.reduce((volume, side) => volume * side, 1) }

@@ -10,6 +10,7 @@ import { PlaceForm } from './place-form.tsx';
 import { PlanList } from './plan-list.tsx';
 import { RefusedFold } from './refused-fold.tsx';
 import { SensorList } from './sensor-list.tsx';
+import { TinPanel } from './tin-panel.tsx';
 
 /** Places, sensors, batches and plans: everything that is set up once. */
 export function SetupPage() {
@@ -41,11 +42,20 @@ export function SetupPage() {
         </section>
         <section class="panel" aria-labelledby="batch-title">
           <h2 id="batch-title">A new batch</h2>
-          <BatchForm places={overview.places} plans={planList} onStarted={batches.again} />
+          <BatchForm
+            places={overview.places}
+            plans={planList}
+            batches={batches.replied.kind === 'there' ? batches.replied.reply : []}
+            onStarted={batches.again}
+          />
         </section>
         <section class="panel" aria-labelledby="plan-title">
           <h2 id="plan-title">Coating plans</h2>
-          <PlanList plans={planList} />
+          <PlanList plans={planList} onChanged={plans.again} />
+        </section>
+        <section class="panel" aria-labelledby="tin-title">
+          <h2 id="tin-title">Tins</h2>
+          <TinPanel />
         </section>
       </div>
       {batches.replied.kind === 'there' && <BatchIndex batches={batches.replied.reply} />}
