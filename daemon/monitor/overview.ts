@@ -1,3 +1,4 @@
+import type { GateVerdict } from '../contract/gate.ts';
 import type { OverviewBatch, OverviewPlace } from '../contract/overview.ts';
 import { placeReply } from '../rules/fact-reply.ts';
 import type { BatchFact } from '../rules/facts.ts';
@@ -56,7 +57,7 @@ export function placesOverview({ facts, air, now: read, assess, airWatch }: Over
       stage: coat?.stage ?? null,
       degreeHours: coat?.degreeHours ?? null,
       equivalentHours: coat?.equivalentHours ?? null,
-      share: coat && verdict ? coat.degreeHours / verdict.requiredDegreeHours.likely : null,
+      share: coat && verdict ? shareOf(coat.degreeHours, verdict) : null,
       nextGate: job,
       verdict,
     };
@@ -76,4 +77,12 @@ export function placesOverview({ facts, air, now: read, assess, airWatch }: Over
         .map(({ placeId: _, ...batch }) => batch),
     }));
   };
+}
+
+/** A test that was passed before any cure was counted leaves nothing to divide by. */
+function shareOf(
+  degreeHours: number,
+  { requiredDegreeHours: { likely } }: GateVerdict,
+): number | null {
+  return likely > 0 ? degreeHours / likely : null;
 }

@@ -171,3 +171,16 @@ describe('a rack', () => {
     expect((await site.call('readBatch', { id: batch.id })).placeId).toBe(south.id);
   });
 });
+
+describe('a test passed where nothing reads the air', () => {
+  it('leaves the wall to be seen', async () => {
+    const { site } = await builtShed();
+    const wall = await site.call('createPlace', { body: { name: 'Gable', kind: 'wall' } });
+    const batch = await batchAt(site, wall.id);
+    await site.call('createCoat', { id: batch.id, body: { coat: 0, finishedAt: ago(site, 40) } });
+    const felt = { at: ago(site, 1), gate: 'recoat', passed: true };
+    await site.call('createTest', { id: batch.id, body: felt });
+    const shown = (await site.call('overview')).places.find(({ id }) => id === wall.id);
+    expect(shown?.batches[0]).toMatchObject({ id: batch.id, share: null });
+  });
+});
