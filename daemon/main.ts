@@ -88,6 +88,7 @@ async function compose(
     prior: requirementPrior(models.ruling),
     limits: settings.cure,
     localLimitPpm: () => settings.solvent.limitPpm,
+    floorShelfColderK: settings.place.floorShelfColderK,
     noticeLimits: settings.notices,
     timeZone: siteTimeZone(settings),
     maxGapMs: settings.cure.maxGapHours * 3_600_000,

@@ -59,6 +59,7 @@ export function sitePages({
     view: {
       facts: monitor.facts,
       air: monitor.air,
+      wood: monitor.wood,
       places: monitor.overview,
       batch: monitor.assess.batch,
       summary: monitor.assess.summary,

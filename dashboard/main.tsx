@@ -15,6 +15,7 @@ import './styles/batch.css';
 import './styles/button.css';
 import './styles/form.css';
 import './styles/listing.css';
+import './styles/trust.css';
 import './styles/access.css';
 import './styles/bench.css';
 import './styles/print.css';

@@ -6,6 +6,7 @@ import { Mounting } from './mounting.ts';
 import { Plan, Surface } from './plan.ts';
 import { Quantity } from './quantity.ts';
 import { Timber, timberFields } from './timber.ts';
+import { BoardsProbed } from './wood-probe.ts';
 
 export const Species = z
   .enum(['scots-pine', 'norway-spruce', 'douglas-fir', 'larch', 'other'])
@@ -160,6 +161,7 @@ export const Batch = BatchSummary.extend({
   splits: z.array(z.object({ childId: Id, boards: z.int(), at: Moment })),
   merges: z.array(z.object({ batchId: Id, boards: z.int(), at: Moment })),
   cautions: z.array(Reason).describe('about the timber and where it lies'),
+  wood: BoardsProbed.nullable().describe('what pins in the boards tell; null without pins there'),
   recomputing: z.boolean().describe('true while late readings are still being worked in'),
 });
 export type Batch = z.infer<typeof Batch>;

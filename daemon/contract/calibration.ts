@@ -15,6 +15,7 @@ export const Salt = z
     'potassium-sulfate',
   ])
   .describe('salt of the saturated solution under the sensor');
+export type Salt = z.infer<typeof Salt>;
 
 /** How a calibration was got: what the sensor showed, and what was so. */
 export const CalibrationHow = z.discriminatedUnion('kind', [

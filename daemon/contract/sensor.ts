@@ -3,6 +3,7 @@ import { Species } from './batch.ts';
 import { Id, Moment } from './moment.ts';
 import { Quantity } from './quantity.ts';
 import { SensorFault } from './sensor-fault.ts';
+import { WoodProbe } from './wood-probe.ts';
 
 export const SensorId = z
   .string()
@@ -40,5 +41,6 @@ export const Sensor = z.object({
     }),
   ),
   faults: z.array(SensorFault).describe('what is found wrong with it now'),
+  wood: WoodProbe.nullable().describe('what its pins tell; null without pins'),
 });
 export type Sensor = z.infer<typeof Sensor>;

@@ -18,6 +18,7 @@ import type { BatchReport, Season } from '../contract/report.ts';
 import type { BatchChart } from '../contract/series.ts';
 import type { Tin } from '../contract/tin.ts';
 import type { WhatHelpsReply } from '../contract/what-helps.ts';
+import type { WoodProbe } from '../contract/wood-probe.ts';
 import type {
   BatchFact,
   CalibrationFact,
@@ -107,6 +108,17 @@ export interface SiteView {
   morningRound(now: number): MorningRound;
   chart(batchId: string, points: number, now: number): BatchChart;
   notices(): NoticeFact[];
+  wood: {
+    /** What a probe tells; null for a sensor without pins. */
+    probe(sensorKey: number, now: number): WoodProbe | null;
+    /** The first `limit` moistures that a probe’s resistances from `from` to `to` amount to. */
+    moistureBetween(
+      sensorKey: number,
+      from: number,
+      to: number,
+      limit: number,
+    ): { at: number; raw: number; value: number }[];
+  };
   /** @throws BoardcureError where what is asked about cannot be reckoned */
   planAhead(asked: (PlanAheadQuery & { boards: number }) | null, now: number): PlanAhead;
   whatHelps(batch: BatchFact, now: number): WhatHelpsReply;

@@ -1,6 +1,7 @@
 import type { Batch, BatchSummary } from '../contract/batch.ts';
 import type { TouchTest } from '../contract/coat.ts';
 import { toMoment } from '../contract/moment.ts';
+import type { BoardsProbed } from '../contract/wood-probe.ts';
 import { handReadingReply, moveReply, remarkReply, timberReply } from '../rules/fact-reply.ts';
 import type { BatchFact, MoveFact, TouchTestFact } from '../rules/facts.ts';
 import { timberCautions } from '../rules/timber-cautions.ts';
@@ -9,6 +10,8 @@ import { type CoatParts, coatAssessor } from './assess-coat.ts';
 import { testsOfCoat } from './site-facts.ts';
 
 interface AssessParts extends CoatParts {
+  /** What pins in the boards at a place tell; null where there are none. */
+  woodAt: (placeId: string, now: number) => BoardsProbed | null;
   isSettling: () => boolean;
 }
 
@@ -71,6 +74,7 @@ export function batchAssessor(parts: AssessParts) {
         ...timberCautions(timber, ofBatch.length > 0, now, weatheredAfterDays),
         ...trade.warningsAt(shown.placeId, now),
       ],
+      wood: shown.closed ? null : parts.woodAt(shown.placeId, now),
       recomputing: isSettling(),
     };
   }

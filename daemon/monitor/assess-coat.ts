@@ -33,7 +33,7 @@ import type { CoatCure, CoatCures } from './coat-cure.ts';
 import type { CoatKnowledge } from './coat-knowledge.ts';
 import type { ModelPair } from './hour-book.ts';
 import type { PlaceNow } from './place-now.ts';
-import { dampDoubts, trustReasons } from './sensor-trust.ts';
+import type { SensorDoubts } from './sensor-trust.ts';
 import { batchOfCoat, plannedCoatOf, type SiteFacts } from './site-facts.ts';
 import type { TradeView } from './trade-view.ts';
 
@@ -45,6 +45,7 @@ export interface CoatParts {
   models: ModelPair;
   limits: VerdictLimits;
   trade: TradeView;
+  doubts: SensorDoubts;
   airflowAt: (placeId: string, now: number) => AirVerdict;
   airChangeAt: (placeId: string, now: number) => AirChange | null;
   /** Exposure limit of the local rules, ppm; null for the lowest published one. */
@@ -133,7 +134,7 @@ export function coatAssessor(parts: CoatParts) {
         own: ownTests(tests, gate),
         holds: [
           ...(brush ? brushHolds(placeNow(placeId, now), trade.rules.application) : []),
-          ...(brush ? dampDoubts(facts(), placeId, placeNow(placeId, now), now) : []),
+          ...(brush ? doubtsAt(placeId, now) : []),
           ...(brush ? wetHolds(fact, facts().remarks.get(fact.batchId) ?? []) : []),
           ...planHolds(planned, gate, hoursSince, cure.progress.degreeHours),
         ],
@@ -143,6 +144,11 @@ export function coatAssessor(parts: CoatParts) {
         now,
       };
     };
+  }
+
+  function doubtsAt(placeId: string, now: number): Reason[] {
+    const { dewMarginK } = trade.rules.application;
+    return parts.doubts.holds(placeId, placeNow(placeId, now), dewMarginK, now);
   }
 
   function verdictsOn(fact: CoatFact, cure: CoatCure, placeId: string | null, now: number) {
@@ -159,7 +165,9 @@ export function coatAssessor(parts: CoatParts) {
         requiredDegreeHours: answer.required,
         reasons: [
           ...answer.reasons,
-          ...(placeId === null ? [] : trustReasons(facts(), placeId, now)),
+          ...(placeId === null
+            ? []
+            : parts.doubts.reasons(placeId, placeNow(placeId, now).tempC, now)),
           ...(brush ? [...outdoorReasons(placeId, now), ...standingReasons(fact, now)] : []),
         ],
       };

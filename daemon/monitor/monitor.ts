@@ -1,11 +1,13 @@
 import type { PlaceAir } from '../contract/place.ts';
 import type { ReadingFact } from '../rules/facts.ts';
+import { usualFloorShelfColderK } from '../rules/floor-shelf.ts';
 import type { VerdictLimits } from '../rules/gate-verdict.ts';
 import { localTime } from '../rules/local-time.ts';
 import { type NoticeLimits, usualNoticeLimits, usualRagRepeatHours } from '../rules/notice.ts';
 import { airSources, placesFed, stayAt } from '../rules/place.ts';
 import type { HeardReading } from '../rules/place-series.ts';
 import { type TradeRules, usualTrade } from '../rules/usual-trade.ts';
+import { rateAt } from '../science/cure.ts';
 import type { TouchPrior } from '../science/touch.ts';
 import { aheadBatches } from './ahead-batches.ts';
 import { airWatch } from './air-watch.ts';
@@ -39,10 +41,12 @@ import type {
 } from './ports.ts';
 import { roomVapour } from './room-vapour.ts';
 import { seasonRecord } from './season-record.ts';
+import { sensorDoubts } from './sensor-trust.ts';
 import { readSiteFacts, recordedCoats, type SiteFacts } from './site-facts.ts';
 import { tradeView } from './trade-view.ts';
 import { type NoticeKeeper, noticeWatch } from './watch-notices.ts';
 import { helpFinder } from './what-helps.ts';
+import { woodProbes } from './wood-probes.ts';
 
 export interface MonitorParts {
   source: ReadingSource & FactSource & HourSource;
@@ -54,6 +58,8 @@ export interface MonitorParts {
   limits: VerdictLimits;
   /** Exposure limit for turpentine by the local rules, ppm; null for the lowest published one. */
   localLimitPpm(): number | null;
+  /** How much colder the bottom shelf is taken to be beside a lone sensor, K; the usual when left out. */
+  floorShelfColderK?: number;
   /** IANA name of the site’s time zone; UTC when left out. */
   timeZone?: string;
   /** What the operator set of notices; the usual limits when left out. */
@@ -111,7 +117,16 @@ export function createMonitor(parts: MonitorParts) {
     ...(parts.airFreshMs === undefined ? {} : { freshMs: parts.airFreshMs }),
   });
   const trade = tradeView(facts, parts.trade ?? usualTrade);
+  const wood = woodProbes({
+    ...{ facts, readings: source, corrected, flags, air, staleMs: maxGapMs },
+  });
   const assess = batchAssessor({
+    woodAt: wood.at,
+    doubts: sensorDoubts({
+      facts,
+      floorShelfColderK: parts.floorShelfColderK ?? usualFloorShelfColderK,
+      rateAt: (tempC) => rateAt(models.ruling.model, tempC),
+    }),
     facts,
     cures,
     knowledge,
@@ -276,6 +291,7 @@ export function createMonitor(parts: MonitorParts) {
     /** Whether corrected hours are being written. */
     isSettling: ledger.isSettling,
     corrected,
+    wood,
     overview,
     /** What is said of the air at a place, alone. */
     airflowAt: (placeId: string, now: number) => airing.verdictAt(placeId, now).verdict.airflow,

@@ -33,7 +33,14 @@ import type {
 /* What the monitor needs of the outside; handed over by main. */
 
 export interface ReadingSource {
-  readingsBetween(sensorKey: number, quantity: Quantity, from: number, to: number): ReadingFact[];
+  /** @param limit - the first so many; all when left out */
+  readingsBetween(
+    sensorKey: number,
+    quantity: Quantity,
+    from: number,
+    to: number,
+    limit?: number,
+  ): ReadingFact[];
   readingBefore(
     sensorKey: number,
     quantity: Quantity,

@@ -10,6 +10,7 @@ import { logSettings } from './sections/log.ts';
 import { mqttSettings } from './sections/mqtt.ts';
 import { noticeSettings } from './sections/notices.ts';
 import { photoSettings } from './sections/photos.ts';
+import { placeSettings } from './sections/place.ts';
 import { solventSettings } from './sections/solvent.ts';
 import { storageSettings } from './sections/storage.ts';
 import { tlsSettings } from './sections/tls.ts';
@@ -47,6 +48,7 @@ export const Settings = z.strictObject({
   commit: commitSettings,
   cure: cureSettings,
   solvent: solventSettings,
+  place: placeSettings,
   notices: noticeSettings,
   work: workSettings,
   photos: photoSettings,

@@ -8,6 +8,10 @@ import { textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
 import { useShed } from '../shed-context.ts';
+import { CalibrationFold } from '../trust/calibration-fold.tsx';
+import { FaultNotes } from '../trust/fault-notes.tsx';
+import { ProbeLine } from '../trust/probe-line.tsx';
+import { SensorTraits } from '../trust/sensor-traits.tsx';
 import { useReply } from '../use-reply.ts';
 import { quantityWords } from '../words/thing-words.ts';
 
@@ -92,6 +96,8 @@ function SensorEntry({ sensor, overview, onPlaced }: SensorEntryProps) {
           );
         })}
       </p>
+      <ProbeLine wood={sensor.wood} />
+      <FaultNotes faults={sensor.faults} now={now} />
       <WriteFrame problem={sending.problem} busy={sending.busy} onSend={place}>
         <div class="sensor-place">
           <SelectField
@@ -114,6 +120,8 @@ function SensorEntry({ sensor, overview, onPlaced }: SensorEntryProps) {
           </button>
         </div>
       </WriteFrame>
+      <SensorTraits sensor={sensor} onChanged={onPlaced} />
+      <CalibrationFold sensor={sensor} />
     </li>
   );
 }

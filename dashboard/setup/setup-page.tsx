@@ -2,6 +2,7 @@ import { useCallback } from 'preact/hooks';
 import { mayTry, WhyClosed } from '../forms/write-frame.tsx';
 import { useShed } from '../shed-context.ts';
 import { FoundTopics } from '../topics/found-topics.tsx';
+import { ComparePanel } from '../trust/compare-panel.tsx';
 import { useReply } from '../use-reply.ts';
 import { BatchForm } from './batch-form.tsx';
 import { BatchIndex } from './batch-index.tsx';
@@ -39,6 +40,10 @@ export function SetupPage() {
         <section class="panel" aria-labelledby="sensor-title">
           <h2 id="sensor-title">Sensors</h2>
           <SensorList overview={overview} />
+        </section>
+        <section class="panel" aria-labelledby="compare-title">
+          <h2 id="compare-title">Compare sensors</h2>
+          <ComparePanel />
         </section>
         <section class="panel" aria-labelledby="batch-title">
           <h2 id="batch-title">A new batch</h2>

@@ -113,6 +113,7 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
     view: {
       facts: monitor.facts,
       air: monitor.air,
+      wood: monitor.wood,
       places: monitor.overview,
       batch: monitor.assess.batch,
       summary: monitor.assess.summary,

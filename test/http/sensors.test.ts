@@ -37,6 +37,7 @@ describe('a sensor', () => {
         firstSeenAt: moment(startAt),
         latest: [{ quantity: 'air-temperature', at: moment(startAt), value: 18, raw: 18 }],
         faults: [],
+        wood: null,
       },
     ]);
     expect((await site.call('overview')).unplacedSensors).toBe(1);

@@ -58,13 +58,12 @@ export function calibrationRoutes(app: FastifyInstance, parts: HttpParts): void 
     if (how.kind !== 'hand-meter' || how.shown !== undefined) return how;
     const at = how.measuredAt === undefined ? now() : Date.parse(how.measuredAt);
     checkPast(at, now(), '/how/measuredAt');
-    const near = readings.readingsBetween(
-      sensorKey,
-      quantity,
-      at - besideMs,
-      at + besideMs,
-      mostBeside,
-    );
+    const [from, to] = [at - besideMs, at + besideMs];
+    const sent = readings.readingsBetween(sensorKey, quantity, from, to, mostBeside);
+    const near =
+      sent.length === 0 && quantity === 'wood-moisture'
+        ? view.wood.moistureBetween(sensorKey, from, to, mostBeside)
+        : sent;
     if (near.length === 0) {
       throw new BoardcureError(
         'BC_STATE_CONFLICT',

@@ -34,6 +34,7 @@ export function sensorRoutes(
         .facts()
         .faults.filter((fault) => fault.sensorKey === sensor.key && fault.untilAt === null)
         .map(faultReply),
+      wood: view.wood.probe(sensor.key, now()),
     };
   }
 

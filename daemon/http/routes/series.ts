@@ -13,6 +13,8 @@ interface Point extends CurvePoint {
 const hourMs = 3_600_000;
 /** Readings that are looked up at once; in between, others get their turn. */
 const pageSize = 20_000;
+/** Moistures of a resistance that are made at once: each asks for the temperature of its time. */
+const derivedPageSize = 500;
 /** The most readings that one reply holds when they are not to be thinned out. */
 const mostReadings = 100_000;
 
@@ -68,12 +70,17 @@ export function seriesRoutes(
   async function* pages(sensorKey: number, query: SeriesQuery): AsyncGenerator<Point[]> {
     const { quantity } = query;
     const { from: start, to } = span(query);
+    const isDerived =
+      quantity === 'wood-moisture' && readings.newestReading(sensorKey, quantity) === null;
+    const size = isDerived ? derivedPageSize : pageSize;
     let from = start;
     for (;;) {
-      const page = readings.readingsBetween(sensorKey, quantity, from, to, pageSize);
-      yield page.map(asPoint);
+      const page = isDerived
+        ? view.wood.moistureBetween(sensorKey, from, to, size)
+        : readings.readingsBetween(sensorKey, quantity, from, to, size).map(asPoint);
+      yield page;
       const last = page.at(-1);
-      if (page.length < pageSize || !last) return;
+      if (page.length < size || !last) return;
       from = last.at + 1;
       await new Promise((resolve) => setImmediate(resolve));
     }
