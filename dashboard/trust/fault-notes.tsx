@@ -9,7 +9,7 @@ export function FaultNotes({ faults, now }: { faults: Sensor['faults']; now: num
       {faults.map((fault) => (
         <li key={`${fault.kind} ${fault.quantity}`}>
           <p class="fault-name">
-            {fault.name}, since {agoWords(Date.parse(fault.since), now)}
+            {fault.name}, began {agoWords(Date.parse(fault.since), now)}
           </p>
           <p>
             {fault.says} {fault.explanation}

@@ -169,6 +169,7 @@ export function faultFinder(surroundings: (sensorKey: number) => Surroundings) {
       const companion = companions[quantity];
       lookIfStuck(series.stuck, quantity, series.run, {
         companion: (companion && one.series.get(companion)) ?? null,
+        othersChanged: (sinceAt) => leastChanges(others, sinceAt),
         othersMoved: (sinceAt) => moved(others, sinceAt, at),
       });
     }
@@ -290,6 +291,15 @@ function settle(finding: Finding): boolean {
   const was = finding.stirred;
   finding.stirred = false;
   return was;
+}
+
+/** How often the calmest of others changed since a moment; 0 without others. */
+function leastChanges(others: readonly SensorSeries[], sinceAt: number): number {
+  let least = others.length === 0 ? 0 : Number.POSITIVE_INFINITY;
+  for (const { run } of others) {
+    least = Math.min(least, run.changedAt.filter((at) => at > sinceAt).length);
+  }
+  return least;
 }
 
 /** How far the middle of others moved between two moments; null where it is not known. */

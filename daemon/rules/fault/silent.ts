@@ -5,7 +5,7 @@ const remembered = 31;
 /** Which of them counts: one lost message in ten does not change the rhythm. */
 const share = 0.9;
 /** Silent after so many of its own intervals, and never before so long: a message may be late. Assumptions. */
-const intervals = 4.5;
+const intervals = 3.8;
 const leastMs = 3 * minuteMs;
 /** From so many intervals on a rhythm is known. Assumption. */
 const leastKnown = 6;

@@ -26,10 +26,15 @@ export interface Companion {
   stuck: Finding;
 }
 
+/** At rest while every other one changed so often, and it should have changed so often itself. Assumptions. */
+const amongRestless = { times: 3, leastMs: 75 * minuteMs, theirs: 8, own: 12 };
+
 /** What else is known while a series repeats itself. */
 export interface StuckContext {
   /** null where the sensor measures nothing else of the kind. */
   companion: Companion | null;
+  /** How often the calmest of the sensors about it changed since a moment; 0 without such. */
+  othersChanged: (sinceAt: number) => number;
   /** How far the sensors about it moved since a moment; null without such. */
   othersMoved: (sinceAt: number) => number | null;
 }
@@ -44,7 +49,7 @@ export function lookIfStuck(
   finding: Finding,
   quantity: Quantity,
   run: Run,
-  { companion, othersMoved }: StuckContext,
+  { companion, othersChanged, othersMoved }: StuckContext,
 ): void {
   if (run.count === 1) {
     end(finding, run.fromAt);
@@ -58,7 +63,13 @@ export function lookIfStuck(
     return;
   }
   if (overdue(run, alone)) found();
-  else if (companion && overdue(run, supported) && overdue(companion.run, supported)) found();
+  else if (
+    run.count * run.restless >= amongRestless.own &&
+    overdue(run, amongRestless) &&
+    othersChanged(run.fromAt) >= amongRestless.theirs
+  ) {
+    found();
+  } else if (companion && overdue(run, supported) && overdue(companion.run, supported)) found();
   else if (overdue(run, { ...supported, tellingMs: Number.POSITIVE_INFINITY })) {
     const needed = movedBy[quantity];
     const moved = needed === undefined ? null : othersMoved(run.fromAt);
