@@ -48,8 +48,8 @@ export async function sendUntil(shed: Shed, publisher: Publisher, at: number): P
 
 /**
  * Lays the scenario out through the daemon's own doors: places, sensors, and four days of readings
- * and work that end at the beginning of the demo with four racks: one near ready, one freshly coated,
- * and two on the way.
+ * and work that end at the beginning of the demo with four racks: one ready, one near it, one
+ * on the way and one freshly coated.
  *
  * @param shed - at the start of the recording
  * @param publisher - to the daemon's broker
