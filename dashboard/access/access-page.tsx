@@ -4,6 +4,7 @@ import { useSending } from '../forms/use-sending.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 import { standingWords } from '../words/access-words.ts';
+import { BrokerPanel } from './broker-panel.tsx';
 import { ChoosePinForm } from './choose-pin-form.tsx';
 import { DeviceList } from './device-list.tsx';
 import { LogInForm } from './log-in-form.tsx';
@@ -30,6 +31,12 @@ export function AccessPage() {
           <Stranger session={session} onChanged={changed} />
         )}
       </div>
+      {session.role === 'own' && (
+        <section class="panel" aria-labelledby="broker-title">
+          <h2 id="broker-title">Who may publish readings</h2>
+          <BrokerPanel />
+        </section>
+      )}
     </main>
   );
 }

@@ -1,4 +1,5 @@
 import type { Device, Session } from '../../daemon/contract/access.ts';
+import type { MqttMode, PairingSensor } from '../../daemon/contract/mqtt-access.ts';
 import type { Role } from '../../daemon/contract/role.ts';
 
 export const roleWords: Readonly<Record<Role, string>> = {
@@ -10,6 +11,19 @@ export const roleWords: Readonly<Record<Role, string>> = {
 export const deviceKindWords: Readonly<Record<Device['kind'], string>> = {
   'log-in': 'Logged in',
   tablet: 'Wall tablet',
+};
+
+export const modeWords: Readonly<Record<MqttMode, string>> = {
+  open: 'Open: anyone on the network may publish readings. That is how it is tried out.',
+  pairing: 'Pairing: anyone may still publish, while the sensors are given their names.',
+  closed: 'Closed: only who has a name and a password may publish, and only as itself.',
+};
+
+export const pairingWords: Readonly<Record<PairingSensor['pairing'], string>> = {
+  paired: 'Paired: publishes under its name',
+  waiting: 'Waiting: has a password that it does not use yet',
+  unpaired: 'Not paired yet',
+  mixed: 'Something still publishes as this sensor without the password',
 };
 
 /** What this device may do and why, as sentences. */
