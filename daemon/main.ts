@@ -164,6 +164,11 @@ async function compose(
   const schedule = startSchedule({
     async everyMinute() {
       await time.settle();
+      for (const remark of monitor.dewNights(clock.now())) {
+        await writer.createRemark(remark, clock.now());
+        monitor.factsChanged();
+        changing.changed(remark.batchId);
+      }
       const found = await monitor.watchFaults(clock.now());
       if ((await monitor.watchNotices(clock.now())) || found) changing.changed(null);
       else if (changing.heard()) changing.changed(null);

@@ -44,6 +44,7 @@ import { seasonRecord } from './season-record.ts';
 import { sensorDoubts } from './sensor-trust.ts';
 import { readSiteFacts, recordedCoats, type SiteFacts } from './site-facts.ts';
 import { tradeView } from './trade-view.ts';
+import { nightWatch } from './watch-nights.ts';
 import { type NoticeKeeper, noticeWatch } from './watch-notices.ts';
 import { helpFinder } from './what-helps.ts';
 import { woodProbes } from './wood-probes.ts';
@@ -315,6 +316,8 @@ export function createMonitor(parts: MonitorParts) {
     }),
     trade,
     morningRound: morningRound({ facts, assess, trade }),
+    /** Nights of dew on wet film that are not marked yet. */
+    dewNights: nightWatch({ facts, air, assess, trade, newId: parts.newId }),
     /** Raises and clears notices; true when there was something to change. */
     watchNotices: watch,
   };
