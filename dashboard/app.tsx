@@ -1,20 +1,16 @@
 import { useEffect, useState } from 'preact/hooks';
 import { AccessPage } from './access/access-page.tsx';
 import { PinDialog } from './access/pin-dialog.tsx';
-import { AheadPage } from './ahead/ahead-page.tsx';
-import { ApiPage } from './api-page/api-page.tsx';
 import { AwayBanner } from './away-banner.tsx';
 import { BatchPage } from './batch/batch-page.tsx';
 import { CautionsPage } from './cautions/cautions-page.tsx';
 import { later } from './later.tsx';
+import { MorePage } from './more/more-page.tsx';
 import { PageFoot } from './page-foot.tsx';
 import { PageHead } from './page-head.tsx';
-import { ReportPage } from './report/report-page.tsx';
-import { SeasonPage } from './report/season-page.tsx';
 import { type Page, pageOf } from './router.ts';
 import { SetupPage } from './setup/setup-page.tsx';
 import { useShed } from './shed-context.ts';
-import { TopicsPage } from './topics/topics-page.tsx';
 import { CoatingPage } from './trade/coating-page.tsx';
 import { RoundPage } from './trade/round-page.tsx';
 import { WallPage } from './wall/wall-page.tsx';
@@ -23,6 +19,11 @@ const BrushPage = later(async () => (await import('./brush/brush-page.tsx')).Bru
 const PotPage = later(async () => (await import('./pot/pot-page.tsx')).PotPage);
 const LockUpPage = later(async () => (await import('./lock-up/lock-up-page.tsx')).LockUpPage);
 const NoticesPage = later(async () => (await import('./notices/notices-page.tsx')).NoticesPage);
+const AheadPage = later(async () => (await import('./ahead/ahead-page.tsx')).AheadPage);
+const ApiPage = later(async () => (await import('./api-page/api-page.tsx')).ApiPage);
+const ReportPage = later(async () => (await import('./report/report-page.tsx')).ReportPage);
+const SeasonPage = later(async () => (await import('./report/season-page.tsx')).SeasonPage);
+const TopicsPage = later(async () => (await import('./topics/topics-page.tsx')).TopicsPage);
 const PrintPage = later(async () => (await import('./print/print-page.tsx')).PrintPage);
 
 /** The whole app: head, the page that the address names, foot. */
@@ -73,6 +74,8 @@ function Shown({ page }: { page: Page }) {
       return <TopicsPage key={page.from} from={page.from} />;
     case 'access':
       return <AccessPage />;
+    case 'more':
+      return <MorePage />;
     case 'api':
       return <ApiPage />;
     case 'cautions':

@@ -11,10 +11,8 @@ const links = [
   { kind: 'lock-up', address: '#/lock-up', words: 'Lock up' },
   { kind: 'notices', address: '#/notices', words: 'Notices' },
   { kind: 'setup', address: '#/setup', words: 'Set up' },
-  { kind: 'topics', address: '#/topics', words: 'Topics' },
   { kind: 'access', address: '#/access', words: 'Access' },
-  { kind: 'api', address: '#/api', words: 'API' },
-  { kind: 'cautions', address: '#/cautions', words: 'Cautions' },
+  { kind: 'more', address: '#/more', words: 'More' },
 ] as const;
 
 /** Which shed, where to go, and what its clock says. */

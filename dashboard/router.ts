@@ -16,6 +16,7 @@ export type Page =
   /** `from`: a topic that a rule is to be written for. */
   | { readonly kind: 'topics'; readonly from: string | null }
   | { readonly kind: 'access' }
+  | { readonly kind: 'more' }
   | { readonly kind: 'api' }
   | { readonly kind: 'cautions' }
   | { readonly kind: 'unknown'; readonly path: string };
@@ -49,6 +50,7 @@ export function pageOf(hash: string): Page {
   const topic = /^\/topics(?:\/([^/]+))?$/.exec(path);
   if (topic) return { kind: 'topics', from: topic[1] ? plainText(topic[1]) : null };
   if (path === '/access') return { kind: 'access' };
+  if (path === '/more') return { kind: 'more' };
   if (path === '/api') return { kind: 'api' };
   if (path === '/cautions') return { kind: 'cautions' };
   return { kind: 'unknown', path };
