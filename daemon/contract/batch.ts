@@ -15,9 +15,9 @@ export type Species = z.infer<typeof Species>;
 
 export const Boards = z.strictObject({
   count: z.int().min(1).max(100_000),
-  lengthMm: z.number().positive().max(20_000).meta({ unit: 'mm' }),
-  widthMm: z.number().positive().max(2_000).meta({ unit: 'mm' }),
-  thicknessMm: z.number().positive().max(500).meta({ unit: 'mm' }),
+  lengthMm: z.number().min(1).max(20_000).meta({ unit: 'mm' }),
+  widthMm: z.number().min(1).max(2_000).meta({ unit: 'mm' }),
+  thicknessMm: z.number().min(0.1).max(500).meta({ unit: 'mm' }),
 });
 export type Boards = z.infer<typeof Boards>;
 

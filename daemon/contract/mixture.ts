@@ -3,12 +3,12 @@ import { Id } from './moment.ts';
 
 const part = z.coerce.number().min(0).max(1000).optional();
 const litres = z.coerce.number().min(0).max(1e6).optional().meta({ unit: 'L' });
-const millimetres = z.coerce.number().positive().max(2000).optional().meta({ unit: 'mm' });
+const millimetres = z.coerce.number().min(1).max(2000).optional().meta({ unit: 'mm' });
 
 export const MixtureQuery = z
   .strictObject({
-    areaM2: z.coerce.number().positive().max(1e6).optional().meta({ unit: 'm²' }),
-    spreadingM2PerL: z.coerce.number().positive().max(100).optional().meta({ unit: 'm²/L' }),
+    areaM2: z.coerce.number().min(0.0001).max(1e6).optional().meta({ unit: 'm²' }),
+    spreadingM2PerL: z.coerce.number().min(0.01).max(100).optional().meta({ unit: 'm²/L' }),
     batchId: Id.optional().describe('instead of area, spreading rate and parts: those of its plan'),
     coat: z.coerce
       .number()

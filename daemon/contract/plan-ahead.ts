@@ -11,9 +11,9 @@ const number = (schema: z.ZodNumber) =>
 /** What one asks beside what is recorded: when would so many more boards be done? */
 export const PlanAheadQuery = z.strictObject({
   boards: number(z.int().min(1).max(100_000)).optional().describe('further boards, not begun'),
-  lengthMm: number(z.number().positive().max(20_000)).optional().meta({ unit: 'mm' }),
-  widthMm: number(z.number().positive().max(2_000)).optional().meta({ unit: 'mm' }),
-  thicknessMm: number(z.number().positive().max(500)).optional().meta({ unit: 'mm' }),
+  lengthMm: number(z.number().min(1).max(20_000)).optional().meta({ unit: 'mm' }),
+  widthMm: number(z.number().min(1).max(2_000)).optional().meta({ unit: 'mm' }),
+  thicknessMm: number(z.number().min(0.1).max(500)).optional().meta({ unit: 'mm' }),
   planId: Id.optional().describe('that of the newest batch when left out, as are the sizes'),
 });
 export type PlanAheadQuery = z.infer<typeof PlanAheadQuery>;

@@ -74,7 +74,7 @@ function SensorPairings({ access, onMade }: PairingsProps) {
         {access.sensors.map((sensor) => (
           <li key={sensor.id}>
             <p class="device-name">{sensor.name ?? sensor.id}</p>
-            <p class="quiet">
+            <p class="device-state quiet">
               {pairingWords[sensor.pairing]}
               {sensor.latestAt !== null && `; sent ${agoWords(Date.parse(sensor.latestAt), now)}`}
             </p>
@@ -138,7 +138,7 @@ function Logins({ access, onChanged }: { access: MqttAccess; onChanged: () => vo
         {access.logins.map(({ name, kind, sensors, usedAt }) => (
           <li key={name}>
             <p class="device-name">{name}</p>
-            <p class="quiet">
+            <p class="device-state quiet">
               {kind === 'node' ? `publishes as ${sensors.join(', ')}` : kind}
               {usedAt === null
                 ? '; not used yet'

@@ -78,7 +78,7 @@ function DeviceEntry({ device, busy, onEnd }: DeviceEntryProps) {
         {name}
         {isThis && ' (this device)'}
       </p>
-      <p class="quiet">
+      <p class="device-state quiet">
         {deviceKindWords[kind]}, {roleWords[role]}
         {seenAt !== null && `, seen ${agoWords(Date.parse(seenAt), now)}`}
       </p>
