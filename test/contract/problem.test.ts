@@ -17,7 +17,7 @@ describe('the table of problems', () => {
       expect(title).toMatch(/^[A-Z].*[^.]$/);
       // What to do begins with what to do, and is a sentence.
       expect(doThis).toMatch(
-        /^(Check|Correct|Create|Free|Look|Open|Send|See|Try|Wait|Install|Choose|Record|Use|Log|Set) .*\.$/,
+        /^(Check|Correct|Create|Free|Look|Open|Send|See|Try|Wait|Install|Choose|Record|Use|Log|Set|Keep|Give) .*\.$/,
       );
       expect(doThis).not.toBe(title);
     },
