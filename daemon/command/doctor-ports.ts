@@ -1,3 +1,5 @@
+import { get as httpGet } from 'node:http';
+import { get as httpsGet } from 'node:https';
 import { createServer } from 'node:net';
 import { type Finding, look, ok, wrong } from './doctor-finding.ts';
 
@@ -20,6 +22,8 @@ export type Answerer =
     };
 
 const answerWithinMs = 3000;
+/** More than a daemon says of itself, characters. */
+const mostAnswer = 100_000;
 
 /**
  * Looks whether a port is free for the daemon, or taken by whom.
@@ -95,25 +99,48 @@ export function reachable(host: string): string {
   return host.includes(':') ? `[${host}]` : host;
 }
 
-/** Who serves pages at a port. */
-export async function whoServesPages(host: string, port: number): Promise<Answerer> {
-  let reply: Response;
+/**
+ * Who serves pages at a port.
+ *
+ * @param overTls - a certificate is not checked: a made one is known to no computer, and nothing
+ *   secret is sent
+ */
+export async function whoServesPages(
+  host: string,
+  port: number,
+  overTls: boolean,
+): Promise<Answerer> {
+  let text: string;
   try {
-    const signal = AbortSignal.timeout(answerWithinMs);
-    reply = await fetch(`http://${reachable(host)}:${port}/healthz`, {
-      signal,
-      redirect: 'manual',
-    });
+    text = await fetched(`${overTls ? 'https' : 'http'}://${reachable(host)}:${port}/healthz`);
   } catch {
     return { kind: 'other', words: 'a program that does not serve web pages' };
   }
   try {
-    const body: unknown = await reply.json();
+    const body: unknown = JSON.parse(text);
     if (isHealth(body)) return { kind: 'ours', reasons: body.reasons.map(String) };
   } catch {
     // Whatever it sent, it was not what a daemon of ours says of itself.
   }
   return { kind: 'other', words: 'another program that serves web pages' };
+}
+
+function fetched(address: string): Promise<string> {
+  const get = address.startsWith('https:') ? httpsGet : httpGet;
+  return new Promise((resolve, reject) => {
+    const signal = AbortSignal.timeout(answerWithinMs);
+    const request = get(address, { signal, rejectUnauthorized: false }, (reply) => {
+      let text = '';
+      reply.setEncoding('utf8');
+      reply.on('data', (piece: string) => {
+        text += piece;
+        if (text.length > mostAnswer) request.destroy(new Error('too much was answered'));
+      });
+      reply.on('end', () => resolve(text));
+      reply.on('error', reject);
+    });
+    request.on('error', reject);
+  });
 }
 
 function isHealth(body: unknown): body is { reasons: unknown[] } {

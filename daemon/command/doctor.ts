@@ -82,7 +82,7 @@ async function lookAround(settings: Settings, clock: WallClock): Promise<Finding
   findings.push(lookAtClock({ now, trusted: clock.trusted(), doubts: clock.doubts(), newestAt }));
   findings.push(
     await lookAtPort({ about: 'pages', flag: '--http', ...http, daemonRuns }, () =>
-      whoServesPages(http.host, http.port),
+      whoServesPages(http.host, http.port, http.tls),
     ),
   );
   if (mqtt.external !== null) findings.push(await lookAtBroker(mqtt.external, site));

@@ -5,7 +5,7 @@
  */
 
 /** Addresses at which hosted machines tell their secrets, outside of the link-local range. From memory. */
-const metadataHosts = ['metadata.google.internal', 'metadata', '100.100.100.200', 'fd00:ec2::254'];
+const metadataHosts = ['metadata', '100.100.100.200', 'fd00:ec2::254'];
 
 const ip4 = /^(?:\d{1,3}\.){3}\d{1,3}$/;
 

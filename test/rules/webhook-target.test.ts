@@ -23,7 +23,7 @@ describe('where a webhook may go', () => {
     'http://[::ffff:a9fe:a9fe]/',
     'http://[64:ff9b::a9fe:a9fe]/',
     'http://[fd00:ec2::254]/',
-    'http://metadata.google.internal/',
+    'http://metadata/',
     'http://0.0.0.0/',
     'http://[::]/',
     'http://224.0.0.1/',
