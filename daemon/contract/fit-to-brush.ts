@@ -55,7 +55,12 @@ export const FitToBrush = z.object({
     .nullable(),
   shelf: z
     .object({
-      capacityM: z.number().nullable().describe('null where nobody entered it'),
+      capacityM: z
+        .number()
+        .nullable()
+        .describe(
+          'null where nobody entered it; a rack told in boards counts as what lies there and the boards that still fit',
+        ),
       usedM: z.number(),
       freeM: z.number().nullable(),
       neededM: z.number().nullable(),

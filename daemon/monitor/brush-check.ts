@@ -8,7 +8,7 @@ import type { BatchFact, PlaceFact } from '../rules/facts.ts';
 import { brushReasons, brushWord, brushWords } from '../rules/fit-to-brush.ts';
 import { marginOf, nightAhead } from '../rules/hour-ahead.ts';
 import { airSources } from '../rules/place.ts';
-import { runningMetres } from '../rules/rack-capacity.ts';
+import { rackRoom, runningMetres } from '../rules/rack-capacity.ts';
 import { type SolventQuestion, solventCautions } from '../rules/solvent-air.ts';
 import type { Hemisphere } from '../rules/wall-sun.ts';
 import type { AirAheadReader } from './hours-ahead.ts';
@@ -49,23 +49,21 @@ export function brushCheck(parts: BrushParts) {
       ({ id, kind }) => kind === 'rack' && airSources(places, id).includes(place.id),
     );
     if (racks.length === 0) return null;
-    const metres = (one: BatchFact) => runningMetres(one.boards);
-    let usedM = 0;
+    const onRack = new Map(racks.map(({ id }) => [id, [] as BatchFact['boards'][]]));
     let isThere = false;
     for (const other of batches.values()) {
-      const where = placeOfBatch(moves.get(other.id) ?? [], now);
-      if (other.closedAt !== null || !racks.some(({ id }) => id === where)) continue;
-      usedM += metres(other);
-      if (other.id === batch?.id) isThere = true;
+      if (other.closedAt !== null) continue;
+      const lying = onRack.get(placeOfBatch(moves.get(other.id) ?? [], now) ?? '');
+      lying?.push(other.boards);
+      if (lying && other.id === batch?.id) isThere = true;
     }
-    const capacities = racks.map(({ capacityM }) => capacityM ?? null);
-    const known = capacities.every((capacity) => capacity !== null);
-    const capacityM = known ? capacities.reduce<number>((sum, one) => sum + (one ?? 0), 0) : null;
+    const lengthM = batch === null ? meanLengthM([...onRack.values()].flat()) : lengthOf(batch);
+    const rooms = racks.map((rack) => rackRoom(rack, onRack.get(rack.id) ?? [], lengthM));
     return {
-      capacityM,
-      usedM,
-      freeM: capacityM === null ? null : Math.max(0, capacityM - usedM),
-      neededM: batch === null ? null : isThere ? 0 : metres(batch),
+      capacityM: sumIfAll(rooms.map(({ capacityM }) => capacityM)),
+      usedM: rooms.reduce((sum, { usedM }) => sum + usedM, 0),
+      freeM: sumIfAll(rooms.map(({ freeM }) => freeM)),
+      neededM: batch === null ? null : isThere ? 0 : runningMetres(batch.boards),
     };
   }
 
@@ -152,6 +150,19 @@ export function brushCheck(parts: BrushParts) {
   };
 }
 export type BrushCheck = ReturnType<typeof brushCheck>;
+
+const lengthOf = (batch: BatchFact) => batch.boards.lengthMm / 1000;
+
+/** Of all boards that lie there, m; null where none does. */
+function meanLengthM(lying: readonly BatchFact['boards'][]): number | null {
+  const count = lying.reduce((sum, boards) => sum + boards.count, 0);
+  return count === 0 ? null : lying.reduce((sum, boards) => sum + runningMetres(boards), 0) / count;
+}
+
+/** Null unless each was told. */
+function sumIfAll(each: readonly (number | null)[]): number | null {
+  return each.reduce((sum, one) => (sum === null || one === null ? null : sum + one), 0);
+}
 
 const noStop = (hours: number) =>
   hours === 0

@@ -14,6 +14,7 @@ import type { DayRate } from '../rules/ahead/season-rate.ts';
 import { type SpreadTime, spreadTimes } from '../rules/ahead/spread.ts';
 import type { Workshop } from '../rules/ahead/timetable.ts';
 import { type WeekDay, workDays } from '../rules/ahead/work-days.ts';
+import { rackRoom } from '../rules/rack-capacity.ts';
 import { rateAt } from '../science/cure.ts';
 import type { AheadBatches, BoardsAsked } from './ahead-batches.ts';
 import type { ModelPair } from './hour-book.ts';
@@ -157,10 +158,7 @@ function rackCapacityM({ places, batches }: SiteFacts): number | null {
   const lengths = [...batches.values()].map((batch) => batch.boards.lengthMm / 1000);
   const meanLengthM =
     lengths.length === 0 ? null : lengths.reduce((a, b) => a + b, 0) / lengths.length;
-  const each = racks.map(({ capacityM, capacityBoards }) => {
-    if (capacityM != null) return capacityM;
-    return capacityBoards != null && meanLengthM !== null ? capacityBoards * meanLengthM : null;
-  });
+  const each = racks.map((rack) => rackRoom(rack, [], meanLengthM).freeM);
   if (each.length === 0 || each.some((metres) => metres === null)) return null;
   return (each as number[]).reduce((sum, metres) => sum + metres, 0);
 }

@@ -18,7 +18,7 @@ export interface BrushQuestion {
   moisture: { values: readonly number[]; at: number } | null;
   /** True when the boards carry no coat yet. */
   isBare: boolean;
-  shelf: { capacityM: number | null; usedM: number; neededM: number | null } | null;
+  shelf: { freeM: number | null; usedM: number; neededM: number | null } | null;
   /** What is to be said about the solvent of the coat that is to go on. */
   solvent: readonly { code: string; text: string }[];
   now: number;
@@ -201,12 +201,11 @@ function moistureReason(question: BrushQuestion, limits: ApplicationLimits): Fit
 
 function shelfReason(shelf: BrushQuestion['shelf']): FitReason[] {
   if (shelf === null) return [];
-  const { capacityM, usedM, neededM } = shelf;
-  if (capacityM === null) {
+  const { freeM, usedM, neededM } = shelf;
+  if (freeM === null) {
     const text = `Free shelf is not known: nobody has entered how much the racks hold; ${one(usedM)} m lie on them.`;
     return [reason({ code: 'shelf-unknown', weight: 'note', text })];
   }
-  const freeM = Math.max(0, capacityM - usedM);
   const figures = { figure: freeM, limit: neededM, unit: 'm' };
   const isShort = neededM !== null && neededM > freeM;
   const needed = neededM === null ? '' : `, these boards take ${one(neededM)} m`;

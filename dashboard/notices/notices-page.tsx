@@ -3,6 +3,7 @@ import type { Notice } from '../../daemon/contract/notice.ts';
 import type { NoticeChannels } from '../../daemon/contract/notice-channel.ts';
 import { ProblemNote } from '../forms/problem-note.tsx';
 import { useSending } from '../forms/use-sending.ts';
+import { batchAddress } from '../router.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 
@@ -40,6 +41,7 @@ export function NoticesPage() {
               <ul class="notice-rows">
                 {cleared.slice(0, 50).map((notice) => (
                   <li key={notice.id}>
+                    <Subject notice={notice} />
                     <p>{notice.text}</p>
                     <Times notice={notice} />
                   </li>
@@ -70,6 +72,7 @@ function OpenNotice({ notice, onSeen }: { notice: Notice; onSeen: () => void }) 
 
   return (
     <li class={notice.seenAt === null ? 'notice-unseen' : ''}>
+      <Subject notice={notice} />
       <p>{notice.text}</p>
       <Times notice={notice} />
       {notice.kind === 'rags' && (
@@ -89,6 +92,20 @@ function OpenNotice({ notice, onSeen }: { notice: Notice; onSeen: () => void }) 
       )}
       <ProblemNote problem={sending.problem} />
     </li>
+  );
+}
+
+/** The boards it is about, where the text does not name them: four racks may want their rags seen to. */
+function Subject({ notice }: { notice: Notice }) {
+  const { live } = useShed();
+  const about = live.overview.value?.places
+    .flatMap((place) => place.batches)
+    .find(({ id }) => id === notice.subject);
+  if (!about || notice.text.includes(about.name)) return null;
+  return (
+    <p>
+      <a href={batchAddress(about.id)}>{about.name}</a>
+    </p>
   );
 }
 
@@ -114,7 +131,7 @@ function Channels({ told }: { told: NoticeChannels }) {
   return (
     <section aria-labelledby="channels-title">
       <h2 id="channels-title">How they are told</h2>
-      <table class="figures figures-wide">
+      <table class="figures folding-table">
         <thead>
           <tr>
             <th scope="col">By</th>
@@ -128,14 +145,18 @@ function Channels({ told }: { told: NoticeChannels }) {
           {told.channels.map((one) => (
             <tr key={one.channel}>
               <th scope="row">{channelWords[one.channel]}</th>
-              <td>{one.on ? (one.target ?? 'the broker') : 'not set up'}</td>
-              <td>{one.on ? (one.heedsQuietHours ? 'held' : 'told') : '–'}</td>
-              <td>
+              <td data-label="To:">{one.on ? (one.target ?? 'the broker') : 'not set up'}</td>
+              <td data-label="Quiet hours:">
+                {one.on ? (one.heedsQuietHours ? 'held' : 'told') : '–'}
+              </td>
+              <td data-label="On their way:">
                 {one.waiting}
                 {one.givenUp > 0 && `, ${one.givenUp} given up`}
                 {one.lastError !== null && <span class="field-fault"> {one.lastError}</span>}
               </td>
-              <td>{one.sentAt === null ? '–' : calendar.exact(Date.parse(one.sentAt))}</td>
+              <td data-label="Last arrived:">
+                {one.sentAt === null ? '–' : calendar.exact(Date.parse(one.sentAt))}
+              </td>
             </tr>
           ))}
         </tbody>

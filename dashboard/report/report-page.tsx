@@ -8,6 +8,7 @@ import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 import { jobs, jobsInOrder } from '../words/job-words.ts';
 import { facesWords, mixtureWords, speciesWords, surfaceWords } from '../words/thing-words.ts';
+import { timberWords } from '../words/trade-words.ts';
 
 /** All of one batch on paper: what it is, what it got, in which air, and what was felt. */
 export function ReportPage({ id }: { id: string }) {
@@ -39,6 +40,7 @@ export function ReportPage({ id }: { id: string }) {
         {batch.boards.thicknessMm} mm, {speciesWords[batch.species]},{' '}
         {surfaceWords[batch.surface].toLowerCase()}; {batch.plan.name}.
       </p>
+      <p class="quiet">{timberWords(batch.timber, calendar)}</p>
       <p class="report-actions">
         <button type="button" class="button" onClick={() => print()}>
           Print

@@ -43,7 +43,7 @@ function DaysTable({ rows }: { rows: Season['rows'] }) {
   return (
     <section class="panel" aria-labelledby="days-title">
       <h2 id="days-title">Days from the last board</h2>
-      <table class="figures season-table">
+      <table class="figures folding-table">
         <thead>
           <tr>
             <th scope="col">Month, place</th>

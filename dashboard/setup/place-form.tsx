@@ -56,17 +56,7 @@ export function PlaceForm({ places }: { places: Overview['places'] }) {
           ))}
         </SelectField>
       )}
-      {kind === 'rack' && (
-        <TextField
-          label="Takes"
-          name="capacityM"
-          kind="number"
-          unit="m of boards"
-          pointer="/capacityM"
-          problem={problem}
-          hint="All shelves together; left empty, it never says that it is full"
-        />
-      )}
+      {kind === 'rack' && <RackTakes problem={problem} />}
       {kind === 'room' && <RoomSize problem={problem} />}
       {kind === 'wall' && <WallFacing problem={problem} />}
       <button type="submit" class="button button-main">
@@ -76,6 +66,35 @@ export function PlaceForm({ places }: { places: Overview['places'] }) {
         {said}
       </p>
     </WriteFrame>
+  );
+}
+
+function RackTakes({ problem }: Pick<Parameters<typeof TextField>[0], 'problem'>) {
+  return (
+    <>
+      <div class="field-grid">
+        <TextField
+          label="Takes"
+          name="capacityM"
+          kind="number"
+          unit="m of boards"
+          pointer="/capacityM"
+          problem={problem}
+        />
+        <TextField
+          label="Or so many"
+          name="capacityBoards"
+          kind="number"
+          unit="boards"
+          pointer="/capacityBoards"
+          problem={problem}
+        />
+      </div>
+      <p class="field-hint">
+        All shelves together. With both the tighter counts; with neither it never says that it is
+        full.
+      </p>
+    </>
   );
 }
 
@@ -121,6 +140,7 @@ function placeOf(form: FormData, kind: PlaceKind): NewPlace {
   const measured = sides.filter((side) => side !== null);
   const within = textOf(form, 'within');
   const capacityM = optionalNumberOf(form, 'capacityM');
+  const capacityBoards = optionalNumberOf(form, 'capacityBoards');
   const facing = textOf(form, 'facing') as NonNullable<NewPlace['facing']> | '';
   const exposure = textOf(form, 'exposure') as NonNullable<NewPlace['exposure']> | '';
   return {
@@ -128,6 +148,7 @@ function placeOf(form: FormData, kind: PlaceKind): NewPlace {
     name: textOf(form, 'name'),
     ...(within === '' ? {} : { within }),
     ...(capacityM === null ? {} : { capacityM }),
+    ...(capacityBoards === null ? {} : { capacityBoards }),
     // A room measured by half has no volume: NaN is sent as null, so it is left out instead.
     ...(measured.length === 3
       ? { volumeM3: measured.reduce((volume, side) => volume * side, 1) }

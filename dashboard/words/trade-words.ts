@@ -36,6 +36,24 @@ export const knotsWords: Readonly<Record<Known<Timber['knots']>, string>> = {
   resinous: 'Resin runs',
 };
 
+/** What was said of the timber, as one sentence; empty where nothing was. */
+export function timberWords(timber: Timber, calendar: Calendar): string {
+  const { stateBefore, storedHow, support, knots, deliveredAt } = timber;
+  const said = [
+    stateBefore === 'unknown'
+      ? 'Nobody knows what was on it before'
+      : stateBefore && stateBeforeWords[stateBefore],
+    deliveredAt && `delivered ${calendar.exact(Date.parse(deliveredAt))}`,
+    storedHow && `stored ${storedWords[storedHow].toLowerCase()}`,
+    support && supportWords[support].toLowerCase(),
+    knots && (knots === 'not-looked' ? 'knots not looked at' : knotsWords[knots].toLowerCase()),
+  ].filter((part) => part !== null);
+  const [first = '', ...rest] = said;
+  return said.length === 0
+    ? ''
+    : `${[first.charAt(0).toUpperCase() + first.slice(1), ...rest].join(', ')}.`;
+}
+
 export const tinKindWords: Readonly<Record<Tin['kind'], string>> = {
   paint: 'Paint',
   primer: 'Primer',

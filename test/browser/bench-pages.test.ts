@@ -1,4 +1,3 @@
-import jsqr from 'jsqr';
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Batch } from '../../daemon/contract/batch.ts';
@@ -6,6 +5,7 @@ import type { MixtureReply } from '../../daemon/contract/mixture.ts';
 import type { Notice } from '../../daemon/contract/notice.ts';
 import { needs } from '../house/needs.ts';
 import { launchBrowser, openPage, screens } from './browser.ts';
+import { decoded } from './read-code.ts';
 import { type RunningDaemon, runDaemon } from './running-daemon.ts';
 import { rackWithCoat } from './shed-scene.ts';
 
@@ -75,24 +75,6 @@ needs('chromium')('the pages at the bench and at the door', () => {
     expect(pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
     await page.context().close();
   });
-
-  /** What a phone reads in a picture of the page; the pixels are unpacked by the browser itself. */
-  async function decoded(page: Page, code: Locator): Promise<string | undefined> {
-    const picture = (await code.screenshot()).toString('base64');
-    const { pixels, width, height } = await page.evaluate(async (base64) => {
-      const image = new Image();
-      image.src = `data:image/png;base64,${base64}`;
-      await image.decode();
-      const canvas = document.createElement('canvas');
-      canvas.width = image.width;
-      canvas.height = image.height;
-      const context = canvas.getContext('2d');
-      context?.drawImage(image, 0, 0);
-      const data = context?.getImageData(0, 0, image.width, image.height).data ?? [];
-      return { pixels: [...data], width: image.width, height: image.height };
-    }, picture);
-    return jsqr.default(new Uint8ClampedArray(pixels), width, height)?.data;
-  }
 
   it.each([
     ['rack', '', 45],

@@ -81,6 +81,27 @@ describe('fit to brush, at a place', () => {
     expect(rack.capacityM).toBe(100);
   });
 
+  it('counts a rack that was told in boards', async () => {
+    const site = await build();
+    const { room } = await withCoat(site);
+    const rack = await site.call('createPlace', {
+      body: { name: 'Rack', kind: 'rack', within: room.id, capacityBoards: 50 },
+    });
+    const ofThree = { ...boards, count: 20, lengthMm: 3000 };
+    const timber = { species: 'larch', surface: 'sawn' } as const;
+    await site.call('createBatch', {
+      body: { ...timber, name: 'There', placeId: rack.id, boards: ofThree },
+    });
+    const next = await site.call('createBatch', {
+      body: { ...timber, name: 'Next', placeId: room.id, boards },
+    });
+    const query = { placeId: room.id, batchId: next.id };
+    // By hand: 20 × 3 m lie there, 30 more boards of 4.2 m fit; 40 of them are 168 m.
+    expect((await site.call('fitToBrush', { query })).shelf).toEqual({
+      ...{ capacityM: 186, usedM: 60, freeM: 126, neededM: 168 },
+    });
+  });
+
   it('knows no place that is not there', async () => {
     const site = await build();
     const placeId = '019a0000-0000-7000-8000-000000000000';

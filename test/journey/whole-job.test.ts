@@ -5,6 +5,7 @@ import { CART_SHED } from '../../sensors/shed/cart-shed.ts';
 import { createShed } from '../../sensors/shed/shed.ts';
 import { build, hourMs, moment } from '../http/built-site.ts';
 import { jobBoards, type Spot } from './job-boards.ts';
+import { dashboardFolder, openPapers } from './job-papers.ts';
 
 // One job from raw timber to the last coat, through the API, in the simulated shed on a clock of its
 // own: sixty sawn boards, primer all round on two racks, mounted on two walls, two more coats. The
@@ -31,7 +32,8 @@ interface Lot {
 }
 
 it('sixty boards from the stack to the last coat', { timeout: 240_000 }, async () => {
-  const site = await build();
+  const site = await build({ dashboardFolder });
+  const papers = await openPapers(site.app);
   // A Monday in May; the shed runs for two days before anybody begins.
   const startAt = Date.UTC(2026, 4, 4);
   site.now = startAt;
@@ -160,7 +162,16 @@ it('sixty boards from the stack to the last coat', { timeout: 240_000 }, async (
     lot.coats += 1;
     said.push(`${moment(site.now)} ${lot.name}: coat ${lot.coats}`);
   }
+  // What hangs at the pot and on the rack, printed before the first brush.
+  const ofStock = `batchId=${stock.id}`;
+  await papers.look('label', `print/label?${ofStock}&potDiameterMm=200`, [
+    ...['South gable', 'Primer', 'raw linseed oil', 'Hazardous waste'],
+  ]);
+  const strip = `print/strip?${ofStock}&potDiameterMm=200&potHeightMm=250`;
+  await papers.look('strip', strip, ['this line is 100 mm long']);
+  await papers.look('rack', `print/rack?${ofStock}`, ['South gable', '30 × Norway spruce']);
   for (const lot of lots) await brush(lot, 5.4);
+  await papers.look('ahead', 'ahead', ['South gable', 'West gable', 'Job by job']);
   const lockUp = await site.call('readLockUp');
   expect(lockUp.isCoatingDay).toBe(true);
   expect(lockUp.lines.map(({ line }) => line)).toContain('rags');
@@ -270,6 +281,18 @@ it('sixty boards from the stack to the last coat', { timeout: 240_000 }, async (
     expect(csv.body.split('\r\n').filter((line) => line.includes(',coat,'))).toHaveLength(3);
     await site.call('changeBatch', { id: lot.id, body: { closed: true } });
   }
+  await papers.look('report', `batch/${stock.id}/report`, [
+    ...[
+      'South gable',
+      'Primer',
+      'iron red',
+      '42.3 m²',
+      'stored under a roof, on stickers',
+      'What was recorded',
+    ],
+  ]);
+  await papers.look('door', 'print/door', ['Before you lock up', 'Rags', 'fire service']);
+  await papers.look('season', 'season', ['Days from the last board', 'Rack by the door']);
   const season = await site.call('season');
   expect(season.rows.reduce((sum, row) => sum + row.coats, 0)).toBe(6);
   // The plan learned from what was used: between its own 8 and the 7.83 m²/L of the two primers.

@@ -77,10 +77,10 @@ describe('fit to brush', () => {
   });
 
   it('asks for shelf that is free, where it is known', () => {
-    const shelf = { capacityM: 200, usedM: 120, neededM: 100 };
+    const shelf = { freeM: 80, usedM: 120, neededM: 100 };
     expect(one('shelf', { shelf })).toMatchObject({ weight: 'poor', figure: 80, limit: 100 });
     expect(one('shelf', { shelf: { ...shelf, neededM: 60 } })?.weight).toBe('fine');
-    expect(word({ shelf: { ...shelf, capacityM: null } })).toBe('good');
+    expect(word({ shelf: { ...shelf, freeM: null } })).toBe('good');
   });
 
   it('takes the solvent of the coat to come into account, indoors', () => {

@@ -10,7 +10,7 @@ import type { CoatFact, RemarkFact } from '../../daemon/rules/facts.ts';
 import { gateChanges } from '../../daemon/rules/gate-change.ts';
 import { planHolds } from '../../daemon/rules/gate-limits.ts';
 import { mountingIsOpen } from '../../daemon/rules/mounting.ts';
-import { capacityWarnings } from '../../daemon/rules/rack-capacity.ts';
+import { capacityWarnings, rackRoom } from '../../daemon/rules/rack-capacity.ts';
 import { remarkCures, wetHolds } from '../../daemon/rules/remark-cure.ts';
 import { learnedSpreading } from '../../daemon/rules/spreading-rate.ts';
 import { timberCautions } from '../../daemon/rules/timber-cautions.ts';
@@ -82,6 +82,23 @@ describe('a rack', () => {
       'rack-over-boards',
     ]);
     expect(capacityWarnings({ name: 'Old rack' }, lying)).toEqual([]);
+  });
+
+  it('has room for metres or for boards of the length to come, and the tighter counts', () => {
+    // Ten boards of 3 m lie there: 30 m.
+    const lying = [{ count: 10, lengthMm: 3000 }];
+    const free = (told: object, lengthM: number | null) => rackRoom(told, lying, lengthM).freeM;
+    expect(free({ capacityM: 100 }, 4)).toBe(70);
+    // Five more boards, of 4 m each.
+    expect(rackRoom({ capacityBoards: 15 }, lying, 4)).toEqual({
+      ...{ capacityM: 50, usedM: 30, freeM: 20 },
+    });
+    expect(free({ capacityM: 100, capacityBoards: 15 }, 4)).toBe(20);
+    expect(free({ capacityM: 40, capacityBoards: 15 }, 4)).toBe(10);
+    expect(free({ capacityBoards: 10 }, null)).toBe(0);
+    expect(free({ capacityBoards: 15 }, null)).toBeNull();
+    expect(free({ capacityM: 20 }, 4)).toBe(0);
+    expect(free({}, 4)).toBeNull();
   });
 });
 
