@@ -66,7 +66,14 @@ export const mqttChannels = {
         .describe(
           'the value as text, in the unit of the quantity or with another one behind it (70.7 °F); a comma may be its decimal point',
         ),
-      z.object({ value: z.number(), time: OwnTime.optional() }),
+      z.object({
+        value: z.number(),
+        unit: z
+          .string()
+          .optional()
+          .describe('the unit of the quantity when left out; one that does not fit is refused'),
+        time: OwnTime.optional(),
+      }),
     ]),
   },
   pack: {

@@ -6,6 +6,7 @@ import { type Refusal, type Refused, refuse, shown } from './refusal.ts';
 import { looksLikeCbor, senmlCborPack } from './senml-cbor.ts';
 import { byTopic, senmlReadings } from './senml-readings.ts';
 import { type Address, readTopic } from './topic.ts';
+import { inUnitOf } from './unit.ts';
 
 /** A message as the broker hands it over; `text` is null when the bytes are not valid UTF-8. */
 export type Message = {
@@ -137,7 +138,7 @@ function decodedJson(text: string, address: Address, now: number): DecodedPayloa
   return single(valueObject(parsed.json as JsonObject, address));
 }
 
-/** Reads `{"value":…, "time":…}`; other members are the sender's own business. */
+/** Reads `{"value":…, "unit":…, "time":…}`; other members are the sender's own business. */
 function valueObject(json: JsonObject, { sensor, quantity }: Address): Measured {
   if (quantity === null) {
     return refuse({
@@ -161,10 +162,21 @@ function valueObject(json: JsonObject, { sensor, quantity }: Address): Measured 
     });
   }
   const where = 'in the JSON object';
-  if (time === undefined) return measured({ sensor, quantity, value, ownAt: null }, where);
+  const unit = member(json, 'unit');
+  // A number in a unit that went unread would be a wrong reading that looks like a right one.
+  const kept = inUnitOf(
+    quantity,
+    value,
+    typeof unit === 'string' ? unit.trim() || null : null,
+    where,
+  );
+  if (kept.kind === 'refused') return kept;
+  if (time === undefined) {
+    return measured({ sensor, quantity, value: kept.value, ownAt: null }, where);
+  }
   const read = ownTime(time);
   if (read.kind === 'refused') return read;
-  return measured({ sensor, quantity, value, ownAt: read.at }, where);
+  return measured({ sensor, quantity, value: kept.value, ownAt: read.at }, where);
 }
 
 function single(result: Measured): DecodedPayload {

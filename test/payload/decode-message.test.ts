@@ -100,7 +100,18 @@ describe('a value with its time as JSON', () => {
     expect(values(airTemperature(text))).toEqual([['air-temperature', 21.5, ownAt]]);
   });
 
+  // By the definitions of both scales (SI brochure): 21.5 °C is 70.7 °F and 294.65 K.
   it.each([
+    '{"value":70.7,"unit":"°F"}',
+    '{"value":294.65,"unit":" K "}',
+    '{"value":21.5,"unit":""}',
+  ])('%s is read in the unit it names', (text) => {
+    expect(values(airTemperature(text))).toEqual([['air-temperature', 21.5, null]]);
+  });
+
+  it.each([
+    ['{"value":21.5,"unit":"V"}', 'unit-does-not-fit', 'means a voltage'],
+    ['{"value":21.5,"unit":"grad"}', 'unit-does-not-fit', '"grad" in the JSON object'],
     ['{"value":"21.5"}', 'payload-not-a-number', 'without quotation marks'],
     ['{"value":true}', 'payload-not-a-number', 'true'],
     ['{"value":[21.5]}', 'payload-not-a-number', 'an array'],
