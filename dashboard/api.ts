@@ -55,6 +55,7 @@ const addresses = {
   endDevices: { method: 'DELETE', path: '/api/v1/devices' },
   createPairingCode: { method: 'POST', path: '/api/v1/tablets/code' },
   readMqttAccess: { method: 'GET', path: '/api/v1/mqtt-access' },
+  changeCalibration: { method: 'PATCH', path: '/api/v1/calibrations/:id' },
   changeMqttMode: { method: 'PATCH', path: '/api/v1/mqtt-access' },
   createMqttLogin: { method: 'POST', path: '/api/v1/mqtt-logins' },
   removeMqttLogin: { method: 'DELETE', path: '/api/v1/mqtt-logins/:id' },

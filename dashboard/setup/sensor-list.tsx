@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
 import type { Overview } from '../../daemon/contract/overview.ts';
 import type { Sensor } from '../../daemon/contract/sensor.ts';
-import { figure } from '../format/figures.ts';
+import { measured } from '../format/measured.ts';
 import { agoWords } from '../format/painters-time.ts';
 import { SelectField } from '../forms/field.tsx';
 import { textOf } from '../forms/typed.ts';
@@ -88,10 +88,11 @@ function SensorEntry({ sensor, overview, onPlaced }: SensorEntryProps) {
       <h3>{sensor.name ?? sensor.id}</h3>
       <p class="sensor-latest">
         {sensor.latest.map((latest) => {
-          const { name, unit } = quantityWords[latest.quantity];
+          const { name } = quantityWords[latest.quantity];
           return (
             <span key={latest.quantity}>
-              {name} {figure(latest.value)} {unit}, {agoWords(Date.parse(latest.at), now)}
+              {name} {measured(latest.quantity, latest.value)},{' '}
+              {agoWords(Date.parse(latest.at), now)}
             </span>
           );
         })}

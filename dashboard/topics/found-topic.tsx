@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { FoundTopic, FoundValue } from '../../daemon/contract/found-topic.ts';
 import type { Overview } from '../../daemon/contract/overview.ts';
 import type { Quantity } from '../../daemon/contract/quantity.ts';
-import { figure } from '../format/figures.ts';
+import { measured } from '../format/measured.ts';
 import { agoWords } from '../format/painters-time.ts';
 import { SelectField } from '../forms/field.tsx';
 import { textOf } from '../forms/typed.ts';
@@ -146,5 +146,5 @@ function convertedHint(
 ): { hint?: string } {
   const { guess } = value;
   if (guess === null || quantityOf(value, chosen) !== guess.quantity) return {};
-  return { hint: `looks like ${figure(guess.value)} ${quantityWords[guess.quantity].unit}` };
+  return { hint: `looks like ${measured(guess.quantity, guess.value)}` };
 }

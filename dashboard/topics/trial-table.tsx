@@ -1,5 +1,5 @@
 import type { RuleTrialReply } from '../../daemon/contract/found-topic.ts';
-import { figure } from '../format/figures.ts';
+import { measured } from '../format/measured.ts';
 import { agoWords } from '../format/painters-time.ts';
 import { useShed } from '../shed-context.ts';
 import { quantityWords } from '../words/thing-words.ts';
@@ -46,9 +46,7 @@ export function TrialTable({ trial }: { trial: RuleTrialReply }) {
                   <ul>
                     {readings.map(({ sensor, quantity, value, at }) => (
                       <li key={`${sensor} ${quantity}`}>
-                        <strong>
-                          {figure(value)} {quantityWords[quantity].unit}
-                        </strong>{' '}
+                        <strong>{measured(quantity, value)}</strong>{' '}
                         {quantityWords[quantity].name.toLowerCase()} of {sensor}
                         {at !== null && `, measured ${calendar.exact(Date.parse(at))}`}
                       </li>

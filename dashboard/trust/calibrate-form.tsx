@@ -1,74 +1,93 @@
 import { useState } from 'preact/hooks';
-import type { CalibrationHow, NewCalibration } from '../../daemon/contract/calibration.ts';
+import type { Calibration } from '../../daemon/contract/calibration.ts';
 import type { Quantity } from '../../daemon/contract/quantity.ts';
 import type { Sensor } from '../../daemon/contract/sensor.ts';
+import { fromLocalField, toLocalField } from '../format/calendar.ts';
 import { SelectField, TextField } from '../forms/field.tsx';
-import { numberOf } from '../forms/typed.ts';
+import { textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
 import { useShed } from '../shed-context.ts';
 import { quantityWords } from '../words/thing-words.ts';
-import { calibrationWords, saltWords } from '../words/trust-words.ts';
+import { calibrationWords } from '../words/trust-words.ts';
+import { CalibrationFigures } from './calibration-figures.tsx';
+import { type CalibrationKind, howTyped, kindsFor } from './calibration-how.ts';
 
-type Kind = CalibrationHow['kind'];
+type Holds = 'now' | 'since' | 'ever';
 
-/** Which ways of calibrating fit a quantity, the usual one first. */
-function kindsFor(quantity: Quantity): Kind[] {
-  if (quantity === 'wood-resistance') return ['test-resistor'];
-  if (quantity === 'relative-humidity') return ['hand-meter', 'offset', 'two-point', 'salts'];
-  if (quantity.endsWith('temperature')) return ['hand-meter', 'offset', 'two-point', 'ice-point'];
-  return ['hand-meter', 'offset', 'two-point'];
+interface CalibrateFormProps {
+  sensor: Sensor;
+  /** The calibration that is corrected; a new one when left out. */
+  standing?: Calibration;
+  onDone: () => void;
 }
 
-/** Calibrates a sensor from now on, or from ever. */
-export function CalibrateForm({ sensor, onDone }: { sensor: Sensor; onDone: () => void }) {
+/** Calibrates a sensor from now, a moment or ever on, or corrects what was entered before. */
+export function CalibrateForm({ sensor, standing, onDone }: CalibrateFormProps) {
   const { api, live } = useShed();
   const sending = useSending();
   const sent = sensor.latest.map(({ quantity }) => quantity).filter((one) => one !== 'battery');
   // Of pins it is the moisture that a hand meter tells.
-  const measured: Quantity[] = sensor.wood?.ohms == null ? sent : ['wood-moisture', ...sent];
+  const all: Quantity[] = sensor.wood?.ohms == null ? sent : ['wood-moisture', ...sent];
+  const measured = standing === undefined ? all : [standing.quantity];
   const [quantity, setQuantity] = useState<Quantity>(measured[0] ?? 'air-temperature');
-  const [chosen, setChosen] = useState<Kind | null>(null);
+  const [chosen, setChosen] = useState<CalibrationKind | null>(standing?.how.kind ?? null);
+  const [holds, setHolds] = useState<Holds>(holdsOf(standing));
   const kinds = kindsFor(quantity);
   const kind = chosen !== null && kinds.includes(chosen) ? chosen : (kinds[0] ?? 'offset');
+  const since = standing?.from == null ? '' : toLocalField(Date.parse(standing.from));
+
+  /** A moment that was not touched stays what it was, to the second. */
+  function fromTyped(form: FormData): { from?: string | null } {
+    if (holds === 'ever') return { from: null };
+    if (holds === 'now') {
+      return standing === undefined ? {} : { from: new Date(live.now.value).toISOString() };
+    }
+    const typed = textOf(form, 'since');
+    return standing !== undefined && typed === since ? {} : { from: fromLocalField(typed) };
+  }
 
   async function calibrate(form: FormData, element: HTMLFormElement): Promise<void> {
-    // A field that is empty or no number is refused by the daemon, at its place.
-    const how = howOf(kind, form) as CalibrationHow;
-    const from = form.get('from') === 'ever' ? { from: null } : {};
+    const note = textOf(form, 'note') || null;
+    const body = { how: howTyped(kind, form), note, ...fromTyped(form) };
     const done = await sending.send((id) =>
-      api.call('createCalibration', {
-        params: { id: sensor.id },
-        body: { id, quantity, how, ...from } as NewCalibration,
-      }),
+      standing === undefined
+        ? api.call('createCalibration', {
+            params: { id: sensor.id },
+            body: { id, quantity, ...body },
+          })
+        : api.call('changeCalibration', { params: { id: standing.id }, body }),
     );
     if (done === null) return;
     element.reset();
+    setHolds(holdsOf(standing));
     onDone();
     await live.refresh();
   }
 
   return (
     <WriteFrame problem={sending.problem} busy={sending.busy} onSend={calibrate}>
-      <SelectField
-        label="What it measures"
-        name="quantity"
-        value={quantity}
-        onChange={(value) => setQuantity(value as Quantity)}
-        pointer="/quantity"
-        problem={sending.problem}
-      >
-        {measured.map((one) => (
-          <option key={one} value={one}>
-            {quantityWords[one].name}
-          </option>
-        ))}
-      </SelectField>
+      {standing === undefined && (
+        <SelectField
+          label="What it measures"
+          name="quantity"
+          value={quantity}
+          onChange={(value) => setQuantity(value as Quantity)}
+          pointer="/quantity"
+          problem={sending.problem}
+        >
+          {measured.map((one) => (
+            <option key={one} value={one}>
+              {quantityWords[one].name}
+            </option>
+          ))}
+        </SelectField>
+      )}
       <SelectField
         label="Against what"
         name="kind"
         value={kind}
-        onChange={(value) => setChosen(value as Kind)}
+        onChange={(value) => setChosen(value as CalibrationKind)}
         pointer="/how/kind"
         problem={sending.problem}
       >
@@ -78,140 +97,50 @@ export function CalibrateForm({ sensor, onDone }: { sensor: Sensor; onDone: () =
           </option>
         ))}
       </SelectField>
-      <Figures key={`${quantity} ${kind}`} kind={kind} quantity={quantity} sending={sending} />
-      <SelectField label="Holds" name="from" pointer="/from" problem={sending.problem}>
+      <CalibrationFigures
+        key={`${quantity} ${kind}`}
+        kind={kind}
+        quantity={quantity}
+        before={standing?.how ?? null}
+        problem={sending.problem}
+      />
+      <SelectField
+        label="Holds"
+        name="from"
+        value={holds}
+        onChange={(value) => setHolds(value as Holds)}
+        pointer="/from"
+        problem={sending.problem}
+      >
         <option value="now">from now on</option>
+        <option value="since">from a moment on</option>
         <option value="ever">for all its readings, also those of before</option>
       </SelectField>
+      {holds === 'since' && (
+        <TextField
+          label="From when"
+          name="since"
+          kind="datetime-local"
+          value={since}
+          pointer="/from"
+          problem={sending.problem}
+        />
+      )}
+      <TextField
+        label="Note, if any"
+        name="note"
+        value={standing?.note ?? ''}
+        pointer="/note"
+        problem={sending.problem}
+      />
       <button type="submit" class="button">
-        Calibrate
+        {standing === undefined ? 'Calibrate' : 'Keep the correction'}
       </button>
     </WriteFrame>
   );
 }
 
-interface FiguresProps {
-  kind: Kind;
-  quantity: Quantity;
-  sending: ReturnType<typeof useSending>;
-}
-
-function Figures({ kind, quantity, sending }: FiguresProps) {
-  const { unit } = quantityWords[quantity];
-  const { problem } = sending;
-  const figure = (label: string, name: string, pointer: string, ofUnit = unit) => (
-    <TextField
-      label={label}
-      name={name}
-      kind="number"
-      unit={ofUnit}
-      pointer={pointer}
-      problem={problem}
-    />
-  );
-  const salt = (i: number, label: string, isOptional: boolean) => (
-    <>
-      <SelectField
-        label={label}
-        name={`salt${i}`}
-        pointer={`/how/points/${i}/salt`}
-        problem={problem}
-      >
-        {isOptional && <option value="">none</option>}
-        {Object.entries(saltWords).map(([value, words]) => (
-          <option key={value} value={value}>
-            {words}
-          </option>
-        ))}
-      </SelectField>
-      {figure(
-        `Temperature over the ${label.toLowerCase()}`,
-        `temp${i}`,
-        `/how/points/${i}/tempC`,
-        '°C',
-      )}
-      {figure(`Shown over the ${label.toLowerCase()}`, `shown${i}`, `/how/points/${i}/shown`)}
-    </>
-  );
-  switch (kind) {
-    case 'hand-meter':
-      return (
-        <>
-          {figure('The hand meter shows', 'actual', '/how/actual')}
-          <p class="field-hint">
-            Hold it beside the sensor until both stand still. What the sensor sent is looked up.
-          </p>
-        </>
-      );
-    case 'offset':
-      return figure('Add to what it sends', 'add', '/how/add');
-    case 'two-point':
-      return (
-        <>
-          {[0, 1].map((i) => (
-            <div key={i} class="form-row">
-              {figure(`It shows, point ${i + 1}`, `shown${i}`, `/how/points/${i}/shown`)}
-              {figure(`So it is, point ${i + 1}`, `actual${i}`, `/how/points/${i}/actual`)}
-            </div>
-          ))}
-        </>
-      );
-    case 'salts':
-      return (
-        <>
-          {salt(0, 'First salt', false)}
-          {salt(1, 'Second salt', true)}
-          <p class="field-hint">
-            A damp paste of salt in a closed jar, half a day at steady temperature. Keep salts away
-            from eyes and food, and from children.
-          </p>
-        </>
-      );
-    case 'ice-point':
-      return (
-        <>
-          {figure('It shows in ice water', 'shown', '/how/shown')}
-          <p class="field-hint">
-            Crushed ice with a little water, stirred; only for a probe that may get wet.
-          </p>
-        </>
-      );
-    case 'test-resistor':
-      return (
-        <>
-          {figure('The resistor has', 'ohms', '/how/ohms')}
-          {figure('It shows with the resistor between its leads', 'shown', '/how/shown')}
-        </>
-      );
-  }
-}
-
-function howOf(kind: Kind, form: FormData): object {
-  const figure = (name: string) => numberOf(form, name);
-  switch (kind) {
-    case 'hand-meter':
-      return { kind, actual: figure('actual') };
-    case 'offset':
-      return { kind, add: figure('add') };
-    case 'ice-point':
-      return { kind, shown: figure('shown') };
-    case 'test-resistor':
-      return { kind, ohms: figure('ohms'), shown: figure('shown') };
-    case 'two-point':
-      return {
-        kind,
-        points: [0, 1].map((i) => ({ shown: figure(`shown${i}`), actual: figure(`actual${i}`) })),
-      };
-    case 'salts':
-      return {
-        kind,
-        points: [0, 1]
-          .filter((i) => form.get(`salt${i}`))
-          .map((i) => ({
-            salt: form.get(`salt${i}`),
-            tempC: figure(`temp${i}`),
-            shown: figure(`shown${i}`),
-          })),
-      };
-  }
+function holdsOf(standing: Calibration | undefined): Holds {
+  if (standing === undefined) return 'now';
+  return standing.from === null ? 'ever' : 'since';
 }

@@ -37,16 +37,34 @@ function Calibrations({ sensor }: { sensor: Sensor }) {
       {standing.length > 0 && (
         <ul class="calibrations">
           {standing.map((one) => (
-            <StandingCalibration key={one.id} calibration={one} onChanged={again} />
+            <StandingCalibration
+              key={`${one.id} ${one.recordedAt}`}
+              sensor={sensor}
+              calibration={one}
+              onChanged={again}
+            />
           ))}
         </ul>
       )}
       {past.length > 0 && (
-        <p class="quiet">
-          {past.length === 1 ? '1 earlier calibration' : `${past.length} earlier calibrations`}{' '}
-          kept, corrected or withdrawn since.
-        </p>
+        <details class="more">
+          <summary>
+            {past.length === 1 ? '1 earlier calibration' : `${past.length} earlier calibrations`}{' '}
+            kept, corrected or withdrawn since
+          </summary>
+          <ul class="calibrations">
+            {past.map((one) => (
+              <li key={`${one.id} ${one.recordedAt}`}>
+                <p class="quiet">
+                  {inWords(one)}, until{' '}
+                  {agoWords(Date.parse(one.replacedAt ?? one.recordedAt), live.now.value)}
+                </p>
+              </li>
+            ))}
+          </ul>
+        </details>
       )}
+      {standing.length > 0 && <h4>A new calibration</h4>}
       <CalibrateForm
         sensor={sensor}
         onDone={() => {
@@ -58,11 +76,16 @@ function Calibrations({ sensor }: { sensor: Sensor }) {
   );
 }
 
-function StandingCalibration(props: { calibration: Calibration; onChanged: () => void }) {
-  const { calibration, onChanged } = props;
+interface StandingProps {
+  sensor: Sensor;
+  calibration: Calibration;
+  onChanged: () => void;
+}
+
+function StandingCalibration({ sensor, calibration, onChanged }: StandingProps) {
   const { api, live } = useShed();
   const sending = useSending();
-  const { name, unit } = quantityWords[calibration.quantity];
+  const [isOpen, setOpen] = useState(false);
 
   async function withdraw(): Promise<void> {
     const done = await sending.send(() =>
@@ -73,24 +96,39 @@ function StandingCalibration(props: { calibration: Calibration; onChanged: () =>
     await live.refresh();
   }
 
-  const line =
-    calibration.gain === 1
-      ? `${calibration.add < 0 ? '−' : '+'}${Math.abs(calibration.add).toFixed(2)} ${unit}`
-      : `× ${calibration.gain.toFixed(3)} and ${calibration.add.toFixed(2)} ${unit}`;
   return (
     <li>
       <p>
-        {name}: {calibrationWords[calibration.how.kind].toLowerCase()}, {line},{' '}
+        {inWords(calibration)},{' '}
         {calibration.from === null
           ? 'for all readings'
           : `since ${agoWords(Date.parse(calibration.from), live.now.value)}`}
         {calibration.inForce ? '' : ' (another one holds now)'}
+        {calibration.note === null ? '' : `. ${calibration.note}`}
       </p>
       <WriteFrame problem={sending.problem} busy={sending.busy} onSend={withdraw}>
         <button type="submit" class="button button-quiet">
           Withdraw it
         </button>
       </WriteFrame>
+      <details class="more" onToggle={(event) => setOpen(event.currentTarget.open)}>
+        <summary>Correct it</summary>
+        {isOpen && <CalibrateForm sensor={sensor} standing={calibration} onDone={onChanged} />}
+      </details>
     </li>
   );
+}
+
+/** Which quantity, against what, and what it does to what is sent. */
+function inWords({ quantity, how, gain, add }: Calibration): string {
+  const { name, unit } = quantityWords[quantity];
+  const shift = `${add < 0 ? '−' : '+'}${Math.abs(add).toFixed(2)}`;
+  const line =
+    quantity === 'wood-resistance'
+      ? // Resistances are corrected on their logarithm, where an offset is a factor.
+        `× ${(10 ** add).toPrecision(3)}`
+      : gain === 1
+        ? `${shift} ${unit}`
+        : `× ${gain.toFixed(3)} ${shift} ${unit}`;
+  return `${name}: ${calibrationWords[how.kind].toLowerCase()}, ${line}`;
 }

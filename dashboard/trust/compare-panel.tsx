@@ -30,6 +30,8 @@ export function ComparePanel() {
   const [taken, setTaken] = useState<number | null>(null);
   const sensors =
     replied.kind === 'there' ? replied.reply.map(({ id, name }) => ({ id, name })) : [];
+  const names = new Map(sensors.map(({ id, name }) => [id, name ?? id]));
+  const offered = [...new Set((comparison?.offers ?? []).map(({ sensor }) => sensor))];
   const now = live.now.value;
 
   async function compare(form: FormData): Promise<void> {
@@ -47,9 +49,13 @@ export function ComparePanel() {
     setComparison(found);
   }
 
-  async function accept(): Promise<void> {
+  async function accept(form: FormData): Promise<void> {
     if (asked === null) return;
-    const done = await accepting.send(() => api.call('acceptComparison', { body: asked }));
+    const wanted = new Set(form.getAll('offered'));
+    const leaveOut = offered.filter((id) => !wanted.has(id));
+    const done = await accepting.send(() =>
+      api.call('acceptComparison', { body: { ...asked, leaveOut } }),
+    );
     if (done === null) return;
     setTaken(done.length);
     await live.refresh();
@@ -96,9 +102,18 @@ export function ComparePanel() {
       </WriteFrame>
       {comparison !== null && (
         <div class="compare-found" role="status">
-          <ComparisonTable comparison={comparison} />
+          <ComparisonTable comparison={comparison} names={names} />
           {comparison.offers.length > 0 && taken === null && (
             <WriteFrame problem={accepting.problem} busy={accepting.busy} onSend={accept}>
+              <fieldset class="choice compare-choice">
+                <legend>Whose offsets to take</legend>
+                {offered.map((id) => (
+                  <label key={id} class="compare-sensor">
+                    <input type="checkbox" name="offered" value={id} defaultChecked />
+                    <span>{names.get(id) ?? id}</span>
+                  </label>
+                ))}
+              </fieldset>
               <button type="submit" class="button">
                 Take these offsets
               </button>

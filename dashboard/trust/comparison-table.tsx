@@ -1,15 +1,23 @@
 import type { ComparedQuantity, Comparison } from '../../daemon/contract/comparison.ts';
 import { quantityWords } from '../words/thing-words.ts';
 
+/** What people call a sensor, by its id. */
+export type Names = ReadonlyMap<string, string>;
+
 /** What a comparison found, a table for each quantity. */
-export function ComparisonTable({ comparison }: { comparison: Comparison }) {
+export function ComparisonTable({ comparison, names }: { comparison: Comparison; names: Names }) {
   if (comparison.quantities.length === 0) {
     return <p>Nothing that can be compared came from at least two of them in that time.</p>;
   }
   return (
     <>
       {comparison.quantities.map((compared) => (
-        <Compared key={compared.quantity} compared={compared} offers={comparison.offers} />
+        <Compared
+          key={compared.quantity}
+          compared={compared}
+          offers={comparison.offers}
+          names={names}
+        />
       ))}
     </>
   );
@@ -20,9 +28,11 @@ const signed = (value: number) => `${value < 0 ? '−' : '+'}${Math.abs(value).t
 function Compared({
   compared,
   offers,
+  names,
 }: {
   compared: ComparedQuantity;
   offers: Comparison['offers'];
+  names: Names;
 }) {
   const { name, unit } = quantityWords[compared.quantity];
   return (
@@ -46,7 +56,7 @@ function Compared({
               return (
                 <tr key={sensor} class={isOdd || wanders ? 'compared-odd' : ''}>
                   <th scope="row">
-                    {sensor}
+                    {names.get(sensor) ?? sensor}
                     {(isOdd || wanders) && <strong> odd one out</strong>}
                   </th>
                   <td>

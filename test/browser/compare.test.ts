@@ -46,6 +46,8 @@ needs('chromium')('sensors in one closed box over night, by the forms alone', ()
   });
 
   it('takes the offsets with one press, and the readings stay as they were sent', async () => {
+    const offered = panel().getByRole('group', { name: 'Whose offsets to take' });
+    expect(await offered.getByRole('checkbox', { name: 'node-4' }).isChecked()).toBe(true);
     await panel().getByRole('button', { name: 'Take these offsets' }).click();
     await panel()
       .getByText(/offsets? holds? from the end of the comparison on/)
@@ -68,6 +70,24 @@ needs('chromium')('sensors in one closed box over night, by the forms alone', ()
     await sensors.getByRole('button', { name: 'Withdraw it' }).first().click();
     await sensors.getByText('1 earlier calibration kept').waitFor();
     expect(faults).toEqual([]);
+  });
+
+  it('lets what was entered be corrected, also from when on it holds, and keeps what it was', async () => {
+    const sensors = page.getByRole('region', { name: 'Sensors' });
+    await sensors.getByText('Correct it').click();
+    await sensors.getByLabel('The hand meter shows').first().fill('14,6');
+    await sensors.getByLabel('Holds').first().selectOption({ label: 'from a moment on' });
+    await sensors.getByLabel('From when').fill('2026-01-05T06:30');
+    await sensors.getByLabel('Note, if any').first().fill('misread the hand meter');
+    await sensors.getByRole('button', { name: 'Keep the correction' }).click();
+    await sensors.getByText(/misread the hand meter/).waitFor();
+    await sensors.getByText('2 earlier calibrations kept').waitFor();
+    const all = await daemon.call<Calibration[]>('GET', 'sensors/node-4/calibrations');
+    const [standing] = all.filter(({ replacedAt }) => replacedAt === null);
+    expect(standing?.how).toMatchObject({ kind: 'hand-meter', actual: 14.6 });
+    // The browser has a time zone of its own.
+    const meant = await page.evaluate(() => new Date(2026, 0, 5, 6, 30).toISOString());
+    expect(standing?.from).toBe(meant);
   });
 
   it('says what is wrong with a figure at its field', async () => {
