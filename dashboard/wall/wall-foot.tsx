@@ -9,10 +9,12 @@ export function WallFoot({ overview }: { overview: Overview }) {
   return (
     <footer class="wall-foot">
       {first !== undefined && (
-        <p class="wall-notice">
-          {first.kind === 'rags' ? ragsLine : first.text}
-          {notices.length > 1 && <a href="#/notices"> and {notices.length - 1} more</a>}
-        </p>
+        <p class="wall-notice">{first.kind === 'rags' ? ragsLine : first.text}</p>
+      )}
+      {notices.length > 1 && (
+        <a class="wall-more" href="#/notices">
+          and {notices.length - 1} more
+        </a>
       )}
       <p class="wall-caution">
         {first?.kind === 'rags' ? null : wallCaution} <a href="#/cautions">Cautions</a>

@@ -16,6 +16,10 @@ interface WhenLinesProps {
   wrong: readonly string[];
 }
 
+/** A reading as new as this needs no word: its line stays one line, ms. */
+const NEW_MS = 10 * 60_000;
+const isWorthSaying = (ageMs: number) => ageMs > NEW_MS;
+
 /** For which job, when, how the air is, and what is wrong: few lines, the loudest kept. */
 export function WhenLines({ row, now, calendar, fresh, forJob, wrong }: WhenLinesProps) {
   const { air, airflow } = row.place;
@@ -27,7 +31,9 @@ export function WhenLines({ row, now, calendar, fresh, forJob, wrong }: WhenLine
       <Expected row={row} now={now} calendar={calendar} fresh={fresh} brief={wrong.length > 0} />
       <p class="wall-air">
         {temperature(air.tempC)} · {humidity(air.rhPercent)} · air: {airflowWords[airflow]}
-        {air.at !== null && ` · ${agoWords(Date.parse(air.at), now)}`}
+        {air.at !== null && isWorthSaying(now - Date.parse(air.at)) && (
+          <> · {agoWords(Date.parse(air.at), now)}</>
+        )}
       </p>
       {loudest !== undefined && <p class="wall-wrong">{loudest}</p>}
     </>
