@@ -108,6 +108,9 @@ const RACK_NAMES: Readonly<Record<RackName, string>> = {
   back: 'Rack at the back',
 };
 
+/** Six shelves of a dozen boards, each up to 5 m: what the made-up racks hold. */
+const RACK_TAKES_M = 360;
+
 async function makePlaces(api: Api): Promise<Record<RackName, string>> {
   const yard = await api('createPlace', { body: { name: 'Yard', kind: 'outdoors' } });
   const room = await api('createPlace', {
@@ -115,7 +118,8 @@ async function makePlaces(api: Api): Promise<Record<RackName, string>> {
   });
   const racks: Partial<Record<RackName, string>> = {};
   for (const rack of rackNames) {
-    const body = { name: RACK_NAMES[rack], kind: 'rack' as const, within: room.id };
+    const named = { name: RACK_NAMES[rack], kind: 'rack' as const, within: room.id };
+    const body = { ...named, capacityM: RACK_TAKES_M };
     racks[rack] = (await api('createPlace', { body })).id;
   }
   const placed = racks as Record<RackName, string>;

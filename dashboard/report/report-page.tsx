@@ -28,6 +28,7 @@ export function ReportPage({ id }: { id: string }) {
   const report = replied.reply;
   const { batch } = report;
   const place = (placeId: string) => report.placeNames[placeId] ?? 'another place';
+  const timber = timberWords(batch.timber, calendar);
   const day = (moment: string) => calendar.exact(Date.parse(moment));
   return (
     <main class="page report">
@@ -40,7 +41,7 @@ export function ReportPage({ id }: { id: string }) {
         {batch.boards.thicknessMm} mm, {speciesWords[batch.species]},{' '}
         {surfaceWords[batch.surface].toLowerCase()}; {batch.plan.name}.
       </p>
-      <p class="quiet">{timberWords(batch.timber, calendar)}</p>
+      {timber !== '' && <p class="quiet">{timber}</p>}
       <p class="report-actions">
         <button type="button" class="button" onClick={() => print()}>
           Print
