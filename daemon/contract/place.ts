@@ -52,6 +52,16 @@ export const PlaceAir = z.object({
   dewPointC: z.number().nullable().meta({ unit: '°C' }),
   absoluteHumidityGM3: z.number().nullable().meta({ unit: 'g/m³' }),
   stale: z.boolean().describe('true when the newest reading is older than the allowed gap'),
+  apartK: z
+    .number()
+    .nullable()
+    .meta({ unit: 'K' })
+    .describe('from the coldest to the warmest sensor there; null with fewer than two'),
+  apartRhPercent: z
+    .number()
+    .nullable()
+    .meta({ unit: '%' })
+    .describe('from the driest to the dampest sensor there; null with fewer than two'),
   from: Id.nullable().describe('the place whose sensors speak here, when it is an enclosing one'),
 });
 export type PlaceAir = z.infer<typeof PlaceAir>;

@@ -1,6 +1,7 @@
 import type { Quantity } from '../contract/quantity.ts';
 import { type HeardSensor, sensorsHeard } from '../rules/place.ts';
 import {
+  apartNow,
   type HeardReading,
   type Held,
   hear,
@@ -186,6 +187,9 @@ export function placeAir({ readings, corrected, flags, facts, holdMs }: PlaceAir
       return new Set(sensorsHeard(places, stays, placeId).map((one) => one.sensorKey)).size > 1;
     },
     latest: (placeId: string, quantity: Followed): Sample | null => tailOf(placeId, quantity).last,
+    /** How far apart the sensors are that speak there now; null when fewer than two do. */
+    apart: (placeId: string, quantity: Followed): number | null =>
+      apartNow(tailOf(placeId, quantity).held),
     lastHeardAt: (placeId: string, quantity: Followed) => tailOf(placeId, quantity).lastHeardAt,
     /** The nearest place whose sensors spoke last; null when none did. */
     speaker: (placeId: string): number | null => {

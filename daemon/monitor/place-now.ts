@@ -47,6 +47,8 @@ export function placeAirReply(
     dewPointC: known ? dewPoint(tempC, rhPercent, { over: 'water' }) : null,
     absoluteHumidityGM3: known ? absoluteHumidity(tempC, rhPercent, { over: 'water' }) : null,
     stale,
+    apartK: air.apart(placeId, 'air-temperature'),
+    apartRhPercent: air.apart(placeId, 'relative-humidity'),
     from: level === null || level === 0 ? null : (sources[level] ?? null),
   };
 }

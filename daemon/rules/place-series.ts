@@ -60,6 +60,19 @@ export function hear(
 }
 
 /**
+ * How far apart the sensors are that speak for a place.
+ *
+ * @returns in the unit of the quantity, 0 or more; null when fewer than two speak
+ */
+export function apartNow(held: Held): number | null {
+  const level = Math.min(...[...held.values()].map((reading) => reading.level));
+  const values = [...held.values()]
+    .filter((reading) => reading.level === level)
+    .map((reading) => reading.value);
+  return values.length < 2 ? null : Math.max(...values) - Math.min(...values);
+}
+
+/**
  * The sample series of a place, from all that its sensors said.
  *
  * @param readings - in any order
