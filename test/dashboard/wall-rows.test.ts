@@ -50,6 +50,8 @@ const place = (changes: Partial<Place> = {}): Place => ({
     dewPointC: 8.6,
     absoluteHumidityGM3: 8.4,
     stale: false,
+    apartK: null,
+    apartRhPercent: null,
     from: null,
   },
   airflow: 'cannot-tell',
