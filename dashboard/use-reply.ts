@@ -7,6 +7,9 @@ export type Replied<T> =
   | { readonly kind: 'there'; readonly reply: T }
   | { readonly kind: 'failed'; readonly problem: Problem };
 
+/** How long after a failure it is asked again. */
+const AGAIN_MS = 3000;
+
 /**
  * Asks once, and again whenever `again` is called or `ask` changes; keeps the last good answer.
  *
@@ -25,5 +28,11 @@ export function useReply<T>(ask: () => Promise<Outcome<T>>): {
     });
   }, [ask]);
   useEffect(() => void read(), [read]);
+  // A daemon that was away answers some time: nobody has to load the page again for it.
+  useEffect(() => {
+    if (replied.kind !== 'failed') return;
+    const timer = setTimeout(() => void read(), AGAIN_MS);
+    return () => clearTimeout(timer);
+  }, [replied, read]);
   return { replied, again: () => void read() };
 }

@@ -1,5 +1,6 @@
 import { useCallback } from 'preact/hooks';
 import type { Session } from '../../daemon/contract/access.ts';
+import { ProblemNote } from '../forms/problem-note.tsx';
 import { useSending } from '../forms/use-sending.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
@@ -14,7 +15,15 @@ import { PairForm } from './pair-form.tsx';
 export function AccessPage() {
   const { api, live } = useShed();
   const { replied, again } = useReply(useCallback(() => api.call('readSession', {}), [api]));
-  if (replied.kind !== 'there') return <main class="page" />;
+  if (replied.kind === 'loading') return <main class="page" aria-busy="true" />;
+  if (replied.kind === 'failed') {
+    return (
+      <main class="page access">
+        <h1>Access</h1>
+        <ProblemNote problem={replied.problem} />
+      </main>
+    );
+  }
   const session = replied.reply;
   const changed = () => {
     again();
