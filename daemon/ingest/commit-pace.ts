@@ -64,18 +64,21 @@ export function commitPace({ spacingMs, groupSize }: PaceSettings) {
     arrived(source: string, at: number): void {
       const sinceMs = at - doneAt;
       lastArrivedAt = at;
-      rhythms.arrived(source, at);
+      const isOwnPace = rhythms.arrived(source, at);
       if (gathered++ === 0) afterQuiet = !running && sinceMs >= spacingMs;
       if (sinceMs > promptMs) return;
       promptInAll++;
-      if (fellSilent || (isRelay && promptInAll * 2 >= answeredInAll)) {
+      if (isOwnPace) {
+        // Whoever comes next is not the one that had been waiting for the answer either.
+        fellSilent = false;
+      } else if (fellSilent || (isRelay && promptInAll * 2 >= answeredInAll)) {
         isWaitedFor = true;
         isRelay = true;
       }
       const count = (prompt.get(source) ?? 0) + 1;
       prompt.set(source, count);
       const before = answered.get(source) ?? 0;
-      if (before > 0 && count * 2 >= before) isWaitedFor = true;
+      if (!isOwnPace && before > 0 && count * 2 >= before) isWaitedFor = true;
     },
     /**
      * How long the next commit is still put off, ms; 0 for not at all.

@@ -8,6 +8,13 @@ const intervals = 1.5;
 const quickIntervals = 5;
 /** An interval that was seen fades by this with each message, so that one long pause is forgotten. */
 const fading = 0.75;
+/**
+ * A message so many intervals after the one before it, at the least and most, is as its source speaks.
+ * Whoever waits is put off for `intervals` of its own, and so comes two and a half of them later.
+ */
+const ownPace = { least: 0.5, most: 2 };
+/** Shorter intervals may be those of one who waits and is answered without delay. */
+const shortestPaceMs = 100;
 /** So many sources are remembered; the one heard longest ago goes first. */
 const remembered = 2000;
 
@@ -24,23 +31,36 @@ export function sourceRhythms(quietMs: number) {
   const pending = new Map<string, number>();
 
   return {
-    arrived(source: string, at: number): void {
+    /**
+     * Notes a message.
+     *
+     * @returns whether it came as its source speaks anyway, and so tells nothing of who waits
+     */
+    arrived(source: string, at: number): boolean {
       const one = known.get(source);
       if (!one) {
         known.set(source, { at, answeredAt: Number.NEGATIVE_INFINITY, intervalMs: 0 });
         if (known.size > remembered) known.delete(longestSilent(known));
         pending.set(source, at + strangerMs);
-        return;
+        return false;
       }
+      const wasMs = one.intervalMs;
+      // From message to message: an answer between them changes nothing for who does not wait for it.
+      const apartMs = at - one.at;
+      const isOwnPace =
+        wasMs >= shortestPaceMs &&
+        apartMs >= ownPace.least * wasMs &&
+        apartMs <= ownPace.most * wasMs;
       // What came before its last message was answered began anew with that answer.
-      const sinceMs = at - Math.max(one.at, one.answeredAt);
-      const faded = one.intervalMs * fading;
+      const sinceMs = isOwnPace ? apartMs : at - Math.max(one.at, one.answeredAt);
+      const faded = wasMs * fading;
       // A known source that was quiet for long speaks now and then; it is not taken to wait.
       const isSlow = sinceMs >= quietMs;
       one.intervalMs = isSlow ? faded : Math.max(sinceMs, faded);
       one.at = at;
       one.answeredAt = Number.NEGATIVE_INFINITY;
       pending.set(source, isSlow ? Number.POSITIVE_INFINITY : at + patience(one.intervalMs));
+      return isSlow || isOwnPace;
     },
     /** When the first source of the group that gathers will have been silent for too long. */
     silentAt(): number {

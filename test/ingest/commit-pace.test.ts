@@ -100,6 +100,24 @@ describe('under steady flow commits are spaced, and nobody waits longer than tha
     expect(longestMs).toBeLessThanOrEqual(5000 + 2 * 10);
   });
 
+  it.each([
+    { nodes: 1, everyMs: 300 },
+    { nodes: 1, everyMs: 1000 },
+    { nodes: 2, everyMs: 1000 },
+    { nodes: 5, everyMs: 500 },
+    { nodes: 20, everyMs: 2000 },
+    { nodes: 20, everyMs: 2500 },
+  ])('$nodes, each every $everyMs ms, in step with the commits', ({ nodes, everyMs }) => {
+    const evenly = Array.from({ length: nodes }, (_, index) =>
+      steady(`node-${index}`, everyMs, Math.round((index * everyMs) / nodes)),
+    );
+    // However long a commit takes: some message then comes right after it, and waits for nothing.
+    for (const commitMs of [2, 10, 40]) {
+      const { commits } = run(evenly, 8 * minute, { commitMs });
+      expect(commits).toBeLessThanOrEqual(4 * 12 + 2);
+    }
+  });
+
   it('enough readings that wait are not put off', () => {
     const { commits } = run([steady('bridge', 14)], 2 * minute, { groupSize: 50 });
     expect(commits).toBeGreaterThan(70);
