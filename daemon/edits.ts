@@ -21,6 +21,7 @@ export function siteEdits(
     };
   return {
     createPlace: worked(store.createPlace),
+    changePlace: worked(store.changePlace),
     createPlan: worked(store.createPlan),
     createBatch: worked(store.createBatch, (batch) => batch.id),
     changeBatch: worked(store.changeBatch, (batch) => batch.id),

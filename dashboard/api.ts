@@ -4,6 +4,7 @@ import type { RouteName, RouteReply, RouteSend, Routes } from '../daemon/contrac
 /** Method and path of what this page uses; the compiler holds them to the contract. */
 const addresses = {
   overview: { method: 'GET', path: '/api/v1/overview' },
+  changePlace: { method: 'PATCH', path: '/api/v1/places/:id' },
   createPlace: { method: 'POST', path: '/api/v1/places' },
   listSensors: { method: 'GET', path: '/api/v1/sensors' },
   changeSensor: { method: 'PATCH', path: '/api/v1/sensors/:id' },
@@ -37,6 +38,7 @@ const addresses = {
   beginCoating: { method: 'POST', path: '/api/v1/batches/:id/coatings' },
   tickCoating: { method: 'POST', path: '/api/v1/batches/:id/coatings/:part/steps' },
   endCoating: { method: 'POST', path: '/api/v1/batches/:id/coatings/:part/end' },
+  createPlan: { method: 'POST', path: '/api/v1/plans' },
   createPlanVersion: { method: 'POST', path: '/api/v1/plans/:id/versions' },
   listTins: { method: 'GET', path: '/api/v1/tins' },
   createTin: { method: 'POST', path: '/api/v1/tins' },

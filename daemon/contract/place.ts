@@ -27,6 +27,17 @@ const placeFields = {
   capacityBoards: z.int().min(1).max(1e6).nullable().optional().describe('boards that it takes'),
 };
 
+/** What may be said better of a place; what kind it is and what encloses it stays. */
+export const PlaceChange = z.strictObject({
+  name: placeFields.name.optional(),
+  volumeM3: placeFields.volumeM3,
+  facing: placeFields.facing,
+  exposure: placeFields.exposure,
+  capacityM: placeFields.capacityM,
+  capacityBoards: placeFields.capacityBoards,
+});
+export type PlaceChange = z.infer<typeof PlaceChange>;
+
 export const NewPlace = z.strictObject({ id: Id.optional(), ...placeFields });
 export type NewPlace = z.infer<typeof NewPlace>;
 

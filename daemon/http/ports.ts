@@ -134,6 +134,7 @@ export interface SiteView {
 /** What people may record; each settles when it is on disk and worked in. */
 export interface Edits {
   createPlace(place: PlaceFact): Promise<void>;
+  changePlace(place: PlaceFact, at: number): Promise<void>;
   createPlan(plan: PlanFact): Promise<void>;
   createBatch(batch: BatchFact, firstMove: MoveFact): Promise<void>;
   /** What is left out stays as it was. */

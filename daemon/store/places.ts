@@ -22,6 +22,10 @@ export function placeTable(db: Database) {
      values (@id, @name, @kind, @within, @volumeM3, @facing, @exposure, @capacityM,
        @capacityBoards, @createdAt)`,
   );
+  const change = db.prepare(
+    `update place set name = @name, volume_m3 = @volumeM3, facing = @facing, exposure = @exposure,
+       capacity_m = @capacityM, capacity_boards = @capacityBoards where id = @id`,
+  );
   return {
     all: (): PlaceFact[] =>
       all.all().map((row) => ({
@@ -38,6 +42,10 @@ export function placeTable(db: Database) {
       })),
     insert: (place: PlaceFact): void => {
       insert.run({ capacityM: null, capacityBoards: null, ...place });
+    },
+    /** What kind it is and what encloses it stays. */
+    change: (place: PlaceFact): void => {
+      change.run({ capacityM: null, capacityBoards: null, ...place });
     },
   };
 }

@@ -59,6 +59,11 @@ export function factRecorder(db: Database, tables: FactTables, committer: Readin
       once('place', tables.places.all(), place, place.createdAt, tables.places.insert);
       committer.forget();
     }),
+    /** Says better what a place is like; the list of changes keeps when. */
+    changePlace: edit((place: PlaceFact, at: number) => {
+      tables.places.change(place);
+      tables.changes.note(at, 'place', place.id, 'changed');
+    }),
     createPlan: edit((plan: PlanFact) => {
       once('coating plan', tables.plans.all(), plan, plan.createdAt, tables.plans.insert);
     }),

@@ -5,6 +5,7 @@ import { numberOf, optionalNumberOf, textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
 import { useShed } from '../shed-context.ts';
+import { jobs, jobsInOrder } from '../words/job-words.ts';
 import { faceWords } from '../words/thing-words.ts';
 
 type Face = PlannedCoat['faces'][number];
@@ -20,6 +21,7 @@ export function PlanEditor({ plan, onChanged }: PlanEditorProps) {
   const { api } = useShed();
   const sending = useSending();
   const [count, setCount] = useState(plan.coats.length);
+  const [isOwn, setOwn] = useState(false);
   const { problem } = sending;
   const coats = Array.from(
     { length: count },
@@ -27,15 +29,15 @@ export function PlanEditor({ plan, onChanged }: PlanEditorProps) {
   ).filter((coat) => coat !== undefined);
 
   async function change(form: FormData): Promise<void> {
+    const name = textOf(form, 'name');
+    const planned = coats.map((coat, at) => coatOf(form, coat, at));
     const changed = await sending.send((id) =>
-      api.call('createPlanVersion', {
-        params: { id: plan.id },
-        body: {
-          id,
-          name: textOf(form, 'name'),
-          coats: coats.map((coat, at) => coatOf(form, coat, at)),
-        },
-      }),
+      isOwn
+        ? api.call('createPlan', { body: { id, name, surface: plan.surface, coats: planned } })
+        : api.call('createPlanVersion', {
+            params: { id: plan.id },
+            body: { id, name, coats: planned },
+          }),
     );
     if (changed !== null) onChanged(changed);
   }
@@ -43,8 +45,18 @@ export function PlanEditor({ plan, onChanged }: PlanEditorProps) {
   return (
     <WriteFrame problem={problem} busy={sending.busy} onSend={change}>
       <p class="quiet">
-        Version {plan.version + 1} will hold for new batches. Batches and coats keep theirs.
+        {isOwn
+          ? 'This plan stays as it is; another one stands beside it, to be chosen for a batch.'
+          : `Version ${plan.version + 1} will hold for new batches. Batches and coats keep theirs.`}
       </p>
+      <label class="tick">
+        <input
+          type="checkbox"
+          checked={isOwn}
+          onChange={(event) => setOwn(event.currentTarget.checked)}
+        />
+        <span>Make another plan of it, under a name of its own</span>
+      </label>
       <TextField label="Name" name="name" value={plan.name} pointer="/name" problem={problem} />
       {coats.map((coat, at) => (
         <fieldset key={at} class="plan-edit">
@@ -70,7 +82,7 @@ export function PlanEditor({ plan, onChanged }: PlanEditorProps) {
               />
             ))}
           </div>
-          <div class="field-grid field-grid-three">
+          <div class="field-grid">
             <TextField
               label="A litre covers"
               name={`spreading-${at}`}
@@ -89,15 +101,21 @@ export function PlanEditor({ plan, onChanged }: PlanEditorProps) {
               pointer={`/coats/${at}/coverWidthMm`}
               problem={problem}
             />
-            <TextField
-              label="Recoat not before"
-              name={`hours-${at}`}
-              kind="number"
-              unit="h"
-              value={String(coat.gateLimits?.recoat?.leastHours ?? '')}
-              pointer={`/coats/${at}/gateLimits`}
-              problem={problem}
-            />
+          </div>
+          <p class="field-hint">Not before so many hours, where the paint maker’s sheet says so:</p>
+          <div class="field-grid field-grid-three">
+            {jobsInOrder.map((gate) => (
+              <TextField
+                key={gate}
+                label={`To ${jobs[gate].noun}`}
+                name={`hours-${gate}-${at}`}
+                kind="number"
+                unit="h"
+                value={String(coat.gateLimits?.[gate]?.leastHours ?? '')}
+                pointer={`/coats/${at}/gateLimits`}
+                problem={problem}
+              />
+            ))}
           </div>
           <div class="faces">
             {faces.map((face) => (
@@ -130,7 +148,7 @@ export function PlanEditor({ plan, onChanged }: PlanEditorProps) {
         )}
       </div>
       <button type="submit" class="button button-main">
-        Make version {plan.version + 1}
+        {isOwn ? 'Make the plan' : `Make version ${plan.version + 1}`}
       </button>
     </WriteFrame>
   );
@@ -139,9 +157,6 @@ export function PlanEditor({ plan, onChanged }: PlanEditorProps) {
 const partWords = { paint: 'Paint', rawLinseedOil: 'Raw linseed oil', turpentine: 'Turpentine' };
 
 function coatOf(form: FormData, before: PlannedCoat, at: number): PlannedCoat {
-  const leastHours = optionalNumberOf(form, `hours-${at}`);
-  const { recoat, ...others } = before.gateLimits ?? {};
-  const { leastHours: _, ...rest } = recoat ?? {};
   return {
     name: textOf(form, `name-${at}`),
     mixture: {
@@ -153,9 +168,13 @@ function coatOf(form: FormData, before: PlannedCoat, at: number): PlannedCoat {
     spreadingM2PerL: numberOf(form, `spreading-${at}`),
     soaksIn: form.has(`soaks-${at}`),
     coverWidthMm: optionalNumberOf(form, `cover-${at}`),
-    gateLimits: {
-      ...others,
-      recoat: leastHours === null ? rest : { ...rest, leastHours },
-    },
+    gateLimits: Object.fromEntries(
+      jobsInOrder.flatMap((gate) => {
+        const leastHours = optionalNumberOf(form, `hours-${gate}-${at}`);
+        const { leastHours: _, ...rest } = before.gateLimits?.[gate] ?? {};
+        const limit = leastHours === null ? rest : { ...rest, leastHours };
+        return Object.keys(limit).length === 0 ? [] : [[gate, limit]];
+      }),
+    ),
   };
 }

@@ -8,6 +8,7 @@ import { BatchForm } from './batch-form.tsx';
 import { BatchIndex } from './batch-index.tsx';
 import { NoticeList } from './notice-list.tsx';
 import { PlaceForm } from './place-form.tsx';
+import { PlaceList } from './place-list.tsx';
 import { PlanList } from './plan-list.tsx';
 import { RefusedFold } from './refused-fold.tsx';
 import { SensorList } from './sensor-list.tsx';
@@ -31,6 +32,7 @@ export function SetupPage() {
           <section class="panel" aria-labelledby="place-title">
             <h2 id="place-title">A new place</h2>
             <PlaceForm places={overview.places} />
+            <PlaceList places={overview.places} />
           </section>
           <section class="panel" aria-labelledby="found-title">
             <h2 id="found-title">Found, not known yet</h2>

@@ -77,6 +77,7 @@ describe('every route of the contract', () => {
       listPlaces: {},
       createPlace: { body: { name: 'Rack 1', kind: 'rack', within: room.id } },
       readPlace: { id: room.id },
+      changePlace: { id: room.id, body: { volumeM3: 84 } },
       listSensors: {},
       readSensor: { id: 'n1' },
       changeSensor: { id: 'n1', body: { name: 'North wall' } },

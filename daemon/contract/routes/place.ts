@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { NewPlace, Place, PlaceAir } from '../place.ts';
+import { NewPlace, Place, PlaceAir, PlaceChange } from '../place.ts';
 import type { Route } from '../route.ts';
 import { ById } from './params.ts';
 
@@ -26,5 +26,14 @@ export const placeRoutes = {
     params: ById,
     status: 200,
     reply: Place.extend({ air: PlaceAir }),
+  },
+  changePlace: {
+    method: 'PATCH',
+    path: '/api/v1/places/:id',
+    summary: 'Rename a place, or say better how large it is, how it stands and what it takes',
+    params: ById,
+    body: PlaceChange,
+    status: 200,
+    reply: Place,
   },
 } as const satisfies Record<string, Route>;

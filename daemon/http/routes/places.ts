@@ -35,4 +35,23 @@ export function placeRoutes(app: FastifyInstance, { view, edits, now, newId }: H
     await edits.createPlace(place);
     return placeReply(named(view.facts().places, place.id, 'place'));
   });
+
+  register(app, 'changePlace', async ({ params, body }) => {
+    const known = named(view.facts().places, params.id, 'place');
+    // A field that is left out stays; null says that it is not known any more.
+    const or = <T>(given: T | undefined, before: T): T => (given === undefined ? before : given);
+    await edits.changePlace(
+      {
+        ...known,
+        name: or(body.name, known.name),
+        volumeM3: or(body.volumeM3, known.volumeM3),
+        facing: or(body.facing, known.facing),
+        exposure: or(body.exposure, known.exposure),
+        capacityM: or(body.capacityM, known.capacityM ?? null),
+        capacityBoards: or(body.capacityBoards, known.capacityBoards ?? null),
+      },
+      now(),
+    );
+    return placeReply(named(view.facts().places, known.id, 'place'));
+  });
 }
