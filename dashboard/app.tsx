@@ -100,6 +100,8 @@ function usePage(): Page {
       scrollTo(0, 0);
     };
     addEventListener('hashchange', turn);
+    // The address may have changed between the first drawing and this moment.
+    setPage(pageOf(location.hash));
     return () => removeEventListener('hashchange', turn);
   }, []);
   return page;
