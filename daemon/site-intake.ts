@@ -92,6 +92,7 @@ export async function siteIntake({
     clockTrusted: clock.trusted,
     boot: { name: clock.boot, upMs: clock.monotonic },
     heardTime: time.heardTime,
+    beyondLimits: monitor.heardImpossible,
     refusedFor: metrics.refused,
     queue,
     otherTopics: topics.otherTopics,

@@ -7,6 +7,7 @@ import {
 import { type Decoded, decodePayload, type Message } from '../../sensors/payload/decode-message.ts';
 import type { Measurement } from '../../sensors/payload/measurement.ts';
 import type { Refusal } from '../../sensors/payload/refusal.ts';
+import type { Quantity } from '../contract/quantity.ts';
 import type { IncomingReading, PendingReading, RefusedMessage } from '../rules/facts.ts';
 import type { Acknowledge, groupCommit } from './group-commit.ts';
 import { knownTopics } from './known-topics.ts';
@@ -50,6 +51,8 @@ export interface IntakeParts {
   heardTime?: (sensor: string, ownAt: number, at: number) => void;
   /** Told why something was refused. */
   refusedFor?: (code: string) => void;
+  /** Told of a figure sent just now that can be no reading, such as the −127 of a broken wire. */
+  beyondLimits?: (sensor: string, quantity: Quantity, value: number, at: number) => void;
   queue: Pick<ReturnType<typeof groupCommit>, 'add'>;
   /** What becomes of topics beside the default layout; without it they are nothing to us. */
   otherTopics?: {
@@ -188,15 +191,18 @@ export function createIntake(parts: IntakeParts) {
         return;
       }
       const taken: Taken = { readings: [], pending: null };
-      let refused: readonly RefusedMessage[] = none;
-      if (decoded.kind === 'refused') {
-        refused = [kept(decoded.refusal, message, text, at)];
-      } else {
+      const refusals = decoded.kind === 'refused' ? [decoded.refusal] : decoded.refused;
+      const refused: readonly RefusedMessage[] =
+        refusals.length === 0 ? none : refusals.map((refusal) => kept(refusal, message, text, at));
+      if (decoded.kind !== 'refused') {
         const { retained, backlog } = message;
         const arrival = { at, clockTrusted: clockTrusted(), retained, backlog };
         for (const measurement of decoded.readings) date(measurement, arrival, taken);
-        if (decoded.refused.length > 0) {
-          refused = decoded.refused.map((refusal) => kept(refusal, message, text, at));
+      }
+      if (refusals.length > 0 && !message.retained && !message.backlog && clockTrusted()) {
+        for (const { sensor, quantity, value } of refusals) {
+          if (sensor === undefined || quantity === undefined || value === undefined) continue;
+          parts.beyondLimits?.(sensor, quantity, value, at);
         }
       }
       counts.refused += refused.length;

@@ -166,6 +166,16 @@ export function faultWatch(parts: FaultParts) {
       return settle(now);
     },
 
+    /** Takes note of a figure that was refused, because it can be no reading. */
+    impossible(sensorId: string, quantity: Quantity, raw: number, at: number): void {
+      if (upSince === null) return;
+      const sensor = [...facts().sensors.values()].find(({ id }) => id === sensorId);
+      // What never sent a reading is no sensor yet.
+      if (!sensor) return;
+      finder.takeImpossible(sensor.key, quantity, at, raw);
+      settle(at).catch(parts.failed);
+    },
+
     /** Called when places, stays or calibrations changed. */
     factsChanged(before: SiteFacts): void {
       known.clear();

@@ -273,6 +273,8 @@ export function createMonitor(parts: MonitorParts) {
     factsChanged,
     /** Looks for faults of sensors; true when one was found or is over. */
     watchFaults: faults.look,
+    /** Takes note of a figure that was refused at the door, because it can be no reading. */
+    heardImpossible: faults.impossible,
     /** Called after another weather forecast came in. */
     forecastChanged: outlooks.forget,
     /** Forgets all that was made of readings; it is made anew from the store when asked for. */

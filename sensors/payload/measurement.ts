@@ -50,6 +50,7 @@ export function measured(measurement: Measurement, where: string): Measured {
       detail: `The value ${where} is ${value} ${unit}, but ${words} lies between ${low} and ${high} ${unit}; check the sensor, its wiring and its unit${ratioHint}.`,
       sensor,
       quantity,
+      value,
     });
   }
   // −0 and 0 are one reading; adding 0 makes them one number.

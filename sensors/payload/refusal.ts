@@ -29,6 +29,8 @@ export type Refusal = {
   readonly detail: string;
   readonly sensor?: string;
   readonly quantity?: Quantity;
+  /** What was sent, in the unit of the quantity, where it can be no reading. */
+  readonly value?: number;
 };
 
 /** The outcome of whatever could be read but was not. */

@@ -15,6 +15,7 @@ interface Added {
 }
 
 function intakeUnderTest(options: { clockTrusted?: boolean; maxPayloadBytes?: number } = {}) {
+  const impossible: unknown[][] = [];
   const added: Added[] = [];
   const acknowledged: (Error | null)[] = [];
   const intake = createIntake({
@@ -23,6 +24,7 @@ function intakeUnderTest(options: { clockTrusted?: boolean; maxPayloadBytes?: nu
     now: () => arrival,
     clockTrusted: () => options.clockTrusted ?? true,
     boot: { name: 'boot-1', upMs: () => 90_000.4 },
+    beyondLimits: (...told) => impossible.push(told),
     queue: {
       add: (readings, refused, done, { pending = [] } = {}) =>
         added.push({ readings, refused, pending, done }),
@@ -39,8 +41,26 @@ function intakeUnderTest(options: { clockTrusted?: boolean; maxPayloadBytes?: nu
       },
       (failure) => acknowledged.push(failure),
     );
-  return { added, acknowledged, intake, take, counts: intake.counts };
+  return { added, acknowledged, impossible, intake, take, counts: intake.counts };
 }
+
+describe('a figure that can be no reading', () => {
+  it('is told of its sensor, as it was sent', () => {
+    const { take, impossible } = intakeUnderTest();
+    take('-127');
+    expect(impossible).toEqual([['rack-1', 'air-temperature', -127, arrival]]);
+  });
+
+  it('tells nothing of now where it is not of now, nor where it is no figure', () => {
+    const { take, impossible } = intakeUnderTest();
+    take('-127', { retained: true });
+    take('-127', { backlog: true });
+    take('broken');
+    const early = intakeUnderTest({ clockTrusted: false });
+    early.take('-127');
+    expect([...impossible, ...early.impossible]).toEqual([]);
+  });
+});
 
 describe('a reading', () => {
   it('goes to the group that commits it, and is acknowledged by nobody else', () => {

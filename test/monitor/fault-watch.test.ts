@@ -69,6 +69,24 @@ describe('faults found while readings come in', () => {
     expect(open()).toEqual([]);
   });
 
+  it('not possible: a broken wire’s −127, refused at the door, is named, counts for nothing, and clears', async () => {
+    const { one, sendFrom, open, recoat } = await shed(['a', 'room-1', 'room-2']);
+    const gone = (sensor: string, _at: number, air: { tempC: number; rh: number }) =>
+      sensor === 'a' ? null : air;
+    const brokeAt = warmUntil + minute;
+    for (let i = 0; i < 12; i++) {
+      const at = brokeAt + i * 5 * minute;
+      one.monitor.heardImpossible('a', 'air-temperature', -127, at);
+      one.monitor.heardImpossible('nobody', 'air-temperature', -127, at);
+    }
+    await sendFrom(warmUntil, warmUntil + hour, gone);
+    expect(open()).toEqual(['out-of-physics air-temperature']);
+    const texts = recoat(warmUntil + hour)?.reasons.map(({ text }) => text) ?? [];
+    expect(texts.join()).toMatch(/Sensor a: .*It sent -127\./);
+    await sendFrom(warmUntil + hour, warmUntil + 2 * hour);
+    expect(open()).toEqual([]);
+  });
+
   it('stuck: it stops counting from when it stuck, the gate says why, and it clears by itself', async () => {
     const { one, batch, sendFrom, open, recoat } = await shed(['a', 'room-1', 'room-2']);
     const stuckAt = warmUntil;

@@ -12,6 +12,7 @@ import {
   type Standing,
 } from './finding.ts';
 import { type Battery, lookAtBattery, newBattery } from './low-battery.ts';
+import { impossible } from './out-of-physics.ts';
 import { lookIfPinned } from './pinned-humidity.ts';
 import { findingsIn, isTrusted, newSeries, type SensorSeries, takeAlone } from './sensor-series.ts';
 import { heardFrom, lookForSilence, newSilence, type Silence } from './silent.ts';
@@ -194,6 +195,15 @@ export function faultFinder(surroundings: (sensorKey: number) => Surroundings) {
     take(reading: WatchedReading): void {
       takeIn(reading);
       noteStirred(reading.sensorKey);
+    },
+
+    /** Takes note of a figure that was refused at the door, because it can be no reading. */
+    takeImpossible(sensorKey: number, quantity: Quantity, at: number, raw: number): void {
+      const one = watchedOf(sensorKey);
+      const { outOfPhysics, possible } = seriesOf(one, quantity);
+      heardFrom(one.silence, at, at);
+      impossible(outOfPhysics, possible, at, raw);
+      noteStirred(sensorKey);
     },
 
     /** Looks at what shows by time going by. @param upSince - nobody listened before */

@@ -48,6 +48,11 @@ export function lookIfPossible(
     if (state.good >= leastGood) end(finding, state.goodFrom ?? at);
     return;
   }
+  impossible(finding, state, at, raw);
+}
+
+/** Takes note of a figure that can be no reading. @param raw - as sent */
+export function impossible(finding: Finding, state: Possible, at: number, raw: number): void {
   state.good = 0;
   raise(finding, at, `It sent ${raw}.`);
 }
