@@ -35,7 +35,8 @@ interface AheadBatchParts {
 }
 
 /** The batches that have work before them, and the boards that someone asks about. */
-export function aheadBatches({ facts, assess, knowledge, models, boardSpread }: AheadBatchParts) {
+export function aheadBatches(parts: AheadBatchParts) {
+  const { facts, assess, knowledge, models } = parts;
   const perHour = degreeHoursPerEquivalentHour(models.ruling.model);
 
   /** What recoating will need after a coat that is not on yet. */
@@ -55,7 +56,7 @@ export function aheadBatches({ facts, assess, knowledge, models, boardSpread }: 
       tin: null,
     });
     const at = (probability: number) =>
-      quantileReached(requirement, probability, { boardSpread }) / perHour;
+      quantileReached(requirement, probability, { boardSpread: parts.boardSpread }) / perHour;
     return { p10: at(0.1), p90: at(0.9) };
   }
 

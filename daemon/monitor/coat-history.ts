@@ -19,7 +19,8 @@ interface HistoryParts {
 }
 
 /** What became of coats: when each job was possible, and what the model had thought of the tests. */
-export function coatHistory({ facts, cures, knowledge, trade, boardSpread }: HistoryParts) {
+export function coatHistory(parts: HistoryParts) {
+  const { facts, cures, knowledge, trade } = parts;
   /** When a coat’s sum reached what a job needs; to the hour, and null if it never did. */
   function reachedAt(coat: CoatFact, needed: number, untilAt: number): number | null {
     if (cures.degreeHoursAt(coat, untilAt) < needed) return null;
@@ -42,7 +43,7 @@ export function coatHistory({ facts, cures, knowledge, trade, boardSpread }: His
   function reached(coat: CoatFact, now: number): Record<Gate, number | null> {
     const { requirement } = knowledge.requirementFor(coat);
     const film = knowledge.filmOf(coat);
-    const middle = quantileReached(requirement, 0.5, { boardSpread }) * film;
+    const middle = quantileReached(requirement, 0.5, { boardSpread: parts.boardSpread }) * film;
     const untilAt = endOf(coat, now);
     return Object.fromEntries(
       gates.map((gate) => [gate, reachedAt(coat, middle * gateNeeds[gate].multiple, untilAt)]),
@@ -59,7 +60,7 @@ export function coatHistory({ facts, cures, knowledge, trade, boardSpread }: His
       probability: probabilityReached(
         requirement,
         degreeHours / (gateNeeds[gate].multiple * film),
-        { boardSpread },
+        { boardSpread: parts.boardSpread },
       ),
     }));
   }

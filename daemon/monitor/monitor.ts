@@ -2,20 +2,17 @@ import type { PlaceAir } from '../contract/place.ts';
 import type { ReadingFact } from '../rules/facts.ts';
 import { usualFloorShelfColderK } from '../rules/floor-shelf.ts';
 import type { VerdictLimits } from '../rules/gate-verdict.ts';
-import { localTime } from '../rules/local-time.ts';
 import { type NoticeLimits, usualNoticeLimits, usualRagRepeatHours } from '../rules/notice.ts';
 import { airSources, placesFed, stayAt } from '../rules/place.ts';
 import type { HeardReading } from '../rules/place-series.ts';
 import { type TradeRules, usualTrade } from '../rules/usual-trade.ts';
 import { rateAt } from '../science/cure.ts';
 import type { TouchPrior } from '../science/touch.ts';
-import { aheadBatches } from './ahead-batches.ts';
 import { airWatch } from './air-watch.ts';
+import { siteAnswers } from './answers.ts';
 import { batchAssessor } from './assess-batch.ts';
-import { batchReporter } from './batch-report.ts';
 import { brushCheck } from './brush-check.ts';
 import { coatCures } from './coat-cure.ts';
-import { coatHistory } from './coat-history.ts';
 import { coatKnowledge } from './coat-knowledge.ts';
 import { cureLedger } from './cure-ledger.ts';
 import { type FaultKeeper, faultWatch } from './fault-watch.ts';
@@ -28,8 +25,7 @@ import { placesOverview } from './overview.ts';
 import { type Followed, followed, placeAir } from './place-air.ts';
 import { placeAirReply, placeNow } from './place-now.ts';
 import { placeOutlooks } from './place-outlook.ts';
-import { placeRates } from './place-rates.ts';
-import { type AheadSettings, planAhead } from './plan-ahead.ts';
+import type { AheadSettings } from './plan-ahead.ts';
 import type {
   Corrected,
   Correction,
@@ -40,13 +36,11 @@ import type {
   ReadingSource,
 } from './ports.ts';
 import { roomVapour } from './room-vapour.ts';
-import { seasonRecord } from './season-record.ts';
 import { sensorDoubts } from './sensor-trust.ts';
-import { readSiteFacts, recordedCoats, type SiteFacts } from './site-facts.ts';
+import { readSiteFacts, type SiteFacts } from './site-facts.ts';
 import { tradeView } from './trade-view.ts';
 import { nightWatch } from './watch-nights.ts';
 import { type NoticeKeeper, noticeWatch } from './watch-notices.ts';
-import { helpFinder } from './what-helps.ts';
 import { woodProbes } from './wood-probes.ts';
 
 export interface MonitorParts {
@@ -153,22 +147,14 @@ export function createMonitor(parts: MonitorParts) {
     localLimitPpm: parts.localLimitPpm,
   });
   const lockUp = lockUpList({ ...brushing, source, assess });
-  const record = seasonRecord(air, models.ruling);
-  const { boardSpread } = limits;
-  const ahead = planAhead({
-    facts,
-    batches: aheadBatches({ facts, assess, knowledge, models, boardSpread }),
-    rates: placeRates({ facts, outlooks, record, models, monthlyMeanC: parts.ahead.monthlyMeanC }),
-    models,
+  const answers = siteAnswers({
+    ...{ facts, air, assess, cures, knowledge, outlooks, airing, trade, models },
+    placeNow: readNow,
+    // Read anew each time: the setting can change while the daemon runs.
+    get boardSpread() {
+      return limits.boardSpread;
+    },
     settings: { ...parts.ahead, timeZone },
-  });
-  const reports = batchReporter({
-    facts,
-    air,
-    assess,
-    recorded: () => recordedCoats(site),
-    history: coatHistory({ facts, cures, knowledge, trade, boardSpread }),
-    monthOf: (at) => localTime(at, timeZone).day.slice(0, 7),
   });
   const overview = placesOverview({ facts, air, now: readNow, assess, airWatch: airing });
   const watch = noticeWatch({
@@ -243,7 +229,7 @@ export function createMonitor(parts: MonitorParts) {
     fed.clear();
     air.forget();
     outlooks.forget();
-    record.forget();
+    answers.forget();
     ledger.settle();
     ledger.refresh();
   }
@@ -265,7 +251,7 @@ export function createMonitor(parts: MonitorParts) {
         for (const step of air.feed(placeId, quantity, readings)) ledger.extend(step);
       }
       if (dirtied) {
-        record.forget();
+        answers.forget();
         ledger.settle();
       }
       faults.committed(fresh, arrivedAt);
@@ -284,7 +270,7 @@ export function createMonitor(parts: MonitorParts) {
       air.forget();
       airing.forget();
       outlooks.forget();
-      record.forget();
+      answers.forget();
       faults.startOver();
       ledger.startOver();
     },
@@ -302,20 +288,10 @@ export function createMonitor(parts: MonitorParts) {
     lockUp,
     morning: morningView({ facts, overview, fitToBrush, source }),
     assess,
-    ahead,
-    report: reports.report,
-    season: reports.season,
-    whatHelps: helpFinder({
-      facts,
-      assess,
-      cures,
-      knowledge,
-      outlooks,
-      airing,
-      placeNow: readNow,
-      models,
-      boardSpread,
-    }),
+    ahead: answers.ahead,
+    report: answers.report,
+    season: answers.season,
+    whatHelps: answers.whatHelps,
     trade,
     morningRound: morningRound({ facts, assess, trade }),
     /** Nights of dew on wet film that are not marked yet. */

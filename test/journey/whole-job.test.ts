@@ -271,10 +271,9 @@ it('sixty boards from the stack to the last coat', { timeout: 240_000 }, async (
     expect(batch.coats.map(({ colour }) => colour)).toEqual(Array(3).fill('iron red'));
     expect(batch.lies.placeId).toBe(lot.wallId);
     const report = await site.call('batchReport', { id: lot.id });
-    expect(report.coats.map(({ areaM2 }) => areaM2.toFixed(3))).toEqual([
-      '42.275',
-      ...report.coats.slice(1).map(({ areaM2 }) => areaM2.toFixed(3)),
-    ]);
+    // All round 30 × 1.40918 m²; face and edges 30 × (4.2 × 0.145 + 2 × 4.2 × 0.022) m².
+    const areas = report.coats.map(({ areaM2 }) => areaM2.toFixed(4));
+    expect(areas).toEqual(['42.2754', '23.8140', '23.8140']);
     expect(report.coats[0]?.spreadingM2PerL).toBeCloseTo(42.2754 / 5.4, 6);
     expect(report.coats.every(({ whileCuring }) => whileCuring.hours > 24)).toBe(true);
     const csv = await site.ask({ url: `/api/v1/batches/${lot.id}/report.csv` });
