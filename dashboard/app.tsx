@@ -1,20 +1,21 @@
 import { useEffect, useState } from 'preact/hooks';
-import { AccessPage } from './access/access-page.tsx';
 import { PinDialog } from './access/pin-dialog.tsx';
 import { AwayBanner } from './away-banner.tsx';
-import { BatchPage } from './batch/batch-page.tsx';
-import { CautionsPage } from './cautions/cautions-page.tsx';
 import { later } from './later.tsx';
-import { MorePage } from './more/more-page.tsx';
 import { PageFoot } from './page-foot.tsx';
 import { PageHead } from './page-head.tsx';
+import { useReader } from './reader.ts';
 import { type Page, pageOf } from './router.ts';
-import { SetupPage } from './setup/setup-page.tsx';
 import { useShed } from './shed-context.ts';
-import { CoatingPage } from './trade/coating-page.tsx';
-import { RoundPage } from './trade/round-page.tsx';
 import { WallPage } from './wall/wall-page.tsx';
 
+const AccessPage = later(async () => (await import('./access/access-page.tsx')).AccessPage);
+const BatchPage = later(async () => (await import('./batch/batch-page.tsx')).BatchPage);
+const CautionsPage = later(async () => (await import('./cautions/cautions-page.tsx')).CautionsPage);
+const MorePage = later(async () => (await import('./more/more-page.tsx')).MorePage);
+const SetupPage = later(async () => (await import('./setup/setup-page.tsx')).SetupPage);
+const CoatingPage = later(async () => (await import('./trade/coating-page.tsx')).CoatingPage);
+const RoundPage = later(async () => (await import('./trade/round-page.tsx')).RoundPage);
 const BrushPage = later(async () => (await import('./brush/brush-page.tsx')).BrushPage);
 const PotPage = later(async () => (await import('./pot/pot-page.tsx')).PotPage);
 const LockUpPage = later(async () => (await import('./lock-up/lock-up-page.tsx')).LockUpPage);
@@ -81,15 +82,18 @@ function Shown({ page }: { page: Page }) {
     case 'cautions':
       return <CautionsPage />;
     case 'unknown':
-      return (
-        <main class="page">
-          <h1>No such page</h1>
-          <p>
-            There is nothing at <code>#{page.path}</code>. <a href="#/">To the wall</a>
-          </p>
-        </main>
-      );
+      return <UnknownPage path={page.path} />;
   }
+}
+
+function UnknownPage({ path }: { path: string }) {
+  const { frame } = useReader().words;
+  return (
+    <main class="page">
+      <h1>{frame.noSuchPage}</h1>
+      <p>{frame.nothingAt(<code>#{path}</code>, <a href="#/">{frame.toTheWall}</a>)}</p>
+    </main>
+  );
 }
 
 function usePage(): Page {

@@ -1,22 +1,23 @@
-import { lengthWords } from './format/painters-time.ts';
+import { lengthOf } from './format/painters-time.ts';
+import { useReader } from './reader.ts';
 import { useShed } from './shed-context.ts';
 
 /** Says loudly that the daemon is away or in trouble, and goes by itself when that is over. */
 export function AwayBanner() {
   const { live } = useShed();
+  const { frame, times } = useReader().words;
+  const { away } = frame;
   const connection = live.connection.value;
   const overview = live.overview.value;
   if (connection.kind === 'lost') {
-    const silence = lengthWords(live.deviceNow.value - connection.since);
+    const silence = times.length(lengthOf(live.deviceNow.value - connection.since));
     return (
       <div class="away" role="alert">
-        <p class="away-word">No word from the shed</p>
+        <p class="away-word">{away.title}</p>
         <p>
           {/* Read aloud once, not every second. */}
-          <span aria-hidden="true">Silent for {silence}. </span>
-          {overview === null
-            ? 'Nothing was heard yet. Trying on.'
-            : 'What stands here is old. Trying on; it comes back by itself.'}
+          <span aria-hidden="true">{away.silentFor(silence)} </span>
+          {overview === null ? away.nothingYet : away.old}
         </p>
       </div>
     );
@@ -24,8 +25,8 @@ export function AwayBanner() {
   if (overview !== null && !overview.intake.connected) {
     return (
       <div class="away" role="alert">
-        <p class="away-word">No readings come in</p>
-        <p>The daemon has lost its broker. It tries again by itself.</p>
+        <p class="away-word">{away.noReadings}</p>
+        <p>{away.brokerLost}</p>
       </div>
     );
   }
@@ -33,9 +34,7 @@ export function AwayBanner() {
   if (overview !== null && doubt !== undefined) {
     return (
       <div class="away" role="alert">
-        <p class="away-word">
-          {overview.intake.refusing ? 'The disk is full' : 'Look after the computer'}
-        </p>
+        <p class="away-word">{overview.intake.refusing ? away.diskFull : away.lookAfter}</p>
         <p>{doubt}</p>
       </div>
     );

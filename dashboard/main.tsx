@@ -4,6 +4,8 @@ import { createApi } from './api.ts';
 import { App } from './app.tsx';
 import { createCalendar } from './format/calendar.ts';
 import { createLive } from './live.ts';
+import { createReaderChoice, keptChoice } from './reader-choice.ts';
+import { ReaderProvider } from './reader-provider.tsx';
 import { ShedContext } from './shed-context.ts';
 import './styles/paint.css';
 import './styles/ground.css';
@@ -28,13 +30,29 @@ import { keepTheme } from './theme.ts';
 keepTheme(document.documentElement);
 const prompt = createPinPrompt();
 const api = createApi((input, init) => fetch(input, init), prompt.ask);
-const shed = { api, live: createLive(api), calendar: createCalendar(), prompt };
+const live = createLive(api);
 const root = document.getElementById('app');
-if (root !== null) {
+void start();
+
+/** The overview is on its way while the words of the reader are fetched. */
+async function start(): Promise<void> {
+  const readerChoice = await createReaderChoice(keptChoice(ownStorage()), navigator.languages);
+  if (root === null) return;
   render(
-    <ShedContext.Provider value={shed}>
-      <App />
+    <ShedContext.Provider value={{ api, live, calendar: createCalendar(), prompt, readerChoice }}>
+      <ReaderProvider>
+        <App />
+      </ReaderProvider>
     </ShedContext.Provider>,
     root,
   );
+}
+
+/** null where the browser forbids it. */
+function ownStorage(): Storage | null {
+  try {
+    return localStorage;
+  } catch {
+    return null;
+  }
 }

@@ -1,11 +1,12 @@
-import { shortCaution } from './words/caution-words.ts';
+import { useReader } from './reader.ts';
 
 /** The caution that is at the foot of every page. */
 export function PageFoot() {
+  const { cautions } = useReader().words;
   return (
     <footer class="foot">
       <p>
-        {shortCaution} <a href="#/cautions">Cautions</a>
+        {cautions.short} <a href="#/cautions">{cautions.link}</a>
       </p>
     </footer>
   );

@@ -1,23 +1,26 @@
 import { useEffect } from 'preact/hooks';
+import { useReader } from './reader.ts';
 import type { Page } from './router.ts';
 import { useShed } from './shed-context.ts';
 
 const links = [
-  { kind: 'wall', address: '#/', words: 'Wall' },
-  { kind: 'round', address: '#/round', words: 'Round' },
-  { kind: 'ahead', address: '#/ahead', words: 'What comes' },
-  { kind: 'brush', address: '#/brush', words: 'Brush' },
-  { kind: 'pot', address: '#/pot', words: 'Pot' },
-  { kind: 'lock-up', address: '#/lock-up', words: 'Lock up' },
-  { kind: 'notices', address: '#/notices', words: 'Notices' },
-  { kind: 'setup', address: '#/setup', words: 'Set up' },
-  { kind: 'access', address: '#/access', words: 'Access' },
-  { kind: 'more', address: '#/more', words: 'More' },
+  { kind: 'wall', address: '#/' },
+  { kind: 'round', address: '#/round' },
+  { kind: 'ahead', address: '#/ahead' },
+  { kind: 'brush', address: '#/brush' },
+  { kind: 'pot', address: '#/pot' },
+  { kind: 'lock-up', address: '#/lock-up' },
+  { kind: 'notices', address: '#/notices' },
+  { kind: 'setup', address: '#/setup' },
+  { kind: 'access', address: '#/access' },
+  { kind: 'more', address: '#/more' },
 ] as const;
 
 /** Which shed, where to go, and what its clock says. */
 export function PageHead({ page }: { page: Page }) {
-  const { live, calendar } = useShed();
+  const { live } = useShed();
+  const { words, calendar, figures } = useReader();
+  const { frame } = words;
   const overview = live.overview.value;
   const site = overview?.site ?? 'Boardcure';
   useEffect(() => {
@@ -26,21 +29,21 @@ export function PageHead({ page }: { page: Page }) {
   return (
     <header class="head">
       <p class="head-site">{site}</p>
-      <nav aria-label="Pages">
+      <nav aria-label={frame.pages}>
         {links.map((link) => (
           <a
             key={link.kind}
             href={link.address}
             {...(link.kind === page.kind ? { 'aria-current': 'page' as const } : {})}
           >
-            {link.words}
+            {frame.links[link.kind]}
           </a>
         ))}
       </nav>
       {overview !== null && (
         <p class="head-clock">
           {overview.speed !== 1 && (
-            <span class="head-speed">simulated, {Math.round(overview.speed)} × faster</span>
+            <span class="head-speed">{frame.simulated(figures.number(overview.speed, 0))}</span>
           )}
           <time>{calendar.exact(live.now.value)}</time>
         </p>

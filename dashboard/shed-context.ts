@@ -4,6 +4,7 @@ import type { PinPrompt } from './access/pin-prompt.ts';
 import type { Api } from './api.ts';
 import type { Calendar } from './format/calendar.ts';
 import type { Live } from './live.ts';
+import type { ReaderChoice } from './reader-choice.ts';
 
 /** What every page is handed. */
 export interface Shed {
@@ -11,6 +12,7 @@ export interface Shed {
   readonly live: Live;
   readonly calendar: Calendar;
   readonly prompt: PinPrompt;
+  readonly readerChoice: ReaderChoice;
 }
 
 export const ShedContext = createContext<Shed | null>(null);

@@ -18,16 +18,17 @@ export interface Calendar {
   date(moment: number): string;
 }
 
-const LOCALE = 'en-GB';
+const USUAL_LOCALE = 'en-GB';
 const DAY_MS = 86_400_000;
 
 /**
  * @param timeZone - IANA name; the device’s own when left out
+ * @param locale - BCP 47 tag in which weekdays, months and clocks are written
  * @returns a calendar whose `moment`s are UTC epoch ms
  */
-export function createCalendar(timeZone?: string): Calendar {
+export function createCalendar(timeZone?: string, locale: string = USUAL_LOCALE): Calendar {
   const zone = timeZone === undefined ? {} : { timeZone };
-  const parts = new Intl.DateTimeFormat(LOCALE, {
+  const parts = new Intl.DateTimeFormat(locale, {
     ...zone,
     year: 'numeric',
     month: 'numeric',
@@ -36,8 +37,8 @@ export function createCalendar(timeZone?: string): Calendar {
     weekday: 'long',
     hourCycle: 'h23',
   });
-  const clock = new Intl.DateTimeFormat(LOCALE, { ...zone, hour: '2-digit', minute: '2-digit' });
-  const date = new Intl.DateTimeFormat(LOCALE, {
+  const clock = new Intl.DateTimeFormat(locale, { ...zone, hour: '2-digit', minute: '2-digit' });
+  const date = new Intl.DateTimeFormat(locale, {
     ...zone,
     weekday: 'short',
     day: 'numeric',

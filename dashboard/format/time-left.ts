@@ -1,6 +1,6 @@
 import type { GateVerdict } from '../../daemon/contract/gate.ts';
 import type { Calendar } from './calendar.ts';
-import { whenWords } from './painters-time.ts';
+import { type When, whenOf, whenWords } from './painters-time.ts';
 
 export interface TimeLeft {
   /** The main line: “Likely tomorrow after lunch”. */
@@ -61,4 +61,44 @@ function nineInTen(late: string): string | null {
   if (late === 'now') return null;
   if (late.startsWith('in ')) return `nine in ten ${late}`;
   return `nine in ten by ${late.replace(/^on /, '')}`;
+}
+
+/** When a job’s time comes; a catalogue says it in its language. */
+export type Expected =
+  | { readonly kind: 'ready' | 'held' | 'cannot-tell' }
+  | { readonly kind: 'feel-now' | 'about-now'; readonly late: When | null }
+  | {
+      readonly kind: 'likely';
+      readonly early: When | null;
+      readonly likely: When;
+      readonly late: When | null;
+    };
+
+/**
+ * When a job’s time comes.
+ *
+ * @param verdict - its times are null when unknown or already passed
+ * @param now - UTC epoch ms
+ */
+export function expectedAt(
+  verdict: Pick<GateVerdict, 'verdict' | 'probability' | 'early' | 'likely' | 'late'>,
+  now: number,
+  calendar: Calendar,
+): Expected {
+  const when = (moment: string | null) =>
+    moment === null ? null : whenOf(Date.parse(moment), now, calendar);
+  const late = when(verdict.late);
+  switch (verdict.verdict) {
+    case 'ready':
+      return { kind: 'ready' };
+    case 'hold':
+      return { kind: 'held' };
+    case 'test':
+      return { kind: 'feel-now', late };
+    case 'wait': {
+      const likely = when(verdict.likely);
+      if (likely !== null) return { kind: 'likely', early: when(verdict.early), likely, late };
+      return verdict.probability >= LIKELY ? { kind: 'about-now', late } : { kind: 'cannot-tell' };
+    }
+  }
 }

@@ -1,3 +1,5 @@
+import { ReaderForm } from './reader-form.tsx';
+
 const doors = [
   { address: '#/season', words: 'The seasons', says: 'What became of the coats so far' },
   {
@@ -22,6 +24,7 @@ export function MorePage() {
           </li>
         ))}
       </ul>
+      <ReaderForm />
     </main>
   );
 }

@@ -41,6 +41,7 @@ export async function openPage(
   screen: Screen,
   look: {
     colorScheme?: 'light' | 'dark';
+    locale?: string;
     extraHTTPHeaders?: Record<string, string>;
     faults?: string[];
   } = {},
@@ -48,6 +49,7 @@ export async function openPage(
   const { faults, ...given } = look;
   const context = await browser.newContext({
     viewport: screen,
+    locale: 'en-GB',
     timezoneId: noonZone(new Date().getUTCHours()),
     ...given,
   });

@@ -1,0 +1,31 @@
+import type { Face, Mixture } from '../../daemon/contract/plan.ts';
+import type { FirstWords } from '../words/catalogue.ts';
+
+type Things = FirstWords['things'];
+
+/** The mixture as a painter says it: “35 paint : 50 raw linseed oil : 15 turpentine”. */
+export function mixtureLine(mixture: Mixture, things: Things): string {
+  const { paint, rawLinseedOil, turpentine } = mixture;
+  if (paint > 0 && rawLinseedOil === 0 && turpentine === 0) return things.undiluted;
+  return (['paint', 'rawLinseedOil', 'turpentine'] as const)
+    .filter((part) => mixture[part] > 0)
+    .map((part) => `${mixture[part]} ${things.ingredients[part]}`)
+    .join(' : ');
+}
+
+/**
+ * “face, back, edges and ends”.
+ *
+ * @param locale - BCP 47 tag whose way of joining a list is used
+ */
+export function facesLine(faces: readonly Face[], things: Things, locale: string): string {
+  return listLine(
+    faces.map((face) => things.faces[face]),
+    locale,
+  );
+}
+
+/** “one, two and three”, as the language joins them. */
+export function listLine(items: readonly string[], locale: string): string {
+  return new Intl.ListFormat(locale, { type: 'conjunction' }).format(items);
+}

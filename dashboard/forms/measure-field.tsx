@@ -1,0 +1,62 @@
+import { useState } from 'preact/hooks';
+import { typedNumber } from '../format/figures.ts';
+import { type Measure, toMetric, toReaders, unitOf } from '../format/units.ts';
+import { useReader } from '../reader.ts';
+import { type FieldFrame, Framed } from './field.tsx';
+
+type MeasureFieldProps = FieldFrame & {
+  /** The field of the form that the metric figure stands in. */
+  name: string;
+  measure: Measure;
+  /** Metric, as text; empty or left out for none. */
+  value?: string;
+  /** Told with every key, in metric, as text. */
+  onMetric?: (value: string) => void;
+};
+
+/** Decimals that survive a figure's way into another unit and back. */
+const KEPT_DIGITS = 9;
+const SHOWN_DIGITS = 4;
+
+/**
+ * A figure that is typed in the reader's units and kept in metric ones. What is no number is passed on
+ * as it was typed, so that the daemon names the field.
+ */
+export function MeasureField(props: MeasureFieldProps) {
+  const { name, measure, value = '', onMetric, ...frame } = props;
+  const { units } = useReader();
+  const [metric, setMetric] = useState(value);
+  return (
+    <Framed {...frame}>
+      {(attributes) => (
+        <span class="field-line">
+          <input
+            {...attributes}
+            class="input input-number"
+            type="text"
+            autocomplete="off"
+            inputMode="decimal"
+            defaultValue={shown(value, (figure) => toReaders(measure, figure, units))}
+            onInput={(event) => {
+              const typed = event.currentTarget.value;
+              const figure = typedNumber(typed);
+              const next = Number.isNaN(figure)
+                ? typed.trim()
+                : String(Number(toMetric(measure, figure, units).toPrecision(KEPT_DIGITS)));
+              setMetric(next);
+              onMetric?.(next);
+            }}
+          />
+          <input type="hidden" name={name} value={metric} />
+          <span class="field-unit">{unitOf(measure, units).unit}</span>
+        </span>
+      )}
+    </Framed>
+  );
+}
+
+function shown(metric: string, change: (figure: number) => number): string {
+  const figure = typedNumber(metric);
+  if (Number.isNaN(figure)) return metric;
+  return String(Number(change(figure).toPrecision(Math.max(SHOWN_DIGITS, metric.length))));
+}

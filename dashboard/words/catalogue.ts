@@ -1,0 +1,36 @@
+import type { first as englishFirst } from './en/first.ts';
+import type { rest as englishRest } from './en/rest.ts';
+import type { Language } from './language.ts';
+
+/** English is written first; a catalogue that lacks one of its keys does not compile. */
+export type FirstWords = typeof englishFirst;
+export type RestWords = typeof englishRest;
+/** Every word of the pages, in one language. */
+export type Words = FirstWords & RestWords;
+
+interface Parts {
+  readonly first: () => Promise<FirstWords>;
+  readonly rest: () => Promise<RestWords>;
+}
+
+/** Each language in two parts, so that a wall fetches the small one of its own language alone. */
+const catalogues: Readonly<Partial<Record<Language, Parts>>> & { readonly en: Parts } = {
+  en: {
+    first: async () => (await import('./en/first.ts')).first,
+    rest: async () => (await import('./en/rest.ts')).rest,
+  },
+};
+
+/** Fetches the words that the first screen needs. */
+export function firstWords(language: Language): Promise<FirstWords> {
+  return partsOf(language).first();
+}
+
+/** Fetches the words of all other pages. */
+export function restWords(language: Language): Promise<RestWords> {
+  return partsOf(language).rest();
+}
+
+function partsOf(language: Language): Parts {
+  return catalogues[language] ?? catalogues.en;
+}

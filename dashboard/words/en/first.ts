@@ -1,0 +1,11 @@
+import { cautions } from './cautions.ts';
+import { frame } from './frame.ts';
+import { jobs } from './jobs.ts';
+import { signs } from './signs.ts';
+import { stages } from './stages.ts';
+import { things } from './things.ts';
+import { times } from './times.ts';
+import { wall } from './wall.ts';
+
+/** What the first screen needs: fetched before anything is drawn, so it is kept small. */
+export const first = { cautions, frame, jobs, signs, stages, things, times, wall };
