@@ -10,6 +10,7 @@
 
 const CONTRACT = 'daemon/contract';
 const SCIENCE = 'daemon/science';
+const WORDING = 'daemon/wording';
 const RULES = 'daemon/rules';
 const PAYLOAD = 'sensors/payload';
 const CORRECT = 'sensors/correct';
@@ -19,10 +20,11 @@ const PUBLISH = 'sensors/publish';
 const TABLE = {
   contract: { from: 'daemon/contract/', packages: ['zod'] },
   science: { from: 'daemon/science/' },
-  rules: { from: 'daemon/rules/', folders: [SCIENCE, CONTRACT] },
+  wording: { from: 'daemon/wording/', folders: [CONTRACT] },
+  rules: { from: 'daemon/rules/', folders: [SCIENCE, CONTRACT, WORDING] },
   payload: { from: 'sensors/payload/', folders: [SCIENCE, CONTRACT], packages: ['cborg', 'zod'] },
-  correct: { from: 'sensors/correct/', folders: [SCIENCE, CONTRACT] },
-  monitor: { from: 'daemon/monitor/', folders: [CONTRACT, SCIENCE, RULES] },
+  correct: { from: 'sensors/correct/', folders: [SCIENCE, CONTRACT, WORDING] },
+  monitor: { from: 'daemon/monitor/', folders: [CONTRACT, SCIENCE, RULES, WORDING] },
 
   settings: {
     from: 'daemon/settings/',
@@ -50,7 +52,7 @@ const TABLE = {
   },
   http: {
     from: 'daemon/http/',
-    folders: [CONTRACT, RULES, SCIENCE],
+    folders: [CONTRACT, RULES, SCIENCE, WORDING],
     packages: [
       'fastify',
       '@fastify/*',
@@ -63,7 +65,7 @@ const TABLE = {
   },
   notify: {
     from: 'daemon/notify/',
-    folders: [CONTRACT, RULES, SCIENCE],
+    folders: [CONTRACT, RULES, SCIENCE, WORDING],
     packages: ['nodemailer'],
     node: true,
   },
@@ -121,18 +123,18 @@ const TABLE = {
 
   'dashboard-chart': {
     from: 'dashboard/chart',
-    folders: ['dashboard', CONTRACT],
+    folders: ['dashboard', CONTRACT, WORDING],
     packages: ['preact', '@preact/*', 'uplot'],
   },
   'dashboard-build': { from: 'dashboard/vite\\.config\\.ts$', packages: ['vite'], node: true },
   'dashboard-code': {
     from: 'dashboard/print/qr-code',
-    folders: ['dashboard', CONTRACT],
+    folders: ['dashboard', CONTRACT, WORDING],
     packages: ['preact', '@preact/*', 'uqr'],
   },
   dashboard: {
     from: 'dashboard/(?!chart|print/qr-code|vite\\.config\\.ts$)',
-    folders: ['dashboard', CONTRACT],
+    folders: ['dashboard', CONTRACT, WORDING],
     packages: ['preact', '@preact/*'],
   },
 

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Moment } from './moment.ts';
+import { Sentence } from './sentence.ts';
 
 /** The questions asked of a rack, in the order of what they need. */
 export const gates = ['turn', 'stack', 'mount', 'sand', 'recoat'] as const;
@@ -15,11 +16,8 @@ export const VerdictWord = z.enum(['wait', 'test', 'ready', 'hold']);
 export type VerdictWord = z.infer<typeof VerdictWord>;
 
 /** One reason of a verdict: a stable code, and a sentence a person at the rack understands. */
-export const Reason = z.object({
-  code: z.string(),
-  text: z.string(),
-});
-export type Reason = z.infer<typeof Reason>;
+export const Reason = Sentence;
+export type Reason = Sentence;
 
 export const GateVerdict = z.object({
   verdict: VerdictWord,

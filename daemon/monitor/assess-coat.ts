@@ -29,6 +29,7 @@ import { stageOf } from '../rules/stage.ts';
 import { ownTests } from '../rules/touch-knowledge.ts';
 import { wallReasons } from '../rules/wall-sun.ts';
 import type { AirChange } from '../science/airflow.ts';
+import { sentence } from '../wording/english.ts';
 import type { CoatCure, CoatCures } from './coat-cure.ts';
 import type { CoatKnowledge } from './coat-knowledge.ts';
 import type { ModelPair } from './hour-book.ts';
@@ -269,10 +270,7 @@ function isSlower(one: Coat, other: Coat): boolean {
 
 /** A coat of boards that were put together: what was recorded of it, and the verdict of the slower. */
 function speakingFor(own: Coat, slower: Coat, speaksFor: NonNullable<Coat['speaksFor']>): Coat {
-  const reason = {
-    code: 'slower-boards',
-    text: `This speaks for the boards that came from “${speaksFor.name}”: they are slower.`,
-  };
+  const reason = sentence('slower-boards', { batchName: speaksFor.name });
   const { id, usedL, colour, tin, tinId, planId, areaM2, spreadingM2PerL, inherited } = own;
   return {
     ...slower,

@@ -1,6 +1,6 @@
 import type { Gate, Reason } from '../contract/gate.ts';
 import type { PlannedCoat } from '../contract/plan.ts';
-import { gateNeeds } from './gate-need.ts';
+import { sentence } from '../wording/english.ts';
 
 /**
  * What a plan makes a job wait for whatever else is known, as a maker’s sheet may ask.
@@ -17,19 +17,12 @@ export function planHolds(
   const limit = planned?.gateLimits?.[gate];
   if (!limit) return [];
   const holds: Reason[] = [];
-  const { verb } = gateNeeds[gate];
   const { leastHours, leastDegreeHours } = limit;
   if (leastHours !== undefined && hoursSince < leastHours) {
-    holds.push({
-      code: 'plan-hours',
-      text: `The plan waits at least ${leastHours} h before ${verb}; ${Math.floor(hoursSince)} h have gone by.`,
-    });
+    holds.push(sentence('plan-hours', { gate, leastHours, hours: Math.floor(hoursSince) }));
   }
   if (leastDegreeHours !== undefined && degreeHours < leastDegreeHours) {
-    holds.push({
-      code: 'plan-degree-hours',
-      text: `The plan asks for at least ${leastDegreeHours} °C·h before ${verb}; it has ${Math.round(degreeHours)}.`,
-    });
+    holds.push(sentence('plan-degree-hours', { gate, leastDegreeHours, degreeHours }));
   }
   return holds;
 }

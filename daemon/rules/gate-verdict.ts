@@ -1,6 +1,7 @@
 import type { Gate, Reason, VerdictWord } from '../contract/gate.ts';
 import { risingRoot } from '../science/rising-root.ts';
 import { probabilityReached, quantileReached, type Requirement } from '../science/touch.ts';
+import { sentence } from '../wording/english.ts';
 import type { CoatProgress } from './coat-progress.ts';
 import { gateNeeds } from './gate-need.ts';
 import { readyTimes, type TwoOutlooks } from './ready-times.ts';
@@ -179,65 +180,42 @@ function reasons(
   passed: boolean,
 ): Reason[] {
   const { gate, progress, outlooks, own } = question;
-  const { verb, test } = gateNeeds[gate];
   const list: Reason[] = [];
-  const say = (code: string, text: string) => list.push({ code, text });
+  const { degreeHours } = progress;
   if (cured) list.push(...question.holds);
-  if (passed) say('passed-test', `A touch test for ${verb} or a harder job was passed.`);
-  if (progress.lastReadingAt === null) {
-    say('no-readings', 'No temperature has been read here since the coat went on: place a sensor.');
-  } else {
-    const share = Math.round((100 * progress.degreeHours) / required.likely);
-    say(
-      'cured-so-far',
-      `${Math.round(progress.degreeHours)} of about ${Math.round(required.likely)} °C·h that ${verb} needs (${share} %).`,
-    );
+  if (passed) list.push(sentence('passed-test', { gate }));
+  if (progress.lastReadingAt === null) list.push(sentence('no-readings', {}));
+  else {
+    const needed = required.likely;
+    const percent = Math.round((100 * degreeHours) / needed);
+    list.push(sentence('cured-so-far', { gate, degreeHours, neededDegreeHours: needed, percent }));
   }
   if (own.failedAt !== null && !passed) {
-    say(
-      'failed-test',
-      `It failed a touch test at ${Math.round(own.failedAt)} °C·h; it has ${Math.round(progress.degreeHours)} now.`,
-    );
+    list.push(sentence('failed-test', { failedDegreeHours: own.failedAt, degreeHours }));
   }
-  if (!cured && !passed && progress.degreeHours > 0) say('how-to-test', test);
-  if (progress.gapHours >= 1 && progress.coveredHours + progress.gapHours > 0) {
-    say(
-      'gaps',
-      `${Math.round(progress.gapHours)} h without readings count for nothing here; bridged, the sum would be ${Math.round(progress.degreeHoursHigh)} °C·h.`,
-    );
+  if (!cured && !passed && degreeHours > 0) list.push(sentence('how-to-test', { gate }));
+  const { gapHours } = progress;
+  if (gapHours >= 1 && progress.coveredHours + gapHours > 0) {
+    list.push(sentence('gaps', { gapHours, bridgedDegreeHours: progress.degreeHoursHigh }));
   }
-  const hot = progress.uncappedDegreeHours - progress.degreeHours;
+  const hot = progress.uncappedDegreeHours - degreeHours;
   if (hot > heatWorthSaying * progress.uncappedDegreeHours) {
-    say(
-      'heat',
-      `${Math.round(hot)} °C·h were gained in heat that skins a coat; they are not counted.`,
-    );
+    list.push(sentence('heat', { hotDegreeHours: hot }));
   }
-  const apart = Math.abs(progress.otherDegreeHours - progress.degreeHours);
-  if (apart > modelsApart * Math.max(progress.otherDegreeHours, progress.degreeHours, 1)) {
-    say(
-      'models-differ',
-      `In the cold two ways to reckon cure differ: ${Math.round(progress.degreeHours)} and ${Math.round(progress.otherDegreeHours)} °C·h.`,
-    );
+  const { otherDegreeHours } = progress;
+  const apart = Math.abs(otherDegreeHours - degreeHours);
+  if (apart > modelsApart * Math.max(otherDegreeHours, degreeHours, 1)) {
+    list.push(sentence('models-differ', { degreeHours, otherDegreeHours }));
   }
-  if (question.stillAir) {
-    say(
-      'air-poor',
-      'The air here is poor, which may slow the coat: it is given more time. See the air of this place.',
-    );
-  }
+  if (question.stillAir) list.push(sentence('air-poor', {}));
   list.push(...(question.paintDoubts ?? []));
-  if (!cured && question.gaining === false) {
-    say('too-cold-to-cure', 'It is too cold here for the coat to gain anything.');
-  }
-  if (!cured && outlooks !== null) {
-    say('outlook', 'The times look ahead from the days recorded here; weather may change them.');
-  }
-  say(
-    question.learnedFrom === 0 ? 'starting-assumption' : 'learned',
-    question.learnedFrom === 0
-      ? 'What a coat needs is still a starting assumption; touch tests of this paint replace it.'
-      : `What a coat needs was learned from touch tests of ${question.learnedFrom} other ${question.learnedFrom === 1 ? 'coat' : 'coats'} of this paint.`,
+  if (!cured && question.gaining === false) list.push(sentence('too-cold-to-cure', {}));
+  if (!cured && outlooks !== null) list.push(sentence('outlook', {}));
+  const { learnedFrom } = question;
+  list.push(
+    learnedFrom === 0
+      ? sentence('starting-assumption', {})
+      : sentence('learned', { coats: learnedFrom }),
   );
   return list;
 }

@@ -1,5 +1,6 @@
 import type { RemarkKind } from '../contract/batch.ts';
 import type { Reason } from '../contract/gate.ts';
+import { sentence } from '../wording/english.ts';
 import type { CoatFact, RemarkFact } from './facts.ts';
 
 /**
@@ -75,10 +76,5 @@ export function wetHolds(coat: CoatFact, remarks: readonly RemarkFact[]): Reason
     );
   const wetAt = last(wet);
   if (wetAt === Number.NEGATIVE_INFINITY || last(looked) >= wetAt) return [];
-  return [
-    {
-      code: 'was-wet',
-      text: 'Water came on this coat: look for dull spots and bleaching before you go on, and say what you saw.',
-    },
-  ];
+  return [sentence('was-wet', {})];
 }

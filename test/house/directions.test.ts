@@ -20,8 +20,10 @@ const SOUND = {
   'daemon/contract/place.ts':
     "import { z } from 'zod';\n\nexport const Place = z.strictObject({ name: z.string() });\nexport type Place = z.infer<typeof Place>;\n",
   'daemon/science/air.ts': 'export const doubled = (tempC: number): number => tempC * 2;\n',
+  'daemon/wording/cold.ts':
+    "import type { Place } from '../contract/place.ts';\n\nexport const cold = (place: Place): string => place.name;\n",
   'daemon/rules/warm.ts':
-    "import type { Place } from '../contract/place.ts';\nimport { doubled } from '../science/air.ts';\n\nexport const warm = (place: Place, at: number): string =>\n  place.name + doubled(new Date(at).getTime());\n",
+    "import type { Place } from '../contract/place.ts';\nimport { doubled } from '../science/air.ts';\nimport { cold } from '../wording/cold.ts';\n\nexport const warm = (place: Place, at: number): string =>\n  cold(place) + doubled(new Date(at).getTime());\n",
   'daemon/store/open.ts':
     "import { join } from 'node:path';\nimport Database from 'better-sqlite3';\nimport { warm } from '../rules/warm.ts';\n\nexport const open = (folder: string): Database.Database =>\n  new Database(join(folder, warm({ name: 'a' }, 1)));\n",
   'daemon/command/demo.ts':
@@ -37,7 +39,7 @@ const SOUND = {
   'dashboard/view.tsx':
     'import { page } from \'./page.ts\';\n\nexport const view = <section class="a">{String(page)}</section>;\n',
   'dashboard/page.ts':
-    "import { render } from 'preact';\nimport type { Place } from '../daemon/contract/place.ts';\nimport { chart } from './chart-climate.ts';\n\nexport const page = (place: Place): unknown => [render, chart, place];\n",
+    "import { render } from 'preact';\nimport type { Place } from '../daemon/contract/place.ts';\nimport { cold } from '../daemon/wording/cold.ts';\nimport { chart } from './chart-climate.ts';\n\nexport const page = (place: Place): unknown => [render, chart, cold(place)];\n",
 };
 
 describe('an import that goes the right way', () => {
@@ -60,6 +62,8 @@ const WRONG_WAYS: [string, string, string][] = [
   ],
   ['only-what-science-may-import', 'daemon/science/b3.ts', "import 'node:fs';"],
   ['only-what-science-may-import', 'daemon/science/cure-b4.ts', "import 'zod';"],
+  ['only-what-wording-may-import', 'daemon/wording/b1.ts', "import '../rules/warm.ts';"],
+  ['only-what-wording-may-import', 'daemon/wording/b2.ts', "import 'zod';"],
   ['only-what-rules-may-import', 'daemon/rules/b1.ts', "import '../store/open.ts';"],
   [
     'only-what-rules-may-import',
@@ -151,6 +155,7 @@ const UNCLEAN: [string, string][] = [
   ['daemon/monitor/b1.ts', 'export const bad = Date.now();'],
   ['daemon/contract/b1.ts', 'export const bad = new Date();'],
   ['daemon/science/b1.ts', 'export const bad = [new Date()];'],
+  ['daemon/wording/b1.ts', 'export const bad = Date.now();'],
   ['sensors/correct/b1.ts', 'export const bad = Math.random();'],
   ['sensors/payload/b1.ts', 'export const bad = [1].map(Math.random);'],
   ['dashboard/b1.ts', "import { Place } from '../daemon/contract/place.ts';"],

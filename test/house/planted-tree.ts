@@ -21,6 +21,7 @@ const RULES = [
   'daemon/contract/tsconfig.json',
   'daemon/rules/tsconfig.json',
   'daemon/science/tsconfig.json',
+  'daemon/wording/tsconfig.json',
   'dashboard/tsconfig.json',
   'sensors/attached/tsconfig.json',
   'sensors/correct/tsconfig.json',
