@@ -25,8 +25,8 @@ export interface Figures {
   share(share: number | null): string;
   /** A percentage: “12.5 %”. */
   percent(percent: number | null, decimals?: number): string;
-  /** A figure without a unit, with at most so many decimals (3). */
-  number(value: number, decimals?: number): string;
+  /** A figure without a unit, with at most so many decimals (3), and at least so many (none). */
+  number(value: number, decimals?: number, atLeast?: number): string;
 }
 
 /**
@@ -74,6 +74,6 @@ export function createFigures(locale: string, units: UnitSystem): Figures {
     unit: (what) => unitOf(what, units).unit,
     share: (share) => percent(share === null ? null : share * 100),
     percent,
-    number: (value, decimals = 3) => format(value, 0, decimals),
+    number: (value, decimals = 3, atLeast = 0) => format(value, atLeast, decimals),
   };
 }

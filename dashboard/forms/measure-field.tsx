@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { typedNumber } from '../format/figures.ts';
 import { type Measure, toMetric, toReaders, unitOf } from '../format/units.ts';
 import { useReader } from '../reader.ts';
@@ -26,6 +26,14 @@ export function MeasureField(props: MeasureFieldProps) {
   const { name, measure, value = '', onMetric, ...frame } = props;
   const { units } = useReader();
   const [metric, setMetric] = useState(value);
+  const kept = useRef<HTMLInputElement>(null);
+  // A form that is cleared after sending empties the line that is seen, and not a hidden one.
+  useEffect(() => {
+    const form = kept.current?.form;
+    const clear = () => setMetric(value);
+    form?.addEventListener('reset', clear);
+    return () => form?.removeEventListener('reset', clear);
+  }, [value]);
   return (
     <Framed {...frame}>
       {(attributes) => (
@@ -47,7 +55,7 @@ export function MeasureField(props: MeasureFieldProps) {
               onMetric?.(next);
             }}
           />
-          <input type="hidden" name={name} value={metric} />
+          <input ref={kept} type="hidden" name={name} value={metric} />
           <span class="field-unit">{unitOf(measure, units).unit}</span>
         </span>
       )}

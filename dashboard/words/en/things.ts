@@ -62,6 +62,16 @@ export const things = {
     'carbon-dioxide': 'Carbon dioxide',
     battery: 'Battery',
   } satisfies Record<Quantity, string>,
+  /** The same in the middle of a sentence: “15.2 °C air temperature of node-3”. */
+  quantitiesWithin: {
+    'air-temperature': 'air temperature',
+    'relative-humidity': 'relative humidity',
+    'surface-temperature': 'surface temperature',
+    'wood-moisture': 'wood moisture',
+    'wood-resistance': 'wood resistance',
+    'carbon-dioxide': 'carbon dioxide',
+    battery: 'battery',
+  } satisfies Record<Quantity, string>,
   /** What goes into a pot, after its parts: “35 paint : 50 raw linseed oil : 15 turpentine”. */
   ingredients: { paint: 'paint', rawLinseedOil: 'raw linseed oil', turpentine: 'turpentine' },
   undiluted: 'undiluted paint',
