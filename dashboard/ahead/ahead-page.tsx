@@ -1,17 +1,23 @@
 import { useCallback, useState } from 'preact/hooks';
-import type { PlanAheadQuery } from '../../daemon/contract/plan-ahead.ts';
+import type { PlanAhead, PlanAheadQuery } from '../../daemon/contract/plan-ahead.ts';
 import { ProblemNote } from '../forms/problem-note.tsx';
+import { useReader } from '../reader.ts';
+import { Said } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
-import { spreadWords } from '../words/ahead-words.ts';
 import { AskForm } from './ask-form.tsx';
 import { LastStarts } from './last-starts.tsx';
+import { spreadOf } from './spread.ts';
 import { StepTable } from './step-table.tsx';
 import { Timeline } from './timeline.tsx';
 
+const calendarPath = '/api/v1/plan-ahead.ics';
+
 /** What is to be done when, how sure that is, and by when a coat must be begun before winter. */
 export function AheadPage() {
-  const { api, live, calendar } = useShed();
+  const { api, live } = useShed();
+  const { words, calendar } = useReader();
+  const { ahead } = words;
   const [asked, setAsked] = useState<PlanAheadQuery>({});
   const { replied } = useReply(
     useCallback(() => api.call('planAhead', { query: asked }), [api, asked]),
@@ -20,26 +26,21 @@ export function AheadPage() {
   if (replied.kind === 'failed') {
     return (
       <main class="page">
-        <h1>What comes</h1>
+        <h1>{ahead.title}</h1>
         <ProblemNote problem={replied.problem} />
       </main>
     );
   }
   const plan = replied.reply;
   const places = new Map(live.overview.value?.places.map((place) => [place.id, place.name]) ?? []);
-  const placeName = (id: string) => places.get(id) ?? 'another place';
+  const placeName = (id: string) => places.get(id) ?? ahead.anotherPlace;
   return (
     <main class="page ahead">
-      <h1>What comes</h1>
+      <h1>{ahead.title}</h1>
       {plan.done === null ? (
-        <p class="lead">
-          Nothing is waiting: no batch has a coat to come. Start a batch, or ask below about boards
-          that are still to be delivered.
-        </p>
+        <p class="lead">{ahead.nothingWaits}</p>
       ) : (
-        <p class="lead">
-          All {plan.done.boards} boards are done {spreadWords(plan.done, calendar)}.
-        </p>
+        <p class="lead">{ahead.allDone(plan.done.boards, spreadOf(plan.done, calendar))}</p>
       )}
       {plan.batches.length > 0 && (
         <>
@@ -49,31 +50,34 @@ export function AheadPage() {
       )}
       <div class="setup-columns">
         <section class="panel" aria-labelledby="ask-title">
-          <h2 id="ask-title">And how many more?</h2>
+          <h2 id="ask-title">{ahead.ask.title}</h2>
           <AskForm asked={asked} onAsk={setAsked} />
         </section>
         <section class="panel" aria-labelledby="winter-title">
-          <h2 id="winter-title">Before winter</h2>
+          <h2 id="winter-title">{ahead.winter.title}</h2>
           <LastStarts plan={plan} placeName={placeName} />
         </section>
       </div>
       {plan.batches.length > 0 && <StepTable plan={plan} placeName={placeName} />}
       <section class="panel" aria-labelledby="follow-title">
-        <h2 id="follow-title">On your phone’s calendar</h2>
+        <h2 id="follow-title">{ahead.follow.title}</h2>
         <p>
-          Follow <a href="/api/v1/plan-ahead.ics">this calendar</a> by its address, and it stays up
-          to date while the phone is on this network:{' '}
-          <code>{location.origin}/api/v1/plan-ahead.ics</code>
+          {ahead.follow.how(
+            <a href={calendarPath}>{ahead.follow.link}</a>,
+            <code>{`${location.origin}${calendarPath}`}</code>,
+          )}
         </p>
       </section>
       <p class="batch-report">
-        <a href="#/season">What became of the coats so far: the seasons</a>
+        <a href="#/season">{ahead.seasons}</a>
       </p>
       <section class="panel" aria-labelledby="rests-title">
-        <h2 id="rests-title">What this rests on</h2>
+        <h2 id="rests-title">{ahead.restsOn}</h2>
         <ul class="grounds">
           {plan.grounds.map((ground) => (
-            <li key={ground.code + ground.text}>{ground.text}</li>
+            <li key={ground.code + ground.text}>
+              <Said sentence={ground} />
+            </li>
           ))}
         </ul>
       </section>
@@ -81,15 +85,15 @@ export function AheadPage() {
   );
 }
 
-function OrderNote({ order }: { order: { gapDays: number | null; tried: number } | null }) {
+function OrderNote({ order }: { order: PlanAhead['order'] }) {
+  const words = useReader().words.ahead.order;
   if (order === null || order.gapDays === null || order.tried < 2) return null;
   const days = order.gapDays;
   return (
     <p class="footnote">
-      The batches stand in the order in which they are served. {order.tried} ways were compared;{' '}
       {days < 0.5
-        ? 'none could be done earlier by half a day.'
-        : `no order can be done more than ${days.toFixed(days < 10 ? 1 : 0)} days earlier than this one.`}
+        ? words.none(order.tried)
+        : words.gap(order.tried, days < 10 ? Math.round(days * 10) / 10 : Math.round(days))}
     </p>
   );
 }

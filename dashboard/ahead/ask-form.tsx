@@ -2,14 +2,20 @@ import { useState } from 'preact/hooks';
 import type { PlanAheadQuery } from '../../daemon/contract/plan-ahead.ts';
 import { TextField } from '../forms/field.tsx';
 import { numberOf, textOf } from '../forms/typed.ts';
+import { useReader } from '../reader.ts';
 
 interface AskFormProps {
   asked: PlanAheadQuery;
   onAsk: (asked: PlanAheadQuery) => void;
 }
 
+/** As many as the daemon takes. */
+const mostBoards = 100_000;
+
 /** Asks when boards would be done that are not here yet; records nothing. */
 export function AskForm({ asked, onAsk }: AskFormProps) {
+  const { words, figures } = useReader();
+  const { ask } = words.ahead;
   const [fault, setFault] = useState<string | null>(null);
   return (
     <form
@@ -24,22 +30,22 @@ export function AskForm({ asked, onAsk }: AskFormProps) {
           typeof boards === 'number' &&
           Number.isInteger(boards) &&
           boards >= 1 &&
-          boards <= 100_000
+          boards <= mostBoards
         ) {
           setFault(null);
           onAsk({ boards });
-        } else setFault('A whole number of boards from 1 to 100,000, or nothing.');
+        } else setFault(ask.fault(figures.number(1), figures.number(mostBoards)));
       }}
     >
       <TextField
-        label="Further boards, like those of the newest batch"
+        label={ask.label}
         name="boards"
         kind="number"
-        unit="boards"
+        unit={ask.unit}
         pointer="/boards"
         problem={null}
         {...(asked.boards === undefined ? {} : { value: String(asked.boards) })}
-        hint="Nothing is recorded by asking."
+        hint={ask.hint}
       />
       {fault !== null && (
         <p class="field-fault" role="alert">
@@ -47,7 +53,7 @@ export function AskForm({ asked, onAsk }: AskFormProps) {
         </p>
       )}
       <button type="submit" class="button">
-        When would they be done?
+        {ask.button}
       </button>
     </form>
   );

@@ -1,6 +1,7 @@
 import type { LastStartReply, PlanAhead } from '../../daemon/contract/plan-ahead.ts';
-import { useShed } from '../shed-context.ts';
-import { lastStartWords } from '../words/ahead-words.ts';
+import { listLine } from '../format/lists.ts';
+import { useReader } from '../reader.ts';
+import { lastStartLine } from './last-start.ts';
 
 interface LastStartsProps {
   plan: PlanAhead;
@@ -9,21 +10,28 @@ interface LastStartsProps {
 
 /** By when each coat must be begun to cure before the cold; what has one answer stands together. */
 export function LastStarts({ plan, placeName }: LastStartsProps) {
-  const { calendar } = useShed();
-  if (plan.lastStarts.length === 0) return <p class="quiet">No coat is to come.</p>;
+  const { words, calendar, locale } = useReader();
+  const { winter } = words.ahead;
+  if (plan.lastStarts.length === 0) return <p class="quiet">{winter.noCoat}</p>;
   const nameOf = (batchId: string | null) =>
-    plan.batches.find((batch) => batch.batchId === batchId)?.name || 'the boards you asked about';
+    plan.batches.find((batch) => batch.batchId === batchId)?.name || winter.askedAbout;
   return (
     <ul class="last-starts">
-      {grouped(plan.lastStarts, (start) => lastStartWords(start, calendar)).map(
-        ([words, starts]) => (
-          <li key={words} class={`last-start last-start-${starts[0]?.answer}`}>
-            <p class="last-start-words">{words}</p>
+      {grouped(plan.lastStarts, (start) => lastStartLine(start, winter, calendar)).map(
+        ([line, starts]) => (
+          <li key={line} class={`last-start last-start-${starts[0]?.answer}`}>
+            <p class="last-start-words">{line}</p>
             <ul class="last-start-coats">
-              {grouped(starts, (start) => `${start.name} at ${placeName(start.placeId)}`).map(
+              {grouped(starts, (start) => winter.coatAt(start.name, placeName(start.placeId))).map(
                 ([what, of]) => (
                   <li key={what}>
-                    {what}: {of.map((start) => nameOf(start.batchId)).join(', ')}
+                    {winter.coatOf(
+                      what,
+                      listLine(
+                        of.map((start) => nameOf(start.batchId)),
+                        locale,
+                      ),
+                    )}
                   </li>
                 ),
               )}

@@ -1,5 +1,6 @@
 import type { PlanAhead, SpreadMoment } from '../../daemon/contract/plan-ahead.ts';
-import { useShed } from '../shed-context.ts';
+import { MISSING } from '../format/reader-figures.ts';
+import { useReader } from '../reader.ts';
 import { BatchName } from './timeline.tsx';
 
 interface StepTableProps {
@@ -9,22 +10,23 @@ interface StepTableProps {
 
 /** The plan as a table, for those who cannot see the strips, and for paper. */
 export function StepTable({ plan, placeName }: StepTableProps) {
-  const { calendar } = useShed();
+  const { words, calendar } = useReader();
+  const { table } = words.ahead;
   const day = (moment: SpreadMoment['likely']) =>
-    moment === null ? '–' : calendar.date(Date.parse(moment));
+    moment === null ? MISSING : calendar.date(Date.parse(moment));
   return (
     <section class="panel" aria-labelledby="steps-title">
-      <h2 id="steps-title">Job by job</h2>
+      <h2 id="steps-title">{table.title}</h2>
       <table class="figures step-table">
         <thead>
           <tr>
-            <th scope="col">Job</th>
+            <th scope="col">{table.job}</th>
             <th scope="col" class="wide-only">
-              Where
+              {table.where}
             </th>
-            <th scope="col">Likely</th>
-            <th scope="col">Early</th>
-            <th scope="col">Late</th>
+            <th scope="col">{table.likely}</th>
+            <th scope="col">{table.early}</th>
+            <th scope="col">{table.late}</th>
           </tr>
         </thead>
         {plan.batches
@@ -38,7 +40,7 @@ export function StepTable({ plan, placeName }: StepTableProps) {
               </tr>
               {batch.steps.map((step) => (
                 <tr key={`${step.kind} ${step.coat}`}>
-                  <th scope="row">{step.kind === 'mount' ? 'Put up' : step.name}</th>
+                  <th scope="row">{step.kind === 'mount' ? words.ahead.putUp : step.name}</th>
                   <td class="wide-only">{placeName(step.placeId)}</td>
                   <td>{day(step.begins.likely)}</td>
                   <td>{day(step.begins.early)}</td>

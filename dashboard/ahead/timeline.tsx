@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { AheadBatch, PlanAhead } from '../../daemon/contract/plan-ahead.ts';
+import { useReader } from '../reader.ts';
 import { batchAddress } from '../router.ts';
-import { useShed } from '../shed-context.ts';
-import { spreadWords } from '../words/ahead-words.ts';
+import { spreadOf } from './spread.ts';
 import { type DrawnStep, datesOver, drawnStep, linesOf, timelineScale } from './timeline-scale.ts';
 
 interface TimelineProps {
@@ -12,7 +12,8 @@ interface TimelineProps {
 
 /** Each batch as a board along the days: a soft band where a job may fall, a kerf where it likely does. */
 export function Timeline({ plan, placeName }: TimelineProps) {
-  const { calendar } = useShed();
+  const { words, calendar } = useReader();
+  const { ahead } = words;
   const widthPx = useStripWidth();
   const scale = timelineScale(plan.batches, Date.parse(plan.now));
   const dates = datesOver(scale, widthPx, midnightsBetween);
@@ -28,7 +29,7 @@ export function Timeline({ plan, placeName }: TimelineProps) {
       {plan.batches.map((batch) => {
         const steps = batch.steps.flatMap((step) => {
           const drawn = drawnStep(step.begins, scale);
-          const text = step.kind === 'mount' ? 'Put up' : step.name;
+          const text = step.kind === 'mount' ? ahead.putUp : step.name;
           return drawn === null ? [] : [{ step, drawn, text, at: drawn.mark }];
         });
         const lines = linesOf(steps, widthPx);
@@ -55,7 +56,7 @@ export function Timeline({ plan, placeName }: TimelineProps) {
                 />
               ))}
             </div>
-            <p class="timeline-done">Done {spreadWords(batch.done, calendar)}</p>
+            <p class="timeline-done">{ahead.batchDone(spreadOf(batch.done, calendar))}</p>
           </div>
         );
       })}
@@ -72,10 +73,11 @@ interface StrokeProps {
 }
 
 function Stroke({ drawn, text, kind, line, where }: StrokeProps) {
+  const { ahead } = useReader().words;
   return (
     <span
       class={`timeline-step timeline-${kind}${drawn.isOpen ? ' timeline-open' : ''}`}
-      title={`${text}, ${where}`}
+      title={ahead.stepAt(text, where)}
     >
       <i class="timeline-band" style={{ left: `${drawn.from}%`, width: `${drawn.width}%` }} />
       <i class="timeline-kerf" style={{ left: `${drawn.mark}%` }} />
@@ -88,16 +90,20 @@ function Stroke({ drawn, text, kind, line, where }: StrokeProps) {
 
 /** A batch by its name, with its part where it is larger than the racks. */
 export function BatchName({ batch }: { batch: AheadBatch }) {
-  const part = batch.lots > 1 ? `, part ${batch.lot + 1} of ${batch.lots}` : '';
+  const { words, figures } = useReader();
+  const { ahead, things } = words;
+  const boards = things.boards(batch.boards);
   return (
     <>
       {batch.batchId === null ? (
-        <strong>The boards you asked about</strong>
+        <strong>{ahead.askedAbout}</strong>
       ) : (
         <a href={batchAddress(batch.batchId)}>{batch.name}</a>
       )}
       <small class="ahead-small">
-        {batch.boards} boards{part}
+        {batch.lots > 1
+          ? ahead.boardsInPart(boards, figures.number(batch.lot + 1), figures.number(batch.lots))
+          : boards}
       </small>
     </>
   );

@@ -1,7 +1,16 @@
 import type { FitToBrush } from '../../daemon/contract/fit-to-brush.ts';
-import { humidity, MISSING, temperature } from '../format/figures.ts';
+import { plainList } from '../format/lists.ts';
+import { useReader } from '../reader.ts';
+import { InEnglish, Said } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
-import { againstWords, fitHourWords, fitSigns, fitWords, weightWords } from '../words/fit-words.ts';
+
+/** How the board is painted that the word stands on. */
+const fitSigns: Readonly<Record<FitToBrush['word'], string>> = {
+  good: 'sign-ready',
+  poor: 'sign-test',
+  no: 'sign-hold',
+  'cannot-tell': 'sign-no-data',
+};
 
 /** The heaviest first. */
 const weights: readonly FitToBrush['reasons'][number]['weight'][] = [
@@ -14,33 +23,39 @@ const weights: readonly FitToBrush['reasons'][number]['weight'][] = [
 
 /** The word, when to put the brush down, every reason, and the hours ahead. */
 export function FitAnswer({ fit }: { fit: FitToBrush }) {
-  const { calendar, live } = useShed();
+  const { live } = useShed();
+  const { words, calendar } = useReader();
+  const { brush } = words;
   const reasons = [...fit.reasons].sort(
     (a, b) => weights.indexOf(a.weight) - weights.indexOf(b.weight),
   );
   return (
     <>
-      <section class={`fit-word ${fitSigns[fit.word]}`} aria-label="Now" aria-live="polite">
-        <p class="fit-large">{fitWords[fit.word]}</p>
-        <p>{fit.words}</p>
+      <section class={`fit-word ${fitSigns[fit.word]}`} aria-label={brush.now} aria-live="polite">
+        <p class="fit-large">{brush.words[fit.word]}</p>
+        <p>
+          <InEnglish text={fit.words} />
+        </p>
         <p class="fit-stop">
           {fit.stopBy === null ? null : (
             <strong>
               {Date.parse(fit.stopBy) <= live.now.value
-                ? 'Put the brush down now.'
-                : `Stop by ${calendar.exact(Date.parse(fit.stopBy))}.`}{' '}
+                ? brush.stopNow
+                : brush.stopBy(calendar.exact(Date.parse(fit.stopBy)))}{' '}
             </strong>
           )}
-          {fit.stopBecause}
+          <InEnglish text={fit.stopBecause} />
         </p>
       </section>
       <section class="fit-reasons" aria-labelledby="reasons-title">
-        <h2 id="reasons-title">Why</h2>
+        <h2 id="reasons-title">{brush.why}</h2>
         <ul>
           {reasons.map((reason) => (
             <li key={reason.code + reason.text} class={`fit-${reason.weight}`}>
-              <span class="fit-weight">{weightWords[reason.weight]}</span>
-              <span>{reason.text}</span>
+              <span class="fit-weight">{brush.weights[reason.weight]}</span>
+              <span>
+                <Said sentence={reason} />
+              </span>
             </li>
           ))}
         </ul>
@@ -54,25 +69,23 @@ export function FitAnswer({ fit }: { fit: FitToBrush }) {
 const shownHours = 24;
 
 function HoursAhead({ fit }: { fit: FitToBrush }) {
-  const { calendar } = useShed();
+  const { words, calendar, figures, locale } = useReader();
+  const { hours } = words.brush;
+  const against: Readonly<Record<string, string>> = hours.against;
   const knowsRain = fit.hours.some(({ rainMm }) => rainMm !== null && rainMm > 0);
   return (
     <section class="fit-hours" aria-labelledby="hours-title">
-      <h2 id="hours-title">The hours ahead</h2>
-      <p class="footnote">
-        {fit.fromForecast
-          ? 'By the weather forecast that was sent, and the recorded days.'
-          : 'Carried on from the recorded days: no weather forecast was sent.'}
-      </p>
+      <h2 id="hours-title">{hours.title}</h2>
+      <p class="footnote">{fit.fromForecast ? hours.byForecast : hours.carriedOn}</p>
       <table class="figures">
         <thead>
           <tr>
-            <th scope="col">From</th>
-            <th scope="col">Brush?</th>
-            <th scope="col">Air</th>
-            <th scope="col">Humidity</th>
-            <th scope="col">Above dew</th>
-            {knowsRain && <th scope="col">Rain</th>}
+            <th scope="col">{hours.from}</th>
+            <th scope="col">{hours.brush}</th>
+            <th scope="col">{hours.air}</th>
+            <th scope="col">{hours.humidity}</th>
+            <th scope="col">{hours.aboveDew}</th>
+            {knowsRain && <th scope="col">{hours.rain}</th>}
           </tr>
         </thead>
         <tbody>
@@ -80,15 +93,16 @@ function HoursAhead({ fit }: { fit: FitToBrush }) {
             <tr key={hour.at} class={`hour-${hour.word}`}>
               <th scope="row">{calendar.clock(Date.parse(hour.at))}</th>
               <td>
-                <span class={`hour-mark ${fitSigns[hour.word]}`}>{fitHourWords[hour.word]}</span>{' '}
-                {hour.because.map((code) => againstWords[code] ?? code).join(', ')}
+                <span class={`hour-mark ${fitSigns[hour.word]}`}>{hours.words[hour.word]}</span>{' '}
+                {plainList(
+                  hour.because.map((code) => against[code] ?? code),
+                  locale,
+                )}
               </td>
-              <td>{temperature(hour.tempC)}</td>
-              <td>{humidity(hour.rhPercent)}</td>
-              <td>{hour.dewMarginK === null ? MISSING : `${hour.dewMarginK.toFixed(1)} K`}</td>
-              {knowsRain && (
-                <td>{hour.rainMm === null ? MISSING : `${hour.rainMm.toFixed(1)} mm`}</td>
-              )}
+              <td>{figures.temperature(hour.tempC)}</td>
+              <td>{figures.humidity(hour.rhPercent)}</td>
+              <td>{figures.temperatureDifference(hour.dewMarginK)}</td>
+              {knowsRain && <td>{figures.measure('rainMm', hour.rainMm)}</td>}
             </tr>
           ))}
         </tbody>

@@ -3,6 +3,7 @@ import { TextField } from '../forms/field.tsx';
 import { numberOf, textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 
 /** One figure says little; five on different boards say something. Common practice, no source. */
@@ -18,6 +19,8 @@ interface MoistureFormProps {
 /** Takes in what a moisture meter shows, five boards at a time. */
 export function MoistureForm({ placeId, batchId, onRecorded }: MoistureFormProps) {
   const { api, live } = useShed();
+  const { words, figures } = useReader();
+  const { meter } = words.brush;
   const sending = useSending();
   const [sent, setSent] = useState<readonly number[]>([]);
 
@@ -46,7 +49,7 @@ export function MoistureForm({ placeId, batchId, onRecorded }: MoistureFormProps
         {boards.map((at) => (
           <TextField
             key={at}
-            label={`Board ${at + 1}`}
+            label={meter.board(figures.number(at + 1))}
             name={`value-${at}`}
             kind="number"
             unit="%"
@@ -56,7 +59,7 @@ export function MoistureForm({ placeId, batchId, onRecorded }: MoistureFormProps
         ))}
       </div>
       <button type="submit" class="button button-main">
-        Record the figures
+        {meter.record}
       </button>
     </WriteFrame>
   );

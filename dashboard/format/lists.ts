@@ -29,3 +29,17 @@ export function facesLine(faces: readonly Face[], things: Things, locale: string
 export function listLine(items: readonly string[], locale: string): string {
   return new Intl.ListFormat(locale, { type: 'conjunction' }).format(items);
 }
+
+/** “one, two, three”: parts that stand side by side, with no “and” where the language leaves it out. */
+export function plainList(items: readonly string[], locale: string): string {
+  return new Intl.ListFormat(locale, { type: 'unit', style: 'short' }).format(items);
+}
+
+/**
+ * A name that begins a line, as it is written within a sentence: nouns keep their capital in German.
+ *
+ * @param locale - BCP 47 tag
+ */
+export function withinSentence(name: string, locale: string): string {
+  return /^de\b/.test(locale) ? name : name.charAt(0).toLocaleLowerCase(locale) + name.slice(1);
+}

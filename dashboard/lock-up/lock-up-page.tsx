@@ -1,10 +1,12 @@
+import { Fragment } from 'preact';
 import { useCallback, useState } from 'preact/hooks';
 import type { LockUp } from '../../daemon/contract/lock-up.ts';
-import { temperature } from '../format/figures.ts';
 import { ProblemNote } from '../forms/problem-note.tsx';
 import { useSending } from '../forms/use-sending.ts';
 import { WhyClosed } from '../forms/write-frame.tsx';
+import { useReader } from '../reader.ts';
 import { printAddress } from '../router.ts';
+import { InEnglish, Said } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 
@@ -15,18 +17,19 @@ export function LockUpPage() {
     useCallback(() => api.call('readLockUp', { query: {} }), [api]),
   );
   const mayWrite = live.overview.value?.mayWrite === true;
+  const { lockUp } = useReader().words;
   return (
     <main class="page lock-up">
-      <h1>Lock up</h1>
+      <h1>{lockUp.title}</h1>
       {replied.kind === 'failed' && <ProblemNote problem={replied.problem} />}
       {replied.kind === 'there' && (
         <LockUpList list={replied.reply} mayWrite={mayWrite} onTicked={again} />
       )}
       <p class="lock-up-card">
         <a class="button" href={printAddress('door')}>
-          Print the card for the door
+          {lockUp.printCard}
         </a>{' '}
-        <span class="quiet">It works when this computer does not.</span>
+        <span class="quiet">{lockUp.cardWorks}</span>
       </p>
     </main>
   );
@@ -40,22 +43,18 @@ interface LockUpListProps {
 
 function LockUpList({ list, mayWrite, onTicked }: LockUpListProps) {
   const [by, setBy] = useState('');
+  const { lockUp } = useReader().words;
   return (
     <>
       <p class="lead">
-        {list.isCoatingDay
-          ? list.because.join(' ')
-          : 'Nothing was coated or sanded today, as far as anybody recorded it.'}
+        {list.isCoatingDay ? <InEnglish text={list.because.join(' ')} /> : lockUp.noCoatingDay}
       </p>
       {list.lines.length > 0 && (
         <>
-          <p class="lock-up-proof">
-            A tick proves nothing: look at it, touch it. The rags are told again until they are
-            ticked.
-          </p>
+          <p class="lock-up-proof">{lockUp.tickProves}</p>
           {!mayWrite && <WhyClosed />}
           <div class="field lock-up-by">
-            <label for="lock-up-by">Who looks</label>
+            <label for="lock-up-by">{lockUp.whoLooks}</label>
             <input
               id="lock-up-by"
               class="input"
@@ -91,7 +90,9 @@ interface LockUpEntryProps {
 }
 
 function LockUpEntry({ line, by, mayWrite, onTicked }: LockUpEntryProps) {
-  const { api, live, calendar } = useShed();
+  const { api, live } = useShed();
+  const { words, calendar } = useReader();
+  const { lockUp } = words;
   const sending = useSending();
 
   async function tick(done: boolean): Promise<void> {
@@ -114,13 +115,18 @@ function LockUpEntry({ line, by, mayWrite, onTicked }: LockUpEntryProps) {
           disabled={!mayWrite || sending.busy}
           onChange={(event) => void tick(event.currentTarget.checked)}
         />
-        <span class="lock-up-title">{line.title}</span>
+        <span class="lock-up-title">
+          <InEnglish text={line.title} />
+        </span>
       </label>
-      <p>{line.text}</p>
+      <p>
+        <InEnglish text={line.text} />
+      </p>
       {line.at !== null && (
         <p class="quiet">
-          {line.by === null ? 'Seen to' : `Seen to by ${line.by}`},{' '}
-          {calendar.exact(Date.parse(line.at))}
+          {line.by === null
+            ? lockUp.seenTo(calendar.exact(Date.parse(line.at)))
+            : lockUp.seenToBy(line.by, calendar.exact(Date.parse(line.at)))}
         </p>
       )}
       <ProblemNote problem={sending.problem} />
@@ -129,28 +135,37 @@ function LockUpEntry({ line, by, mayWrite, onTicked }: LockUpEntryProps) {
 }
 
 function Tonight({ night }: { night: LockUp['night'] }) {
-  const { calendar } = useShed();
+  const { words, calendar, figures } = useReader();
+  const { night: said } = words.lockUp;
   if (night.length === 0) return null;
   return (
     <section class="lock-up-night" aria-labelledby="night-title">
-      <h2 id="night-title">Tonight, where wet boards lie</h2>
+      <h2 id="night-title">{said.title}</h2>
       {night.map((place) => (
         <div key={place.placeId}>
           <h3>{place.placeName}</h3>
           <p>
             {place.lowC === null || place.lowAt === null
-              ? 'The low of this night cannot be told yet: the readings do not reach back far enough.'
-              : `Lowest about ${temperature(place.lowC)} (± ${place.lowErrorK?.toFixed(1)} K), ${calendar.exact(Date.parse(place.lowAt))}.`}
+              ? said.noLow
+              : said.low(
+                  figures.temperature(place.lowC),
+                  figures.temperatureDifference(place.lowErrorK),
+                  calendar.exact(Date.parse(place.lowAt)),
+                )}
           </p>
           {place.atRisk.map((batch) => (
             <p key={batch.batchId} class="lock-up-risk">
-              <strong>{batch.name}</strong> is at risk:{' '}
-              {batch.reasons.map((reason) => reason.text).join(' ')}
+              {said.atRisk(
+                <strong>{batch.name}</strong>,
+                batch.reasons.map((reason) => (
+                  <Fragment key={reason.code}>
+                    <Said sentence={reason} />{' '}
+                  </Fragment>
+                )),
+              )}
             </p>
           ))}
-          {place.atRisk.length === 0 && place.lowC !== null && (
-            <p class="quiet">Nothing expected tonight is against them.</p>
-          )}
+          {place.atRisk.length === 0 && place.lowC !== null && <p class="quiet">{said.nothing}</p>}
         </div>
       ))}
     </section>

@@ -1,2 +1,6 @@
+import { ahead } from './ahead.ts';
+import { brush } from './brush.ts';
+import { lockUp } from './lock-up.ts';
+
 /** All that only other pages than the wall need: fetched with the first of them. */
-export const rest = {};
+export const rest = { ahead, brush, lockUp };

@@ -82,5 +82,5 @@ export const things = {
     damp: 'Damp for hours: change the air when it is drier outside.',
     other: 'Poor air here. Change it; no fan on wet film.',
   },
-  boards: (count: number) => `${count} ${plural('en', count, { one: 'board', other: 'boards' })}`,
+  boards: (count: number) => plural('en', count, { one: '# board', other: '# boards' }),
 };

@@ -12,7 +12,7 @@ const parts = {
 } as const satisfies Record<PartOfDay, string>;
 
 const count = (number: number, one: string, other: string) =>
-  `${number} ${plural('en', number, { one, other })}`;
+  plural('en', number, { one: `# ${one}`, other: `# ${other}` });
 
 /** “tomorrow after lunch”, as it stands alone or after “Likely”. */
 function when(moment: When): string {

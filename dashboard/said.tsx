@@ -1,0 +1,15 @@
+import { type Sentence, useReader } from './reader.ts';
+
+/** A sentence of the daemon in the reader’s words; marked as English where it is known in no other. */
+export function Said({ sentence }: { sentence: Sentence }) {
+  const said = useReader().say(sentence);
+  return said === sentence.text ? <InEnglish text={said} /> : said;
+}
+
+/**
+ * Text of the daemon that is English whatever the page is written in, and marked so for those who
+ * hear it. **Source:** WCAG 2.2, success criterion 3.1.2, language of parts.
+ */
+export function InEnglish({ text }: { text: string }) {
+  return useReader().language === 'en' ? text : <span lang="en">{text}</span>;
+}
