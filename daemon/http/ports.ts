@@ -194,8 +194,10 @@ export interface Readings {
     limit: number,
   ): ReadingFact[];
   /**
-   * The extremes of each hour of a span, both its ends included, and where there are readings; left
-   * out, all readings are looked at instead.
+   * The extremes of each hour of a span, both its ends included, or of days where it is long, and
+   * where there are readings; left out, all readings are looked at instead.
+   *
+   * @param changes - when another calibration begins, epoch ms
    */
   readingOutline?(
     sensorKey: number,
@@ -203,6 +205,7 @@ export interface Readings {
     from: number,
     to: number,
     points: number,
+    changes: readonly number[],
   ): ReadingOutline;
   newestReading(sensorKey: number, quantity: Quantity): ReadingFact | null;
   corrected(reading: Pick<ReadingFact, 'sensorKey' | 'quantity' | 'at' | 'raw'>): number;

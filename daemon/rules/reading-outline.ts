@@ -11,6 +11,8 @@ export interface ReadingOutline {
   points: OutlinePoint[];
   /** From when to when there were readings, ascending by `firstAt`; they may overlap. */
   spans: { firstAt: number; lastAt: number }[];
+  /** It is from days, and has no more points than were asked for. */
+  byDay: boolean;
 }
 
 /**

@@ -30,6 +30,7 @@ export function lapsedOutlines(db: Database) {
   const all = db.prepare<[{ sensorKey: number; code: number }], LapsedOutline>(
     `select 'day' as span, ${outlineColumns(24 * hourMs, 'day')} from packed_day
       where sensor_key = @sensorKey and quantity = @code
+        and day * 24 < (select hour from kept_from where level = 'hours')
      union all
      select 'hour' as span, ${outlineColumns(hourMs, 'hour')} from packed_hour
       where sensor_key = @sensorKey and quantity = @code and packed is null

@@ -1,11 +1,11 @@
 import type { Database } from 'better-sqlite3';
+import { packedSeries } from './make-days.ts';
+import { dayHours, packedDays } from './packed-days.ts';
 import { hourMs } from './packed-hour.ts';
 import type { SeriesKey } from './staged-readings.ts';
 
 /** What is kept of the past, from the finest to the coarsest. */
 export type KeptLevel = 'readings' | 'hours' | 'days';
-
-const dayHours = 24;
 
 /**
  * Lets go of what is older than it is to be kept, a UTC day at a time and the oldest first. Of the
@@ -14,10 +14,8 @@ const dayHours = 24;
 export function lettingGo(db: Database) {
   const kept = db.prepare<[string], number>('select hour from kept_from where level = ?').pluck();
   const keep = db.prepare('insert or replace into kept_from (level, hour) values (?, ?)');
-  const nextSeries = db.prepare<[SeriesKey], SeriesKey>(
-    `select sensor_key as sensorKey, quantity as code from packed_hour
-      where (sensor_key, quantity) > (@sensorKey, @code) order by sensor_key, quantity limit 1`,
-  );
+  const series = packedSeries(db);
+  const days = packedDays(db);
   const firstHour = db
     .prepare<[SeriesKey], number>(
       `select hour from packed_hour
@@ -28,34 +26,12 @@ export function lettingGo(db: Database) {
     `update packed_hour set packed = null
       where sensor_key = @sensorKey and quantity = @code and hour >= @from and hour < @to`,
   );
-  const makeDay = db.prepare(
-    `with hours as (
-       select *, (hour - @from) * ${hourMs} as start from packed_hour
-        where sensor_key = @sensorKey and quantity = @code and hour >= @from and hour < @to
-     )
-     insert or replace into packed_day
-       (sensor_key, quantity, day, count, first_ms, last_ms, low_ms, high_ms, low, high, sum)
-     select @sensorKey, @code, @from / ${dayHours}, sum(count), min(start + first_ms),
-            max(start + last_ms),
-            (select start + low_ms from hours order by low, hour limit 1),
-            (select start + high_ms from hours order by high desc, hour limit 1),
-            min(low), max(high), sum(sum)
-       from hours having count(*) > 0`,
-  );
   const dropHours = db.prepare(
     `delete from packed_hour
       where sensor_key = @sensorKey and quantity = @code and hour >= @from and hour < @to`,
   );
   const oldestDay = db.prepare<[], number | null>('select min(day) from packed_day').pluck();
   const dropDays = db.prepare('delete from packed_day where day < ?');
-
-  function* series(): Generator<SeriesKey> {
-    let last: SeriesKey = { sensorKey: Number.MIN_SAFE_INTEGER, code: 0 };
-    for (let next = nextSeries.get(last); next; next = nextSeries.get(last)) {
-      last = next;
-      yield next;
-    }
-  }
 
   /** The first hour of a UTC day from which on a level is there. */
   function thereFrom(level: KeptLevel): number {
@@ -69,8 +45,10 @@ export function lettingGo(db: Database) {
   function letGo(level: KeptLevel, beforeAt: number): { more: boolean } {
     const wanted = Math.floor(beforeAt / hourMs / dayHours) * dayHours;
     if (level === 'days') {
+      // Hours that are kept keep their days.
+      const end = Math.min(wanted, thereFrom('hours')) / dayHours;
       const oldest = oldestDay.get() ?? null;
-      if (oldest !== null && oldest < wanted / dayHours) dropDays.run(wanted / dayHours);
+      if (oldest !== null && oldest < end) dropDays.run(end);
       return { more: false };
     }
     // Readings that are kept keep their hours.
@@ -82,7 +60,7 @@ export function lettingGo(db: Database) {
       const span = { ...one, from, to };
       if (level === 'readings') dropReadings.run(span);
       else {
-        makeDay.run(span);
+        days.make(one.sensorKey, one.code, from / dayHours);
         dropHours.run(span);
       }
     }

@@ -1,4 +1,6 @@
 import type { Database } from 'better-sqlite3';
+import { dayMaker } from './make-days.ts';
+import { packedDays } from './packed-days.ts';
 import { hourMs, type KeptReading, packHour } from './packed-hour.ts';
 import { merged } from './readings.ts';
 import type { ReadingIntake } from './take-in-readings.ts';
@@ -18,7 +20,8 @@ interface HourUnderWay {
 }
 
 /**
- * Packs closed hours a slice at a time, the oldest first, each slice one transaction.
+ * Packs closed hours a slice at a time, the oldest first, each slice one transaction; a day that is
+ * made already is made again in the transaction of the hour that changed.
  *
  * All sensors of an hour are packed before the readings that were waiting are removed: these lie by
  * time, so that a page of them is written once and not once for each sensor. Ended in between, an
@@ -26,6 +29,7 @@ interface HourUnderWay {
  */
 export function hourPacker(db: Database, readings: ReadingIntake) {
   const { staged, packed } = readings;
+  const days = dayMaker(db, packedDays(db));
   let underWay: HourUnderWay | null = null;
   // What came while its hour was under way may not be in the packed row yet.
   readings.onStaged((hour) => {
@@ -68,12 +72,13 @@ export function hourPacker(db: Database, readings: ReadingIntake) {
       if (all.length === kept.length) continue;
       packed.save(sensorKey, code, packHour(all));
       readings.hourPacked(sensorKey, code, hour);
+      days.hourPacked(sensorKey, code, hour);
     }
   }
 
   function slice(beforeAt: number, limit: number): Packed {
     underWay = begin(beforeAt);
-    if (!underWay) return { readings: 0, more: false };
+    if (!underWay) return { readings: 0, more: days.makeSome(beforeAt, limit).more };
     const work = underWay;
     let count = 0;
     if (work.next < work.sensors.length) {
@@ -84,13 +89,14 @@ export function hourPacker(db: Database, readings: ReadingIntake) {
     if (work.next >= work.sensors.length && count < limit) {
       if (staged.removeOfHour(work.hour, limit)) underWay = null;
     }
-    return { readings: count, more: underWay !== null || begin(beforeAt) !== null };
+    const more = underWay !== null || begin(beforeAt) !== null || days.isOneWaiting(beforeAt);
+    return { readings: count, more };
   }
 
   const transaction = db.transaction(slice);
   return {
     /**
-     * Packs a slice of the hours that are closed.
+     * Packs a slice of the hours that are closed; once none is left, makes some of the days that are.
      *
      * @param beforeAt - hours that end by then are closed, epoch ms
      * @param limit - about how many readings to work on in one transaction
@@ -100,6 +106,7 @@ export function hourPacker(db: Database, readings: ReadingIntake) {
         return transaction.immediate(beforeAt, limit);
       } catch (cause) {
         underWay = null;
+        days.forget();
         readings.forget();
         throw cause;
       }
