@@ -48,6 +48,7 @@ export function siteEdits(
     createCalibrations: worked(store.createCalibrations),
     changeCalibration: worked(store.changeCalibration),
     withdrawCalibration: worked(store.withdrawCalibration),
+    nameSite: worked(store.nameSite),
     seeNotice: worked(store.seeNotice),
     tickLockUp: worked(store.tickLockUp),
     addPhoto: worked(

@@ -14,8 +14,12 @@ import { keptMessagesMs, noticesOut, siteTimeZone } from './notices-out.ts';
 import { statePublisher } from './notify/mqtt-state.ts';
 import { openSiteAccess } from './open-access.ts';
 import { openSite } from './open-site.ts';
+import { ownSite } from './own-site.ts';
 import { startSchedule } from './schedule/cron.ts';
+import { listSettings } from './settings/listing.ts';
+import { noOrigins, type SettingOrigins } from './settings/origin.ts';
 import type { Settings } from './settings/schema.ts';
+import { simulatedShed } from './simulated-shed.ts';
 import { siteBackups } from './site-backups.ts';
 import { siteHealth } from './site-health.ts';
 import { siteIntake } from './site-intake.ts';
@@ -31,6 +35,8 @@ export interface DaemonParts {
   log: DaemonLog;
   /** Settings that were changed in the file and wait for the next start; none when left out. */
   restartFor?: () => string[];
+  /** Where settings came from; all are taken for defaults when left out. */
+  origins?: () => SettingOrigins;
 }
 
 export interface Ready {
@@ -72,7 +78,7 @@ export async function startDaemon(parts: DaemonParts): Promise<Daemon> {
 }
 
 async function compose(
-  { settings, clock, log, restartFor = () => [] }: DaemonParts,
+  { settings, clock, log, restartFor = () => [], origins = () => noOrigins }: DaemonParts,
   atClose: Closing['atClose'],
 ): Promise<Omit<Daemon, 'close'>> {
   const site = await openSite(settings, clock, atClose);
@@ -132,9 +138,16 @@ async function compose(
   });
   atClose(figures.close);
   metrics.lookUp(figures.look);
+  const simulated = simulatedShed({
+    ...{ host: settings.http.host, log },
+    isSimulated: () => clock.speed !== 1,
+  });
+  atClose(simulated.close);
   const app = await sitePages({
     ...{ settings, clock, log, site, monitor, changes: changing, health, access, mqttAccess, tls },
     topicRules: topics.port,
+    ownSite: ownSite({ settings, reader, port, simulated }),
+    settingList: () => listSettings(settings, origins(), restartFor()),
     metrics: { ...metrics, pagesListen: figures.pagesListen },
   });
   atClose(() => app.close());

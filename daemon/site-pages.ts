@@ -31,6 +31,8 @@ interface PagesParts {
   health: HttpParts['health'];
   topicRules: HttpParts['topicRules'];
   metrics: NonNullable<HttpParts['metrics']>;
+  ownSite: HttpParts['ownSite'];
+  settingList: HttpParts['settingList'];
 }
 
 /** The server of pages and of the API, over what the monitor knows and the store keeps. */
@@ -47,9 +49,13 @@ export function sitePages({
   health,
   topicRules,
   metrics,
+  ownSite,
+  settingList,
 }: PagesParts) {
   return buildServer({
     site: settings.site,
+    ownSite,
+    settingList,
     access,
     mqttAccess,
     names: siteNames(settings),

@@ -112,6 +112,7 @@ const RACK_NAMES: Readonly<Record<RackName, string>> = {
 const RACK_TAKES_M = 360;
 
 async function makePlaces(api: Api): Promise<Record<RackName, string>> {
+  await api('changeSite', { body: { name: 'Simulated shed' } });
   const yard = await api('createPlace', { body: { name: 'Yard', kind: 'outdoors' } });
   const room = await api('createPlace', {
     body: { name: 'Cart shed', kind: 'room', volumeM3: CART_SHED.build.volumeM3 },

@@ -1,17 +1,20 @@
 import { pino } from 'pino';
 import { startDaemon } from '../main.ts';
 import { liveSettings } from '../settings/live.ts';
-import { loadSettings, SettingsError } from '../settings/load.ts';
+import { readSettings, SettingsError } from '../settings/load.ts';
 import { wallClock } from '../wall-clock.ts';
 import type { CommandIo } from './command-io.ts';
 import { serviceManager } from './service-manager.ts';
 
 /** `boardcure serve`: runs the daemon until it is asked to stop. Returns the exit code. */
 export async function serve(args: string[], io: CommandIo): Promise<number> {
-  const load = () => loadSettings({ args, env: io.env, cwd: io.cwd });
+  const load = () => readSettings({ args, env: io.env, cwd: io.cwd });
   let live: ReturnType<typeof liveSettings>;
+  let origins: ReturnType<typeof load>['origins'];
   try {
-    live = liveSettings(load());
+    const first = load();
+    origins = first.origins;
+    live = liveSettings(first.settings);
   } catch (cause) {
     if (!(cause instanceof SettingsError)) throw cause;
     io.stderr(cause.message);
@@ -22,7 +25,9 @@ export async function serve(args: string[], io: CommandIo): Promise<number> {
   const log = pino({ level: settings.log.level }, pino.destination({ dest: 2, sync: true }));
   io.onReload?.(() => {
     try {
-      const changes = live.take(load());
+      const anew = load();
+      const changes = live.take(anew.settings);
+      origins = anew.origins;
       log.level = settings.log.level;
       const atOnce = changes.filter((change) => change.atOnce).map(({ name }) => name);
       log.info({ atOnce, fromNextStart: live.waiting() }, 'the settings were read anew');
@@ -38,6 +43,7 @@ export async function serve(args: string[], io: CommandIo): Promise<number> {
       clock: wallClock({ longestGapMs: settings.cure.maxGapHours * 3_600_000 }),
       log,
       restartFor: live.waiting,
+      origins: () => origins,
     });
   } catch (cause) {
     io.stderr(cause instanceof Error ? cause.message : String(cause));

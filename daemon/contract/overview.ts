@@ -40,7 +40,8 @@ export const OverviewPlace = Place.extend({
 export type OverviewPlace = z.infer<typeof OverviewPlace>;
 
 export const Overview = z.object({
-  site: z.string(),
+  site: z.string().describe('name in topics'),
+  siteName: z.string().nullable().describe('name on the pages; null: that of the topics'),
   now: Moment,
   speed: z.number().describe('1 in real time; more in the simulated shed'),
   intake: z.object({

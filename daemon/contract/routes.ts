@@ -8,12 +8,15 @@ import { coatingRoutes } from './routes/coating.ts';
 import { lineageRoutes } from './routes/lineage.ts';
 import { mqttAccessRoutes } from './routes/mqtt-access.ts';
 import { noticeRoutes } from './routes/notice.ts';
+import { ownSiteRoutes } from './routes/own-site.ts';
 import { placeRoutes } from './routes/place.ts';
 import { planRoutes } from './routes/plan.ts';
 import { planAheadRoutes } from './routes/plan-ahead.ts';
 import { readingRoutes } from './routes/reading.ts';
+import { recordRoutes } from './routes/record.ts';
 import { reportRoutes } from './routes/report.ts';
 import { sensorRoutes } from './routes/sensor.ts';
+import { settingRoutes } from './routes/setting.ts';
 import { siteRoutes } from './routes/site.ts';
 import { tinRoutes } from './routes/tin.ts';
 import { topicRuleRoutes } from './routes/topic-rule.ts';
@@ -40,6 +43,9 @@ export const routes = {
   ...tinRoutes,
   ...coatingRoutes,
   ...tradeRoutes,
+  ...ownSiteRoutes,
+  ...recordRoutes,
+  ...settingRoutes,
 } as const;
 
 export type Routes = typeof routes;

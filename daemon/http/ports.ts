@@ -16,6 +16,7 @@ import type { PlanAhead, PlanAheadQuery } from '../contract/plan-ahead.ts';
 import type { Quantity } from '../contract/quantity.ts';
 import type { BatchReport, Season } from '../contract/report.ts';
 import type { BatchChart } from '../contract/series.ts';
+import type { SettingList } from '../contract/setting.ts';
 import type { Tin } from '../contract/tin.ts';
 import type { WhatHelpsReply } from '../contract/what-helps.ts';
 import type { WoodProbe } from '../contract/wood-probe.ts';
@@ -52,6 +53,7 @@ import type {
 import type { TradeRules } from '../rules/usual-trade.ts';
 import type { AccessPort } from './access-port.ts';
 import type { MqttAccessPort } from './mqtt-access-port.ts';
+import type { OwnSitePort } from './own-site-port.ts';
 import type { ServerLimits } from './server-limits.ts';
 import type { TopicRulePort } from './topic-rule-port.ts';
 
@@ -65,6 +67,7 @@ export interface SiteFactsView {
   batches: ReadonlyMap<string, BatchFact>;
   moves: ReadonlyMap<string, readonly MoveFact[]>;
   coats: ReadonlyMap<string, readonly CoatFact[]>;
+  tests: ReadonlyMap<string, readonly TouchTestFact[]>;
   remarks: ReadonlyMap<string, readonly RemarkFact[]>;
   handReadings: readonly HandReadingFact[];
   calibrations: readonly CalibrationFact[];
@@ -178,6 +181,8 @@ export interface Edits {
   createCalibrations(calibrations: CalibrationFact[], at: number): Promise<void>;
   changeCalibration(calibration: CalibrationFact, at: number): Promise<void>;
   withdrawCalibration(id: string, at: number): Promise<void>;
+  /** @param name - on the pages; null for that of the topics */
+  nameSite(name: string | null, at: number): Promise<void>;
   seeNotice(id: string, at: number): Promise<void>;
   tickLockUp(tick: LockUpTickFact, recordedAt: number): Promise<void>;
   addPhoto(photo: Omit<PhotoFact, 'bytes'>, picture: Uint8Array, at: number): Promise<void>;
@@ -231,6 +236,8 @@ export interface Trust {
 
 export interface HttpParts {
   site: string;
+  ownSite: OwnSitePort;
+  settingList(): SettingList;
   access: AccessPort;
   mqttAccess: MqttAccessPort;
   /** Names that the pages are opened under besides IP addresses. */

@@ -23,13 +23,16 @@ import { comparisonRoutes } from './routes/comparisons.ts';
 import { entryRoutes } from './routes/entries.ts';
 import { lineageRoutes } from './routes/lineage.ts';
 import { mqttAccessRoutes } from './routes/mqtt-access.ts';
+import { ownSiteRoutes } from './routes/own-site.ts';
 import { placeRoutes } from './routes/places.ts';
 import { planAheadRoutes } from './routes/plan-ahead.ts';
 import { planRoutes } from './routes/plans.ts';
 import { potRoutes } from './routes/pot.ts';
+import { recordRoutes } from './routes/records.ts';
 import { reportRoutes } from './routes/reports.ts';
 import { sensorRoutes } from './routes/sensors.ts';
 import { seriesRoutes } from './routes/series.ts';
+import { settingRoutes } from './routes/settings.ts';
 import { siteRoutes } from './routes/site.ts';
 import { tinRoutes } from './routes/tins.ts';
 import { topicRuleRoutes } from './routes/topic-rules.ts';
@@ -95,6 +98,9 @@ export async function buildServer(parts: HttpParts): Promise<FastifyInstance> {
   metricsRoute(app, parts);
   await app.register(async (api) => {
     siteRoutes(api, parts);
+    ownSiteRoutes(api, parts);
+    settingRoutes(api, parts);
+    recordRoutes(api, parts);
     accessRoutes(api, parts);
     mqttAccessRoutes(api, parts);
     placeRoutes(api, parts);

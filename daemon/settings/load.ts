@@ -3,8 +3,9 @@ import { isAbsolute, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { parse as parseToml, TomlError } from 'smol-toml';
 import { faultLines } from './fault-lines.ts';
+import { originsOf, type SettingOrigins } from './origin.ts';
 import { Settings } from './schema.ts';
-import { withSecrets } from './secrets.ts';
+import { secretsGiven, withSecrets } from './secrets.ts';
 
 /** A fault in what the operator gave; the message says what, where and what to do. */
 export class SettingsError extends Error {
@@ -32,7 +33,17 @@ type Tree = Record<string, unknown>;
  *
  * @throws SettingsError naming every fault at once
  */
-export function loadSettings({ args, env, cwd }: SettingsSource): Settings {
+export const loadSettings = (source: SettingsSource): Settings => readSettings(source).settings;
+
+/**
+ * The same, with where each setting came from.
+ *
+ * @throws SettingsError naming every fault at once
+ */
+export function readSettings({ args, env, cwd }: SettingsSource): {
+  settings: Settings;
+  origins: SettingOrigins;
+} {
   const faults: string[] = [];
   const given = readFlags(args);
   // A variable that is set to nothing counts as not set: that is how container files leave one out.
@@ -41,6 +52,7 @@ export function loadSettings({ args, env, cwd }: SettingsSource): Settings {
   const file = pick('config');
   const text = file === undefined ? null : textOf(resolve(cwd, file));
   const tree: Tree = file === undefined || text === null ? {} : parsedFile(file, text);
+  const ofFile: Tree = structuredClone(tree);
   const data = pick('data');
   if (data !== undefined) tree.data = data;
   const site = pick('site');
@@ -59,9 +71,9 @@ export function loadSettings({ args, env, cwd }: SettingsSource): Settings {
   withSecrets(tree, env, cwd, faults);
 
   const parsed = Settings.safeParse(tree);
+  const origin = file === undefined || text === null ? null : { name: file, text, tree: ofFile };
+  const from = givenBy((name) => pick(name), given, tree, level);
   if (!parsed.success) {
-    const origin = file === undefined || text === null ? null : { name: file, text };
-    const from = givenBy((name) => pick(name) !== undefined, given, tree, level);
     faults.push(...faultLines(parsed.error, { file: origin, given: from }));
   }
   if (!parsed.success || faults.length > 0) {
@@ -70,7 +82,9 @@ export function loadSettings({ args, env, cwd }: SettingsSource): Settings {
   const settings = parsed.data;
   if (!isAbsolute(settings.data)) settings.data = resolve(cwd, settings.data);
   for (const part of Object.values(settings)) Object.freeze(part);
-  return Object.freeze(settings);
+  for (const [name, variable] of secretsGiven(env)) from.set(name, variable);
+  const origins = originsOf({ file: origin, given: from });
+  return { settings: Object.freeze(settings), origins };
 }
 
 function readFlags(args: string[]): Partial<Record<keyof typeof flags, string>> {
@@ -88,25 +102,29 @@ function readFlags(args: string[]): Partial<Record<keyof typeof flags, string>> 
 
 /** Which flag or variable gave which settings. */
 function givenBy(
-  isGiven: (name: keyof typeof flags) => boolean,
+  pick: (name: keyof typeof flags) => string | undefined,
   byFlag: Partial<Record<string, string>>,
   tree: Tree,
   level: string | undefined,
 ): Map<string, string> {
   const from = new Map<string, string>();
   const note = (name: keyof typeof flags, ...paths: string[]) => {
-    if (!isGiven(name)) return;
+    if (pick(name) === undefined) return;
     const by = byFlag[name] === undefined ? `BOARDCURE_${name.toUpperCase()}` : `--${name}`;
     for (const path of paths) from.set(path, by);
   };
   note('data', 'data');
   note('site', 'site');
-  note('http', 'http.port');
+  note('http', 'http.port', ...(namesHost(pick('http')) ? ['http.host'] : []));
   // Of the two only one comes from the flag; the other is as the file has it.
-  note('mqtt', branch(tree, 'mqtt').external === null ? 'mqtt.port' : 'mqtt.external');
+  const isOwn = branch(tree, 'mqtt').external === null;
+  const own = namesHost(pick('mqtt')) ? ['mqtt.port', 'mqtt.host'] : ['mqtt.port'];
+  note('mqtt', ...(isOwn ? own : ['mqtt.external']));
   if (level) from.set('log.level', 'BOARDCURE_LOG');
   return from;
 }
+
+const namesHost = (address: string | undefined): boolean => address?.includes(':') === true;
 
 function textOf(file: string): string {
   try {

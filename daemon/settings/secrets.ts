@@ -26,6 +26,18 @@ const places: readonly SecretPlace[] = [
   },
 ];
 
+/** Paths, with dots, of settings that nobody is told. */
+export const secretNames: ReadonlySet<string> = new Set(
+  places.map(({ path, field }) => [...path, field].join('.')),
+);
+
+/** The variable that gave a secret, by the secret’s path with dots. */
+export function secretsGiven(env: NodeJS.ProcessEnv): [name: string, variable: string][] {
+  return places
+    .filter(({ variable }) => env[variable])
+    .map(({ path, field, variable }) => [[...path, field].join('.'), variable]);
+}
+
 /**
  * Puts secrets that are kept elsewhere where the schema expects them.
  *

@@ -37,6 +37,7 @@ export const exportedTables = {
   refused: 'refused-messages',
   pending_reading: 'pending-readings',
   topic_rule: 'topic-rules',
+  site_name: 'site-names',
 } as const;
 export type ExportedTable = keyof typeof exportedTables;
 

@@ -10,6 +10,7 @@ import type { PlaceTable } from './places.ts';
 import type { PlanTable } from './plans.ts';
 import type { RemarkTable } from './remarks.ts';
 import type { SensorTable } from './sensors.ts';
+import type { SiteNameTable } from './site-name.ts';
 import type { ReadingIntake } from './take-in-readings.ts';
 import type { TinTable } from './tins.ts';
 
@@ -28,5 +29,6 @@ export interface FactTables {
   lineage: LineageTable;
   tins: TinTable;
   coatings: CoatingTable;
+  siteName: SiteNameTable;
   changes: ChangeTable;
 }

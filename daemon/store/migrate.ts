@@ -8,6 +8,7 @@ import { sql as trade } from './migrations/0006-trade.ts';
 import { sql as outgoingAndLockUp } from './migrations/0007-outgoing-and-lock-up.ts';
 import { sql as photos } from './migrations/0008-photos.ts';
 import { sql as daysAsTheyClose } from './migrations/0009-days-as-they-close.ts';
+import { sql as siteName } from './migrations/0010-site-name.ts';
 
 /** One step from a version of the database to the next. */
 export interface Migration {
@@ -26,6 +27,7 @@ export const migrations: readonly Migration[] = [
   { name: '0007-outgoing-and-lock-up', sql: outgoingAndLockUp },
   { name: '0008-photos', sql: photos },
   { name: '0009-days-as-they-close', sql: daysAsTheyClose },
+  { name: '0010-site-name', sql: siteName },
 ];
 
 export const schemaVersion = migrations.length;

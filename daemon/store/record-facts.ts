@@ -147,6 +147,10 @@ export function factRecorder(db: Database, tables: FactTables, committer: Readin
       );
       if (isNew && tick.line === 'rags' && tick.done) tables.notices.clearKind('rags', recordedAt);
     }),
+    nameSite: edit((name: string | null, at: number) => {
+      tables.siteName.insert(name, at);
+      tables.changes.note(at, 'site', 'site', 'named');
+    }),
     seeNotice: edit((id: string, at: number) => tables.notices.see(id, at)),
   };
 }

@@ -30,6 +30,7 @@ import { refusedTable } from './refused.ts';
 import { remarkTable } from './remarks.ts';
 import { sensorFaultTable } from './sensor-faults.ts';
 import { sensorTable } from './sensors.ts';
+import { siteNameTable } from './site-name.ts';
 import { readingIntake } from './take-in-readings.ts';
 import { tinTable } from './tins.ts';
 import { topicRuleTable } from './topic-rules.ts';
@@ -59,6 +60,7 @@ function tablesOf(db: Database, posting: PostingPlan) {
     faults: sensorFaultTable(db),
     changes: changeTable(db),
     rules: topicRuleTable(db),
+    siteName: siteNameTable(db),
   };
 }
 
@@ -185,6 +187,7 @@ export function storeReader(db: Database) {
     pendingBoots: pending.boots,
     trustedBoot: pending.trustedBoot,
     topicRules: tables.rules.all,
+    siteName: tables.siteName.newest,
     close: (): void => {
       db.close();
     },

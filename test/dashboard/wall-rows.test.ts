@@ -63,6 +63,7 @@ const place = (changes: Partial<Place> = {}): Place => ({
 
 const overview = (places: Place[], notices: Overview['notices'] = []): Overview => ({
   site: 'shed',
+  siteName: null,
   now: '2026-05-12T06:00:00Z',
   speed: 1,
   intake: {

@@ -233,6 +233,7 @@ describe('each route lets in its role and those above it, and nobody else', () =
     createMqttLogin: 'own',
     changeMqttLogin: 'own',
     removeMqttLogin: 'own',
+    listSettings: 'operate',
   };
 
   it('every route that says a role of its own is listed', () => {

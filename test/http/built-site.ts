@@ -12,8 +12,11 @@ import { modelPair, requirementPrior } from '../../daemon/model-settings.ts';
 import { coatChart } from '../../daemon/monitor/batch-chart.ts';
 import { createMonitor } from '../../daemon/monitor/monitor.ts';
 import { noticeChannels } from '../../daemon/notice-channels.ts';
+import { ownSite } from '../../daemon/own-site.ts';
 import { defaultPlans } from '../../daemon/rules/coating-plan.ts';
 import { sensorTrust } from '../../daemon/sensor-trust.ts';
+import { listSettings } from '../../daemon/settings/listing.ts';
+import { noOrigins } from '../../daemon/settings/origin.ts';
 import { Settings } from '../../daemon/settings/schema.ts';
 import { siteTopics } from '../../daemon/site-topics.ts';
 import { openForWriting } from '../../daemon/store/open.ts';
@@ -63,6 +66,9 @@ export const fromHere = {
 /** What the pictures of a built site may take together. */
 export const mostPhotoBytes = 2000;
 
+const off = { state: 'off', port: null, speed: null, fault: null } as const;
+const noSimulation = { state: () => off, start: () => off, stop: async () => {} };
+
 export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> {
   const db = openForWriting(':memory:');
   const timeUnknownBit = readingFlagBits['time-unknown'];
@@ -106,6 +112,11 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
   const { access, mqttAccess } = openAccess();
   const app = await buildServer({
     site: 'shed',
+    ownSite: ownSite({
+      ...{ settings, reader: read, port: { kind: 'embedded', port: 1883, tlsPort: null } },
+      simulated: noSimulation,
+    }),
+    settingList: () => listSettings(settings, noOrigins, []),
     access,
     mqttAccess,
     names: ['shed-computer'],

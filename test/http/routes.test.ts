@@ -159,6 +159,13 @@ describe('every route of the contract', () => {
       mergeBatch: { id: other.id, body: { batchId: twin.child.id, at } },
       morningRound: {},
       trade: {},
+      readSite: {},
+      changeSite: { body: { name: 'The paint shed' } },
+      listSettings: {},
+      listRecords: { query: { q: 'north', kind: 'coat,test', limit: '5' } },
+      readSimulatedShed: {},
+      startSimulatedShed: { body: { speed: 60 } },
+      stopSimulatedShed: {},
       removeCoat: { id: batch.id, part: coat.id },
       withdrawCalibration: { id: calibration.id },
     };

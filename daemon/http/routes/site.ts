@@ -11,12 +11,13 @@ import { register } from '../register-route.ts';
 
 /** The whole site at a glance; what differs by who asks is left out. */
 export function siteOverview(parts: HttpParts): Omit<Overview, 'mayWrite' | 'writing'> {
-  const { site, view, health, now, speed } = parts;
+  const { site, ownSite, view, health, now, speed } = parts;
   const at = now();
   const { intake, broker, connected, reasons } = health();
   const { sensors, stays } = view.facts();
   return {
     site,
+    siteName: ownSite.name(),
     now: toMoment(at),
     speed: speed(),
     intake: {

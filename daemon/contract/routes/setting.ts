@@ -1,0 +1,13 @@
+import type { Route } from '../route.ts';
+import { SettingList } from '../setting.ts';
+
+export const settingRoutes = {
+  listSettings: {
+    method: 'GET',
+    path: '/api/v1/settings',
+    summary: 'Every setting in force, where it came from and how it is changed; secrets masked',
+    role: 'operate',
+    status: 200,
+    reply: SettingList,
+  },
+} as const satisfies Record<string, Route>;
