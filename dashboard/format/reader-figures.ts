@@ -1,4 +1,5 @@
 import { type Measure, toReaders, type UnitSystem, unitOf } from './units.ts';
+import { inchesAndFraction, type Part, usPoured, usVolume, usWeighed } from './us-amounts.ts';
 
 /** What stands where a figure is missing. */
 export const MISSING = '–';
@@ -19,6 +20,20 @@ export interface Figures {
   measure(measure: Measure, value: number | null, decimals?: number): string;
   /** The same without its unit. */
   bare(measure: Measure, value: number | null, decimals?: number): string;
+  /** With no more decimals than it needs, as somebody set it: “1.5 kg/L”. `most` are at most (3). */
+  asSet(measure: Measure, value: number | null, most?: number): string;
+  /** A volume in the unit that suits its size: “2.50 L”; “1.25 gal”, “3 qt”, “12.5 fl oz”. */
+  volume(litres: number | null, litreDecimals?: number): string;
+  /** The size of a tin: “2.5 L”; “1 gal”, “1 qt”. */
+  tin(litres: number): string;
+  /** As it is poured by a measuring cup: “450 mL”; “1 gal 2 qt 5 fl oz”. */
+  poured(litres: number): string;
+  /** As a kitchen scale shows it: “1,220 g”; “2 lb 11 oz”. */
+  weighed(grams: number): string;
+  /** A mark on a stick, as a tape is read: “14.2”; “5 9/16”. Its unit is that of `lengthCm`. */
+  mark(lengthCm: number): string;
+  /** Sizes side by side, with no more decimals than they need: “4,200 × 145 × 22 mm”. */
+  sizes(measure: Measure, ...values: readonly number[]): string;
   /** The unit alone, for a heading or beside a field. */
   unit(measure: Measure): string;
   /** A share as a percentage: “68 %” for 0.68. */
@@ -57,6 +72,13 @@ export function createFigures(locale: string, units: UnitSystem): Figures {
   };
   const measure = (what: Measure, value: number | null, decimals?: number) =>
     value === null ? MISSING : `${bare(what, value, decimals)} ${unitOf(what, units).unit}`;
+  const asSet = (what: Measure, value: number | null, most = 3) =>
+    value === null
+      ? MISSING
+      : `${format(toReaders(what, value, units), 0, most)} ${unitOf(what, units).unit}`;
+  const joined = (...parts: readonly Part[]) =>
+    parts.map(({ value, unit, decimals }) => `${format(value, 0, decimals)} ${unit}`).join(' ');
+  const isUs = units === 'us';
   const percent = (value: number | null, decimals = 0) =>
     value === null ? MISSING : `${format(value, 0, decimals)} %`;
   return {
@@ -71,6 +93,20 @@ export function createFigures(locale: string, units: UnitSystem): Figures {
     },
     measure,
     bare,
+    asSet,
+    volume(litres, litreDecimals) {
+      if (litres === null) return MISSING;
+      return isUs ? joined(usVolume(litres)) : measure('litres', litres, litreDecimals);
+    },
+    tin: (litres) => (isUs ? joined(usVolume(litres)) : asSet('litres', litres)),
+    poured: (litres) => (isUs ? joined(...usPoured(litres)) : `${format(litres * 1_000, 0, 0)} mL`),
+    weighed: (grams) => (isUs ? joined(...usWeighed(grams)) : measure('massG', grams)),
+    sizes(what, ...values) {
+      const most = isUs ? unitOf(what, units).decimals : 3;
+      const all = values.map((value) => format(toReaders(what, value, units), 0, most));
+      return `${all.join(' × ')} ${unitOf(what, units).unit}`;
+    },
+    mark: (lengthCm) => (isUs ? inchesAndFraction(lengthCm) : bare('lengthCm', lengthCm)),
     unit: (what) => unitOf(what, units).unit,
     share: (share) => percent(share === null ? null : share * 100),
     percent,

@@ -18,9 +18,11 @@ const us = (unit: string, scale: number, decimals: number, offset = 0): Unit => 
 });
 
 const MM_PER_INCH = 25.4;
+export const CM_PER_INCH = MM_PER_INCH / 10;
 const M_PER_FOOT = 0.3048;
-const L_PER_GALLON = 3.785411784;
+export const L_PER_GALLON = 3.785411784;
 const KG_PER_POUND = 0.45359237;
+export const G_PER_OUNCE = (KG_PER_POUND * 1_000) / 16;
 
 /**
  * What is measured, in metric and in US customary units.
@@ -33,7 +35,7 @@ export const measures = {
   differenceK: { metric: metric('K', 1), us: us('°F', 1.8, 1) },
   degreeHours: { metric: metric('°C·h', 0), us: us('°F·h', 1.8, 0) },
   lengthMm: { metric: metric('mm', 0), us: us('in', 1 / MM_PER_INCH, 2) },
-  lengthCm: { metric: metric('cm', 1), us: us('in', 10 / MM_PER_INCH, 2) },
+  lengthCm: { metric: metric('cm', 1), us: us('in', 1 / CM_PER_INCH, 2) },
   lengthM: { metric: metric('m', 1), us: us('ft', 1 / M_PER_FOOT, 1) },
   areaM2: { metric: metric('m²', 1), us: us('ft²', 1 / M_PER_FOOT ** 2, 0) },
   volumeM3: { metric: metric('m³', 0), us: us('ft³', 1 / M_PER_FOOT ** 3, 0) },
@@ -45,7 +47,9 @@ export const measures = {
   filmUm: { metric: metric('µm', 0), us: us('mil', 1 / MM_PER_INCH, 1) },
   rainMm: { metric: metric('mm', 1), us: us('in', 1 / MM_PER_INCH, 2) },
   speedMPerS: { metric: metric('m/s', 1), us: us('ft/s', 1 / M_PER_FOOT, 1) },
-  massG: { metric: metric('g', 0), us: us('oz', 1 / ((KG_PER_POUND * 1_000) / 16), 1) },
+  /** So many of something that a litre, or a gallon, is enough for. */
+  perLitre: { metric: metric('1/L', 1), us: us('1/gal', L_PER_GALLON, 1) },
+  massG: { metric: metric('g', 0), us: us('oz', 1 / G_PER_OUNCE, 1) },
   massKg: { metric: metric('kg', 1), us: us('lb', 1 / KG_PER_POUND, 1) },
   densityKgPerL: { metric: metric('kg/L', 3), us: us('lb/gal', L_PER_GALLON / KG_PER_POUND, 2) },
 } as const satisfies Record<string, Record<UnitSystem, Unit>>;

@@ -1,97 +1,136 @@
 import type { MixtureReply } from '../../daemon/contract/mixture.ts';
-import { figure } from '../format/figures.ts';
+import { useReader } from '../reader.ts';
 import { printAddress } from '../router.ts';
+import { InEnglish } from '../said.tsx';
 import { type PotQuery, sheetQuery } from './pot-query.ts';
 
-const litres = (value: number) => `${value.toFixed(2)} L`;
-const one = (value: number) => value.toFixed(1);
-
-/** What goes into the pot: centimetres on the stick first, then litres and grams, then the rest. */
+/** What goes into the pot: the marks on the stick first, then volumes and masses, then the rest. */
 export function PotAnswer({ query, reply }: { query: PotQuery; reply: MixtureReply }) {
-  const { pot, amounts } = reply;
-  const sheet = sheetQuery(query);
+  const { words, figures } = useReader();
+  const { pot: said } = words;
+  const volume = figures.volume(reply.totalL);
+  const area = figures.asSet('areaM2', reply.areaM2, 1);
   return (
     <section class="pot-answer" aria-labelledby="pot-title" aria-live="polite">
       <h2 id="pot-title">
-        {reply.coatName === null ? '' : `${reply.coatName}: `}
-        {litres(reply.totalL)} for {figure(Math.round(reply.areaM2 * 10) / 10)} m²
+        {reply.coatName === null
+          ? said.forArea(volume, area)
+          : said.forCoat(reply.coatName, volume, area)}
       </h2>
-      {pot === null ? (
-        <p>Say how wide the pot is, and the centimetres on the stick stand here.</p>
+      {reply.pot === null ? (
+        <p>{said.sayWidth}</p>
       ) : (
-        <>
-          <p class="lead">
-            {pot.fills === 1 ? 'One pot' : `${pot.fills} pots, all alike,`} of {litres(pot.fillL)}
-            {pot.holdsL !== null && `; it holds ${litres(pot.holdsL)}`}. Pour until the stick is wet
-            up to
-          </p>
-          <ol class="pot-marks">
-            {pot.marks.map((mark) => (
-              <li key={mark.part}>
-                <span class="pot-cm">
-                  {one(mark.stickCm)}
-                  <small> cm</small>
-                </span>
-                <span class="pot-part">{mark.words}</span>
-                <span class="quiet">
-                  {mark.millilitres} mL or {mark.grams} g
-                </span>
-              </li>
-            ))}
-          </ol>
-          <p class="action-row">
-            <a class="button" href={printAddress('strip', sheet)}>
-              Print the strip
-            </a>
-            <a class="button" href={printAddress('label', sheet)}>
-              Print the label
-            </a>
-          </p>
-        </>
+        <StickMarks pot={reply.pot} sheet={sheetQuery(query)} />
       )}
-      <table class="figures">
-        <caption class="spoken">The whole of it</caption>
-        <thead>
-          <tr>
-            <th scope="col">In all</th>
-            <th scope="col">Litres</th>
-            <th scope="col">Grams</th>
-            <th scope="col">Density</th>
-          </tr>
-        </thead>
-        <tbody>
-          {amounts.map((amount) => (
-            <tr key={amount.part}>
-              <th scope="row">{amount.words}</th>
-              <td>{litres(amount.litres)}</td>
-              <td>{amount.grams} g</td>
-              <td>
-                {amount.densityKgPerL} kg/L <span class="quiet">({amount.densityFrom})</span>
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Whole amounts={reply.amounts} />
       {reply.enough !== null && (
         <p class={reply.enough.word === 'no' ? 'pot-short' : ''}>
-          <strong>Enough in the tins? </strong>
-          {reply.enough.words}
+          {said.enough(
+            <strong>{said.enoughQuestion}</strong>,
+            <InEnglish text={reply.enough.words} />,
+          )}
         </p>
       )}
-      {reply.boardsPerLitre !== null && (
-        <p>
-          Boards a litre: {one(reply.boardsPerLitre.planned)} by the plan,{' '}
-          {reply.boardsPerLitre.soFar === null
-            ? 'none recorded yet.'
-            : `${one(reply.boardsPerLitre.soFar)} so far.`}
-        </p>
-      )}
+      {reply.boardsPerLitre !== null && <BoardsEach boards={reply.boardsPerLitre} />}
       <ol class="pot-steps">
         {reply.steps.map((step) => (
-          <li key={step}>{step}</li>
+          <li key={step}>
+            <InEnglish text={step} />
+          </li>
         ))}
       </ol>
-      <p class="footnote">{reply.keeping}</p>
+      <p class="footnote">
+        <InEnglish text={reply.keeping} />
+      </p>
     </section>
+  );
+}
+
+interface StickMarksProps {
+  pot: NonNullable<MixtureReply['pot']>;
+  sheet: ReturnType<typeof sheetQuery>;
+}
+
+/** How far up the stick is wet after each part, to be read at arm’s length. */
+function StickMarks({ pot, sheet }: StickMarksProps) {
+  const { words, figures } = useReader();
+  const { pot: said, things } = words;
+  const holds = pot.holdsL === null ? null : figures.volume(pot.holdsL);
+  return (
+    <>
+      <p class="lead">{said.pourUntil(pot.fills, figures.volume(pot.fillL), holds)}</p>
+      <ol class="pot-marks">
+        {pot.marks.map((mark) => (
+          <li key={mark.part}>
+            <span class="pot-cm">
+              {figures.mark(mark.stickCm)}
+              <small> {figures.unit('lengthCm')}</small>
+            </span>
+            <span class="pot-part">{things.ingredients[mark.part]}</span>
+            <span class="quiet">
+              {said.or(figures.poured(mark.litres), figures.weighed(mark.grams))}
+            </span>
+          </li>
+        ))}
+      </ol>
+      <p class="action-row">
+        <a class="button" href={printAddress('strip', sheet)}>
+          {said.printStrip}
+        </a>
+        <a class="button" href={printAddress('label', sheet)}>
+          {said.printLabel}
+        </a>
+      </p>
+    </>
+  );
+}
+
+/** Each part for the whole area. */
+function Whole({ amounts }: Pick<MixtureReply, 'amounts'>) {
+  const { words, figures, units } = useReader();
+  const { pot, things } = words;
+  const { whole } = pot;
+  return (
+    <table class="figures">
+      <caption class="spoken">{whole.caption}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{whole.inAll}</th>
+          <th scope="col">{whole.volume[units]}</th>
+          <th scope="col">{whole.mass[units]}</th>
+          <th scope="col">{whole.density}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {amounts.map((amount) => (
+          <tr key={amount.part}>
+            <th scope="row">{things.ingredients[amount.part]}</th>
+            <td>{figures.volume(amount.litres)}</td>
+            <td>{figures.weighed(amount.grams)}</td>
+            <td>
+              {whole.densityFrom(
+                figures.asSet('densityKgPerL', amount.densityKgPerL),
+                <span class="quiet">
+                  (<InEnglish text={amount.densityFrom} />)
+                </span>,
+              )}
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function BoardsEach({ boards }: { boards: NonNullable<MixtureReply['boardsPerLitre']> }) {
+  const { words, figures, units } = useReader();
+  const said = words.pot.boardsEach[units];
+  const planned = figures.bare('perLitre', boards.planned);
+  return (
+    <p>
+      {boards.soFar === null
+        ? said.planned(planned)
+        : said.soFar(planned, figures.bare('perLitre', boards.soFar))}
+    </p>
   );
 }

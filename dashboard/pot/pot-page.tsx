@@ -1,9 +1,12 @@
 import { useState } from 'preact/hooks';
 import type { MixtureReply } from '../../daemon/contract/mixture.ts';
+import type { Measure } from '../format/units.ts';
 import { SelectField, TextField } from '../forms/field.tsx';
+import { MeasureField } from '../forms/measure-field.tsx';
 import { ProblemNote } from '../forms/problem-note.tsx';
 import { optionalNumberOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { PotAnswer } from './pot-answer.tsx';
 import type { PotQuery } from './pot-query.ts';
@@ -12,6 +15,7 @@ import { ShoppingPanel } from './shopping-panel.tsx';
 /** The mixing bench: what goes into the pot at hand, in figures that are read at arm’s length. */
 export function PotPage() {
   const { api, live } = useShed();
+  const { ask, title } = useReader().words.pot;
   const sending = useSending();
   const [batchId, setBatchId] = useState('');
   const [answer, setAnswer] = useState<{ query: PotQuery; reply: MixtureReply } | null>(null);
@@ -48,20 +52,21 @@ export function PotPage() {
     if (reply !== null) setAnswer({ query, reply });
   }
 
-  const field = (name: string, label: string, unit?: string, value?: string, pointer = name) => (
+  const plain = (name: string, label: string, value: string, unit?: string) => (
     <TextField
-      label={label}
-      name={name}
+      {...{ label, name, value }}
       kind="number"
-      pointer={`/${pointer}`}
+      pointer={`/${name}`}
       problem={sending.problem}
       {...(unit === undefined ? {} : { unit })}
-      {...(value === undefined ? {} : { value })}
     />
+  );
+  const measured = (name: string, label: string, measure: Measure, pointer = name) => (
+    <MeasureField {...{ label, name, measure }} pointer={`/${pointer}`} problem={sending.problem} />
   );
   return (
     <main class="page pot">
-      <h1>The pot</h1>
+      <h1>{title}</h1>
       <form
         class="form"
         noValidate
@@ -72,15 +77,15 @@ export function PotPage() {
       >
         <div class="form-body">
           <SelectField
-            label="For which boards"
+            label={ask.which}
             name="batchId"
             value={batchId}
             onChange={setBatchId}
             pointer="/batchId"
             problem={sending.problem}
-            hint="The next coat of their plan"
+            hint={ask.whichHint}
           >
-            <option value="">An area of my own</option>
+            <option value="">{ask.ownArea}</option>
             {batches.map((batch) => (
               <option key={batch.id} value={batch.id}>
                 {batch.name}
@@ -89,30 +94,30 @@ export function PotPage() {
           </SelectField>
           {batchId === '' && (
             <div class="field-grid field-grid-five">
-              {field('areaM2', 'Area', 'm²')}
-              {field('spreadingM2PerL', 'A litre covers', 'm²')}
-              {field('paint', 'Parts of paint', undefined, '35')}
-              {field('rawLinseedOil', 'Parts of raw oil', undefined, '50')}
-              {field('turpentine', 'Parts of turpentine', undefined, '15')}
+              {measured('areaM2', ask.area, 'areaM2')}
+              {measured('spreadingM2PerL', ask.spreading, 'spreadingM2PerL')}
+              {plain('paint', ask.parts.paint, '35')}
+              {plain('rawLinseedOil', ask.parts.rawLinseedOil, '50')}
+              {plain('turpentine', ask.parts.turpentine, '15')}
             </div>
           )}
           <div class="field-grid field-grid-three">
-            {field('potDiameter', 'Pot, inside width', 'cm', undefined, 'potDiameterMm')}
-            {field('potTopDiameter', 'At the top, if wider', 'cm', undefined, 'potTopDiameterMm')}
-            {field('potHeight', 'Inside height', 'cm', undefined, 'potHeightMm')}
+            {measured('potDiameter', ask.width, 'lengthCm', 'potDiameterMm')}
+            {measured('potTopDiameter', ask.topWidth, 'lengthCm', 'potTopDiameterMm')}
+            {measured('potHeight', ask.height, 'lengthCm', 'potHeightMm')}
           </div>
           <details class="more">
-            <summary>What is in the tins, loss, density of the paint</summary>
+            <summary>{ask.more}</summary>
             <div class="field-grid field-grid-five">
-              {field('havePaintL', 'Paint there', 'L')}
-              {field('haveRawLinseedOilL', 'Raw oil there', 'L')}
-              {field('haveTurpentineL', 'Turpentine there', 'L')}
-              {field('lossPercent', 'Lost in pot and brush', '%', '5')}
-              {field('paintDensityKgPerL', 'Paint weighs', 'kg/L')}
+              {measured('havePaintL', ask.inTins.paint, 'litres')}
+              {measured('haveRawLinseedOilL', ask.inTins.rawLinseedOil, 'litres')}
+              {measured('haveTurpentineL', ask.inTins.turpentine, 'litres')}
+              {plain('lossPercent', ask.loss, '5', '%')}
+              {measured('paintDensityKgPerL', ask.weighs, 'densityKgPerL')}
             </div>
           </details>
           <button type="submit" class="button button-main" disabled={sending.busy}>
-            Reckon
+            {ask.reckon}
           </button>
         </div>
         <ProblemNote problem={sending.problem} />

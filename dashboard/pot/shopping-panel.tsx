@@ -1,25 +1,25 @@
 import { useState } from 'preact/hooks';
 import type { ShoppingList } from '../../daemon/contract/mixture.ts';
+import { plainList } from '../format/lists.ts';
 import { TextField } from '../forms/field.tsx';
+import { MeasureField } from '../forms/measure-field.tsx';
 import { ProblemNote } from '../forms/problem-note.tsx';
 import { optionalNumberOf, textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
+import { tinSizes, usualKeptPrimerL, usualTins } from './tin-sizes.ts';
 
 /** What to buy for every coat that is still to come. */
 export function ShoppingPanel() {
   const { api } = useShed();
+  const { words, units } = useReader();
+  const { shopping, ask } = words.pot;
   const sending = useSending();
   const [list, setList] = useState<ShoppingList | null>(null);
 
   async function reckon(form: FormData): Promise<void> {
-    // A person writes “10; 5; 2,5”, the daemon reads “10,5,2.5”.
-    const sizes = (name: string) =>
-      textOf(form, name)
-        .split(/[;\s]+/)
-        .filter((size) => size !== '')
-        .map((size) => size.replace(',', '.'))
-        .join(',') || undefined;
+    const sizes = (name: string) => tinSizes(textOf(form, name), units);
     const reply = await sending.send(() =>
       api.call('shoppingList', {
         query: {
@@ -41,12 +41,12 @@ export function ShoppingPanel() {
       value={value}
       pointer={`/${name}`}
       problem={sending.problem}
-      hint="in litres, with spaces between"
+      hint={shopping.sizesHint[units]}
     />
   );
   return (
     <section class="shopping" aria-labelledby="shopping-title">
-      <h2 id="shopping-title">What to buy for the whole job</h2>
+      <h2 id="shopping-title">{shopping.title}</h2>
       <form
         class="form"
         noValidate
@@ -57,11 +57,11 @@ export function ShoppingPanel() {
       >
         <div class="form-body">
           <div class="field-grid field-grid-five">
-            {sizesField('paintTinsL', 'Tins of paint', '10 5 1')}
-            {sizesField('oilTinsL', 'Cans of raw oil', '5 1')}
-            {sizesField('turpentineTinsL', 'Cans of turpentine', '1')}
+            {sizesField('paintTinsL', shopping.paintTins, usualTins[units].paint)}
+            {sizesField('oilTinsL', shopping.oilTins, usualTins[units].oil)}
+            {sizesField('turpentineTinsL', shopping.turpentineTins, usualTins[units].turpentine)}
             <TextField
-              label="Lost in pot and brush"
+              label={ask.loss}
               name="lossPercent"
               kind="number"
               unit="%"
@@ -69,18 +69,17 @@ export function ShoppingPanel() {
               pointer="/lossPercent"
               problem={sending.problem}
             />
-            <TextField
-              label="Primer kept for cut ends"
+            <MeasureField
+              label={shopping.keepPrimer}
               name="keepPrimerL"
-              kind="number"
-              unit="L"
-              value="1"
+              measure="litres"
+              value={String(usualKeptPrimerL[units])}
               pointer="/keepPrimerL"
               problem={sending.problem}
             />
           </div>
           <button type="submit" class="button" disabled={sending.busy}>
-            Make the list
+            {shopping.makeList}
           </button>
         </div>
         <ProblemNote problem={sending.problem} />
@@ -91,35 +90,44 @@ export function ShoppingPanel() {
 }
 
 function Bought({ list }: { list: ShoppingList }) {
-  if (list.lines.length === 0) return <p>No coat is still to come: there is nothing to buy.</p>;
+  const { words, figures, locale } = useReader();
+  const { shopping } = words.pot;
+  if (list.lines.length === 0) return <p>{shopping.nothing}</p>;
   return (
     <>
       <table class="figures">
         <thead>
           <tr>
-            <th scope="col">What</th>
-            <th scope="col">Needed</th>
-            <th scope="col">Buy</th>
+            <th scope="col">{shopping.what}</th>
+            <th scope="col">{shopping.needed}</th>
+            <th scope="col">{shopping.buy}</th>
           </tr>
         </thead>
         <tbody>
           {list.lines.map((line) => (
             <tr key={line.part}>
-              <th scope="row">{line.words}</th>
-              <td>{line.neededL.toFixed(1)} L</td>
+              <th scope="row">{words.things.ingredients[line.part]}</th>
+              <td>{figures.volume(line.neededL, 1)}</td>
               <td>
                 {line.tins === null
-                  ? 'say the sizes of tins'
-                  : line.tins.map(({ sizeL, count }) => `${count} × ${sizeL} L`).join(', ')}
+                  ? shopping.saySizes
+                  : plainList(
+                      line.tins.map(({ sizeL, count }) =>
+                        shopping.tins(figures.number(count), figures.tin(sizeL)),
+                      ),
+                      locale,
+                    )}
               </td>
             </tr>
           ))}
         </tbody>
       </table>
       <p class="footnote">
-        For {list.coats.length} coat{list.coats.length === 1 ? '' : 's'} still to come, with{' '}
-        {list.lossPercent} % lost and {list.keepPrimerL} L of primer kept for cut ends. Thinned
-        paint does not keep for ever: buy what a season uses.
+        {shopping.foot(
+          list.coats.length,
+          figures.percent(list.lossPercent, 1),
+          figures.tin(list.keepPrimerL),
+        )}
       </p>
     </>
   );

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { useReader } from '../reader.ts';
 import { batchAddress } from '../router.ts';
 import { qrPath } from './qr-code.ts';
 
@@ -19,11 +20,14 @@ export function usePhoneAddress(): { address: string; change: (address: string) 
   };
 }
 
+const exampleAddress = 'http://192.168.1.20:8080';
+
 /** Asks for that address, and says so where a phone could not follow it. */
 export function PhoneAddress({ address, change }: ReturnType<typeof usePhoneAddress>) {
+  const { phone } = useReader().words.print;
   return (
     <div class="field print-head print-address">
-      <label for="phone-address">Address by which phones reach this computer</label>
+      <label for="phone-address">{phone.address}</label>
       <input
         id="phone-address"
         class="input"
@@ -31,18 +35,14 @@ export function PhoneAddress({ address, change }: ReturnType<typeof usePhoneAddr
         value={address}
         onChange={(event) => change(event.currentTarget.value)}
       />
-      {isOfHere(address) && (
-        <p class="field-fault">
-          A phone cannot follow this address: type the name or number of this computer on the
-          network, for example http://192.168.1.20:8080.
-        </p>
-      )}
+      {isOfHere(address) && <p class="field-fault">{phone.notFollowed(exampleAddress)}</p>}
     </div>
   );
 }
 
 /** A QR code that leads to the page of a batch. */
 export function BatchCode({ id, address, mm }: { id: string; address: string; mm: number }) {
+  const { phone } = useReader().words.print;
   const { side, path } = qrPath(`${address}/${batchAddress(id)}`);
   return (
     <svg
@@ -51,7 +51,7 @@ export function BatchCode({ id, address, mm }: { id: string; address: string; mm
       height={`${mm}mm`}
       viewBox={`0 0 ${side} ${side}`}
       role="img"
-      aria-label="QR code that leads to the page of these boards"
+      aria-label={phone.code}
       shape-rendering="crispEdges"
     >
       <rect width={side} height={side} class="qr-ground" />

@@ -1,5 +1,7 @@
 import { useCallback } from 'preact/hooks';
 import { ProblemNote } from '../forms/problem-note.tsx';
+import { useReader } from '../reader.ts';
+import { InEnglish } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 import { Sheet } from './sheet.tsx';
@@ -7,40 +9,38 @@ import { Sheet } from './sheet.tsx';
 /** The lock-up list on paper, for the door: it works when the computer does not. */
 export function DoorCard() {
   const { api } = useShed();
+  const { words, units } = useReader();
+  const { print } = words;
+  const { door } = print;
   const { replied } = useReply(useCallback(() => api.call('readLockUp', { query: {} }), [api]));
   if (replied.kind === 'loading') return <main class="page" aria-busy="true" />;
   if (replied.kind === 'failed') {
     return (
       <main class="page">
-        <h1>The card cannot be drawn</h1>
+        <h1>{print.cardNotDrawn}</h1>
         <ProblemNote problem={replied.problem} />
       </main>
     );
   }
   return (
-    <Sheet
-      title="Card for the door"
-      how="A4 upright. Hang it at eye level on the inside of the door that is locked last."
-    >
-      <section class="door-card" aria-label="Card">
-        <p class="door-card-name">Before you lock up</p>
-        <p>
-          On every day of painting, oiling or sanding. Ticking proves nothing: look at it, touch it.
-        </p>
+    <Sheet title={door.title} how={door.how[units]}>
+      <section class="door-card" aria-label={print.card}>
+        <p class="door-card-name">{door.name}</p>
+        <p>{door.when}</p>
         <ol>
           {replied.reply.card.map(({ title, text }) => (
             <li key={title}>
-              <strong>{title}.</strong> {text}
+              {door.line(
+                <strong>
+                  <InEnglish text={title} />.
+                </strong>,
+                <InEnglish text={text} />,
+              )}
             </li>
           ))}
         </ol>
-        <p class="door-card-fire">
-          Smoke or a smell of burning: everybody out, shut the door, call the fire service:
-          ____________. Our address: ____________________________
-        </p>
-        <p class="door-card-foot">
-          Common practice; local codes and the paint maker’s sheet come first.
-        </p>
+        <p class="door-card-fire">{door.fire}</p>
+        <p class="door-card-foot">{door.foot}</p>
       </section>
     </Sheet>
   );

@@ -1,14 +1,18 @@
 import { useCallback } from 'preact/hooks';
+import { mixtureLine, withinSentence } from '../format/lists.ts';
 import { ProblemNote } from '../forms/problem-note.tsx';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
-import { mixtureWords, speciesWords, surfaceWords } from '../words/thing-words.ts';
 import { BatchCode, PhoneAddress, usePhoneAddress } from './batch-link.tsx';
 import { Sheet } from './sheet.tsx';
 
 /** A card that hangs on the rack: which boards, which coats, and a QR code to their page. */
 export function RackCard({ given }: { given: URLSearchParams }) {
-  const { api, live, calendar } = useShed();
+  const { api, live } = useShed();
+  const { words, figures, calendar, locale, units } = useReader();
+  const { print, things } = words;
+  const { rack } = print;
   const phone = usePhoneAddress();
   const id = given.get('batchId') ?? '';
   const { replied } = useReply(
@@ -18,7 +22,7 @@ export function RackCard({ given }: { given: URLSearchParams }) {
   if (replied.kind === 'failed') {
     return (
       <main class="page">
-        <h1>The card cannot be drawn</h1>
+        <h1>{print.cardNotDrawn}</h1>
         <ProblemNote problem={replied.problem} />
       </main>
     );
@@ -27,19 +31,20 @@ export function RackCard({ given }: { given: URLSearchParams }) {
   const { count, lengthMm, widthMm, thicknessMm } = batch.boards;
   const place = live.overview.value?.places.find((one) => one.id === batch.placeId);
   return (
-    <Sheet
-      title="Card for the rack"
-      how="A5 across. Hang it where a wet board cannot touch it; the code opens the page of these boards on a phone."
-    >
+    <Sheet title={rack.title} how={rack.how[units]}>
       <PhoneAddress {...phone} />
-      <section class="rack-card" aria-label="Card">
+      <section class="rack-card" aria-label={print.card}>
         <div class="rack-card-head">
           <div>
             <p class="rack-card-name">{batch.name}</p>
             <p>{place?.name ?? ''}</p>
             <p>
-              {count} × {speciesWords[batch.species]}, {surfaceWords[batch.surface].toLowerCase()},{' '}
-              {lengthMm} × {widthMm} × {thicknessMm} mm
+              {rack.boards(
+                figures.number(count),
+                things.species[batch.species],
+                withinSentence(things.surfaces[batch.surface], locale),
+                figures.sizes('lengthMm', lengthMm, widthMm, thicknessMm),
+              )}
             </p>
           </div>
           <BatchCode id={batch.id} address={phone.address} mm={45} />
@@ -47,10 +52,10 @@ export function RackCard({ given }: { given: URLSearchParams }) {
         <table>
           <thead>
             <tr>
-              <th scope="col">Coat</th>
-              <th scope="col">Mixture</th>
-              <th scope="col">Last board done</th>
-              <th scope="col">Felt dry</th>
+              <th scope="col">{rack.coat}</th>
+              <th scope="col">{rack.mixture}</th>
+              <th scope="col">{rack.lastBoardDone}</th>
+              <th scope="col">{rack.feltDry}</th>
             </tr>
           </thead>
           <tbody>
@@ -59,7 +64,7 @@ export function RackCard({ given }: { given: URLSearchParams }) {
               return (
                 <tr key={planned.name}>
                   <th scope="row">{planned.name}</th>
-                  <td>{mixtureWords(planned.mixture)}</td>
+                  <td>{mixtureLine(planned.mixture, things)}</td>
                   <td>{coat ? calendar.exact(Date.parse(coat.finishedAt)) : ''}</td>
                   <td />
                 </tr>
@@ -67,9 +72,7 @@ export function RackCard({ given }: { given: URLSearchParams }) {
             })}
           </tbody>
         </table>
-        <p class="rack-card-foot">
-          Wet: do not touch but to test. Oily rags catch fire by themselves.
-        </p>
+        <p class="rack-card-foot">{rack.foot}</p>
       </section>
     </Sheet>
   );

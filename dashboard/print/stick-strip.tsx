@@ -1,17 +1,21 @@
 import { useCallback } from 'preact/hooks';
+import { plainList } from '../format/lists.ts';
 import { ProblemNote } from '../forms/problem-note.tsx';
 import { queryOfSheet } from '../pot/pot-query.ts';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 import { Sheet } from './sheet.tsx';
-import { longestStripMm, stripMarks } from './strip-marks.ts';
+import { checkLineMm, longestStripMm, stripMarks } from './strip-marks.ts';
 
 const stripWidthMm = 48;
-const checkMm = 100;
 
 /** A strip for the stirring stick with a mark for each part, at true size. */
 export function StickStrip({ given }: { given: URLSearchParams }) {
   const { api } = useShed();
+  const { words, figures, locale, units } = useReader();
+  const { print, things } = words;
+  const { strip } = print;
   const asked = given.toString();
   const ask = useCallback(
     () => api.call('mixture', { query: queryOfSheet(new URLSearchParams(asked)) }),
@@ -22,7 +26,7 @@ export function StickStrip({ given }: { given: URLSearchParams }) {
   if (replied.kind === 'failed') {
     return (
       <main class="page">
-        <h1>The strip cannot be drawn</h1>
+        <h1>{strip.notDrawn}</h1>
         <ProblemNote problem={replied.problem} />
       </main>
     );
@@ -31,24 +35,20 @@ export function StickStrip({ given }: { given: URLSearchParams }) {
   if (pot === null) {
     return (
       <main class="page">
-        <h1>The strip cannot be drawn</h1>
-        <p>
-          Nobody said how wide the pot is. <a href="#/pot">Back to the pot</a>
-        </p>
+        <h1>{strip.notDrawn}</h1>
+        <p>{strip.noWidth(<a href="#/pot">{strip.back}</a>)}</p>
       </main>
     );
   }
-  const { heightMm, marks } = stripMarks(pot);
+  const { heightMm, marks } = stripMarks(pot, ({ part, stickCm }) =>
+    strip.mark(things.ingredients[part], figures.mark(stickCm)),
+  );
+  const checkMm = checkLineMm[units];
+  const check = figures.asSet('lengthMm', checkMm);
   return (
-    <Sheet
-      title="Strip for the stirring stick"
-      how="Print it at 100 %, not fitted to the page, and hold a ruler to the line of 100 mm before you cut. The foot of the strip stands on the bottom of the pot."
-    >
-      {heightMm > longestStripMm && (
-        <p class="field-fault">
-          The strip is {heightMm} mm long and does not fit on a sheet of A4: take a wider pot or mix
-          less at once.
-        </p>
+    <Sheet title={strip.title} how={strip.how(check)}>
+      {heightMm > longestStripMm[units] && (
+        <p class="field-fault">{strip.tooLong[units](figures.measure('lengthMm', heightMm))}</p>
       )}
       <div class="strip-sheet">
         <svg
@@ -57,7 +57,13 @@ export function StickStrip({ given }: { given: URLSearchParams }) {
           height={`${heightMm}mm`}
           viewBox={`0 0 ${stripWidthMm} ${heightMm}`}
           role="img"
-          aria-label={`Strip with marks at ${marks.map((mark) => mark.words).join(', ')} cm`}
+          aria-label={strip.spoken(
+            plainList(
+              marks.map((mark) => mark.words),
+              locale,
+            ),
+            figures.unit('lengthCm'),
+          )}
         >
           <rect
             x="0.1"
@@ -67,7 +73,7 @@ export function StickStrip({ given }: { given: URLSearchParams }) {
             class="strip-cut"
           />
           <text x="1.5" y="5" class="strip-words">
-            {coatName ?? 'Mixture'}
+            {coatName ?? print.mixture}
           </text>
           {marks.map((mark) => (
             <g key={mark.words}>
@@ -97,11 +103,11 @@ export function StickStrip({ given }: { given: URLSearchParams }) {
           height="9mm"
           viewBox={`0 0 ${checkMm} 9`}
           role="img"
-          aria-label="A line of 100 millimetres to measure against"
+          aria-label={strip.checkSpoken(check)}
         >
           <path d={`M0.15 0.5v4M${checkMm - 0.15} 0.5v4M0 2.5h${checkMm}`} class="strip-mark" />
           <text x="2" y="7.8" class="strip-words">
-            this line is 100 mm long
+            {strip.check(check)}
           </text>
         </svg>
       </div>

@@ -1,9 +1,16 @@
 import type { MixtureReply } from '../../daemon/contract/mixture.ts';
+import type { UnitSystem } from '../format/units.ts';
 
 type Pot = NonNullable<MixtureReply['pot']>;
 
-/** Longer than this a strip does not fit on a sheet of A4 with its margins, mm. */
-export const longestStripMm = 250;
+/**
+ * Longer than this a strip does not fit on the reader’s paper with its margins, mm.
+ *
+ * **Source:** A4 is 297 mm high (ISO 216), a letter sheet 11 in (ANSI/ASME Y14.1, from memory).
+ */
+export const longestStripMm: Readonly<Record<UnitSystem, number>> = { metric: 250, us: 235 };
+/** The line to lay a ruler on, mm: 100 mm or 4 in. */
+export const checkLineMm: Readonly<Record<UnitSystem, number>> = { metric: 100, us: 101.6 };
 /** Above the last mark, for the thumb, mm. */
 const thumbMm = 12;
 /** Labels nearer together than this run into each other, mm. */
@@ -17,14 +24,21 @@ export interface StripMark {
   labelMm: number;
 }
 
-/** The strip that is glued to a stick: how long, and where its marks are. */
-export function stripMarks(pot: Pot): { heightMm: number; marks: StripMark[] } {
+/**
+ * The strip that is glued to a stick: how long, and where its marks are.
+ *
+ * @param words - what is written beside a mark
+ */
+export function stripMarks(
+  pot: Pot,
+  words: (mark: Pot['marks'][number]) => string,
+): { heightMm: number; marks: StripMark[] } {
   let below = Number.NEGATIVE_INFINITY;
-  const marks = pot.marks.map(({ words, stickCm }) => {
-    const fromBottomMm = stickCm * 10;
+  const marks = pot.marks.map((mark) => {
+    const fromBottomMm = mark.stickCm * 10;
     const label = Math.max(fromBottomMm, below + labelMm);
     below = label;
-    return { words: `${words} ${stickCm.toFixed(1)}`, fromBottomMm, labelMm: label };
+    return { words: words(mark), fromBottomMm, labelMm: label };
   });
   const top = Math.max(0, ...marks.map((mark) => mark.labelMm));
   return { heightMm: Math.ceil(top + thumbMm), marks };

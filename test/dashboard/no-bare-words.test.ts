@@ -19,8 +19,6 @@ const stillToDo: readonly string[] = [
   'forms/',
   'more/more-page',
   'notices/',
-  'pot/',
-  'print/',
   'report/',
   'setup/',
   'topics/',
