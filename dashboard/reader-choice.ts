@@ -1,7 +1,13 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import { preferredUnits, type UnitSystem } from './format/units.ts';
 import { createReader, type Reader } from './reader.ts';
-import { type FirstWords, firstWords, restWords, type Words } from './words/catalogue.ts';
+import {
+  daemonWording,
+  type FirstWords,
+  firstWords,
+  restWords,
+  type Words,
+} from './words/catalogue.ts';
 import { type Language, languages, preferredLanguage } from './words/language.ts';
 
 /** What this device was told; null for “as the device itself”. */
@@ -41,11 +47,12 @@ export async function createReaderChoice(
   async function show(next: Choice): Promise<void> {
     const language = next.language ?? preferredLanguage(wanted);
     const units = next.units ?? preferredUnits(wanted);
-    const [first, rest] = await Promise.all([
+    const [first, wording, rest] = await Promise.all([
       firstWords(language),
+      daemonWording(language),
       hasRest ? restWords(language) : null,
     ]);
-    reader.value = createReader(language, units, wordsOf(first, rest ?? {}), wanted);
+    reader.value = createReader(language, units, wordsOf(first, rest ?? {}), wording, wanted);
   }
 
   await show(choice.value);

@@ -1,16 +1,16 @@
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
+import type { Sentence } from '../daemon/contract/sentence.ts';
+import { type SomeWording, say } from '../daemon/wording/sentence.ts';
 import { type Calendar, createCalendar } from './format/calendar.ts';
 import { createFigures, type Figures } from './format/reader-figures.ts';
+import { createSpeaker } from './format/reader-speaker.ts';
 import type { UnitSystem } from './format/units.ts';
 import type { Words } from './words/catalogue.ts';
 import { type Language, localeFor } from './words/language.ts';
 
-/** A sentence of the daemon: its English text, and what it takes to say it otherwise. */
-export interface Sentence {
-  readonly code: string;
-  readonly text: string;
-}
+/** A sentence as a reply has it; of those that have no code yet, the English text alone. */
+export type Told = Pick<Sentence, 'code' | 'text' | 'values'>;
 
 /** Whoever reads this page: in which words, figures, units and dates. */
 export interface Reader {
@@ -22,27 +22,32 @@ export interface Reader {
   readonly figures: Figures;
   readonly calendar: Calendar;
   /** A reason, caution, notice … of the daemon in the reader’s words. */
-  say(sentence: Sentence): string;
+  say(sentence: Told): string;
 }
 
 /**
+ * @param wording - the daemon’s sentences in that language
  * @param wanted - the device’s languages, for the ways of a region
  */
 export function createReader(
   language: Language,
   units: UnitSystem,
   words: Words,
+  wording: SomeWording,
   wanted: readonly string[],
 ): Reader {
   const locale = localeFor(language, wanted);
+  const figures = createFigures(locale, units);
+  const calendar = createCalendar(undefined, locale);
+  const speaker = createSpeaker(locale, units, figures, calendar);
   return {
     language,
     locale,
     units,
     words,
-    figures: createFigures(locale, units),
-    calendar: createCalendar(undefined, locale),
-    say: ({ text }) => text,
+    figures,
+    calendar,
+    say: (sentence) => say(wording, sentence, speaker),
   };
 }
 

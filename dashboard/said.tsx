@@ -1,7 +1,7 @@
-import { type Sentence, useReader } from './reader.ts';
+import { type Told, useReader } from './reader.ts';
 
 /** A sentence of the daemon in the reader’s words; marked as English where it is known in no other. */
-export function Said({ sentence }: { sentence: Sentence }) {
+export function Said({ sentence }: { sentence: Told }) {
   const said = useReader().say(sentence);
   return said === sentence.text ? <InEnglish text={said} /> : said;
 }

@@ -1,3 +1,4 @@
+import type { SomeWording } from '../../daemon/wording/sentence.ts';
 import type { first as englishFirst } from './en/first.ts';
 import type { rest as englishRest } from './en/rest.ts';
 import type { Language } from './language.ts';
@@ -11,13 +12,16 @@ export type Words = FirstWords & RestWords;
 interface Parts {
   readonly first: () => Promise<FirstWords>;
   readonly rest: () => Promise<RestWords>;
+  /** What the daemon says: reasons, cautions, notices. */
+  readonly wording: () => Promise<SomeWording>;
 }
 
-/** Each language in two parts, so that a wall fetches the small one of its own language alone. */
+/** Each language in parts, so that a wall fetches the small one of its own language alone. */
 const catalogues: Readonly<Partial<Record<Language, Parts>>> & { readonly en: Parts } = {
   en: {
     first: async () => (await import('./en/first.ts')).first,
     rest: async () => (await import('./en/rest.ts')).rest,
+    wording: async () => (await import('../../daemon/wording/en.ts')).en,
   },
 };
 
@@ -29,6 +33,11 @@ export function firstWords(language: Language): Promise<FirstWords> {
 /** Fetches the words of all other pages. */
 export function restWords(language: Language): Promise<RestWords> {
   return partsOf(language).rest();
+}
+
+/** Fetches the sentences of the daemon. */
+export function daemonWording(language: Language): Promise<SomeWording> {
+  return partsOf(language).wording();
 }
 
 function partsOf(language: Language): Parts {
