@@ -2,24 +2,26 @@ import { useCallback } from 'preact/hooks';
 import type { Session } from '../../daemon/contract/access.ts';
 import { ProblemNote } from '../forms/problem-note.tsx';
 import { useSending } from '../forms/use-sending.ts';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
-import { standingWords } from '../words/access-words.ts';
 import { BrokerPanel } from './broker-panel.tsx';
 import { ChoosePinForm } from './choose-pin-form.tsx';
 import { DeviceList } from './device-list.tsx';
 import { LogInForm } from './log-in-form.tsx';
 import { PairForm } from './pair-form.tsx';
+import { standingLine } from './standing-line.ts';
 
 /** Who may do what from here: log-in, PINs, tablets and devices. */
 export function AccessPage() {
   const { api, live } = useShed();
+  const { access } = useReader().words;
   const { replied, again } = useReply(useCallback(() => api.call('readSession', {}), [api]));
   if (replied.kind === 'loading') return <main class="page" aria-busy="true" />;
   if (replied.kind === 'failed') {
     return (
       <main class="page access">
-        <h1>Access</h1>
+        <h1>{access.title}</h1>
         <ProblemNote problem={replied.problem} />
       </main>
     );
@@ -31,8 +33,8 @@ export function AccessPage() {
   };
   return (
     <main class="page access">
-      <h1>Access</h1>
-      <p class="access-standing">{standingWords(session)}</p>
+      <h1>{access.title}</h1>
+      <p class="access-standing">{standingLine(session, access)}</p>
       <div class="setup-columns">
         {session.by === 'log-in' ? (
           <LoggedIn session={session} onChanged={changed} />
@@ -42,7 +44,7 @@ export function AccessPage() {
       </div>
       {session.role === 'own' && (
         <section class="panel" aria-labelledby="broker-title">
-          <h2 id="broker-title">Who may publish readings</h2>
+          <h2 id="broker-title">{access.broker.title}</h2>
           <BrokerPanel />
         </section>
       )}
@@ -56,40 +58,32 @@ interface PartProps {
 }
 
 function Stranger({ session, onChanged }: PartProps) {
+  const { words } = useReader();
+  const { choosePin, pairing } = words.access;
   const { pinSet, by } = session;
   return (
     <>
       <section class="panel" aria-labelledby="pin-title">
-        <h2 id="pin-title">{pinSet ? 'Log in' : 'Choose a PIN'}</h2>
+        <h2 id="pin-title">{pinSet ? words.pin.logIn : choosePin.title}</h2>
         {pinSet && <LogInForm onLoggedIn={onChanged} />}
         {!pinSet && by === 'this-computer' && (
           <>
-            <p>
-              With a PIN, work can be recorded from any phone in the shed. From then on this
-              computer asks for it too.
-            </p>
+            <p>{choosePin.whyHere}</p>
             <ChoosePinForm whose="own" proof="none" onSet={onChanged} />
           </>
         )}
         {!pinSet && by !== 'this-computer' && (
           <>
-            <p>
-              The daemon printed a code when it started. It shows that you are the one who runs it.
-            </p>
+            <p>{choosePin.whyCode}</p>
             <ChoosePinForm whose="own" proof="set-up-code" onSet={onChanged} />
           </>
         )}
-        {pinSet && (
-          <p class="quiet">
-            Who has forgotten the PIN sets a new one on the computer itself, with{' '}
-            <code>boardcure pin</code>.
-          </p>
-        )}
+        {pinSet && <p class="quiet">{choosePin.forgotten(<code>boardcure pin</code>)}</p>}
       </section>
       {pinSet && by !== 'pairing' && (
         <section class="panel" aria-labelledby="pair-title">
-          <h2 id="pair-title">Make this a wall tablet</h2>
-          <p>A paired tablet may look for as long as nobody unpairs it, and change nothing.</p>
+          <h2 id="pair-title">{pairing.title}</h2>
+          <p>{pairing.about}</p>
           <PairForm onPaired={onChanged} />
         </section>
       )}
@@ -99,6 +93,7 @@ function Stranger({ session, onChanged }: PartProps) {
 
 function LoggedIn({ session, onChanged }: PartProps) {
   const { api } = useShed();
+  const { access } = useReader().words;
   const sending = useSending();
   const isOwner = session.role === 'own';
 
@@ -109,28 +104,28 @@ function LoggedIn({ session, onChanged }: PartProps) {
   return (
     <>
       <section class="panel" aria-labelledby="this-title">
-        <h2 id="this-title">This device</h2>
-        <p>It is called “{session.device}”, and stays logged in while it is used.</p>
+        <h2 id="this-title">{access.thisDevice.title}</h2>
+        <p>{access.thisDevice.called(session.device ?? '')}</p>
         <button type="button" class="button" disabled={sending.busy} onClick={() => void logOut()}>
-          Log out
+          {access.thisDevice.logOut}
         </button>
       </section>
       {isOwner && (
         <section class="panel" aria-labelledby="device-title">
-          <h2 id="device-title">Devices</h2>
+          <h2 id="device-title">{access.devices.title}</h2>
           <DeviceList onLoggedOut={onChanged} />
         </section>
       )}
       {isOwner && (
         <section class="panel" aria-labelledby="own-title">
-          <h2 id="own-title">Change the PIN</h2>
-          <p>Whoever was logged in by the old one logs in again.</p>
+          <h2 id="own-title">{access.changePin.title}</h2>
+          <p>{access.changePin.about}</p>
           <ChoosePinForm whose="own" proof="current-pin" onSet={onChanged} />
         </section>
       )}
       {isOwner && (
         <section class="panel" aria-labelledby="second-title">
-          <h2 id="second-title">A second PIN</h2>
+          <h2 id="second-title">{access.secondPin.title}</h2>
           <SecondPin session={session} onChanged={onChanged} />
         </section>
       )}
@@ -140,6 +135,7 @@ function LoggedIn({ session, onChanged }: PartProps) {
 
 function SecondPin({ session, onChanged }: PartProps) {
   const { api } = useShed();
+  const { secondPin } = useReader().words.access;
   const sending = useSending();
 
   async function remove(): Promise<void> {
@@ -151,10 +147,7 @@ function SecondPin({ session, onChanged }: PartProps) {
 
   return (
     <>
-      <p>
-        For those who record work and should leave settings and devices alone.{' '}
-        {session.operatorPinSet ? 'One is set.' : 'None is set.'}
-      </p>
+      <p>{session.operatorPinSet ? secondPin.isSet : secondPin.isNotSet}</p>
       <ChoosePinForm whose="operate" proof="none" onSet={onChanged} />
       {session.operatorPinSet && (
         <button
@@ -163,7 +156,7 @@ function SecondPin({ session, onChanged }: PartProps) {
           disabled={sending.busy}
           onClick={() => void remove()}
         >
-          Remove the second PIN
+          {secondPin.remove}
         </button>
       )}
     </>

@@ -2,7 +2,11 @@ import { useState } from 'preact/hooks';
 import type { MqttAccess, MqttMode } from '../../daemon/contract/mqtt-access.ts';
 import { ProblemNote } from '../forms/problem-note.tsx';
 import { useSending } from '../forms/use-sending.ts';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
+
+/** More listeners than this are only counted. */
+const MOST_NAMED = 5;
 
 /** Closes the broker once everything in use is paired, or may fall silent by name. */
 export function BrokerClosing({
@@ -13,12 +17,15 @@ export function BrokerClosing({
   onChanged: () => void;
 }) {
   const { api } = useShed();
+  const { broker } = useReader().words.access;
   const sending = useSending();
   const [granted, setGranted] = useState<readonly string[]>([]);
   const [listeners, setListeners] = useState(false);
   const silent = access.sensors.filter(({ pairing }) => pairing !== 'paired');
   const open = silent.filter(({ id }) => !granted.includes(id));
   const hearers = [...new Set(access.listeners.map(({ client }) => client))];
+  const clients = hearers.slice(0, MOST_NAMED).join(', ');
+  const more = hearers.length - MOST_NAMED;
   const ready = open.length === 0 && (hearers.length === 0 || listeners);
 
   async function change(mode: MqttMode): Promise<void> {
@@ -39,7 +46,7 @@ export function BrokerClosing({
           disabled={sending.busy}
           onClick={() => void change('open')}
         >
-          Open it again for everyone
+          {broker.open}
         </button>
         <ProblemNote problem={sending.problem} />
       </>
@@ -47,15 +54,11 @@ export function BrokerClosing({
   }
   return (
     <div class="closing">
-      <h3>Close it</h3>
-      {silent.length === 0 && hearers.length === 0 && (
-        <p>Every sensor in use publishes under its name: nothing falls silent.</p>
-      )}
+      <h3>{broker.closeTitle}</h3>
+      {silent.length === 0 && hearers.length === 0 && <p>{broker.nothingFallsSilent}</p>}
       {silent.length > 0 && (
         <>
-          <p>
-            These would no longer be heard. Pair them first, or tick those that may fall silent.
-          </p>
+          <p>{broker.someFallSilent}</p>
           {silent.map(({ id, name }) => (
             <label key={id} class="tick">
               <input
@@ -69,7 +72,7 @@ export function BrokerClosing({
                   )
                 }
               />
-              {name ?? id} may fall silent
+              {broker.mayFallSilent(name ?? id)}
             </label>
           ))}
         </>
@@ -81,8 +84,7 @@ export function BrokerClosing({
             checked={listeners}
             onChange={(event) => setListeners(event.currentTarget.checked)}
           />
-          These listeners without a name may hear nothing more: {hearers.slice(0, 5).join(', ')}
-          {hearers.length > 5 && ` and ${hearers.length - 5} more`}
+          {more > 0 ? broker.listenersSilentMore(clients, more) : broker.listenersSilent(clients)}
         </label>
       )}
       <button
@@ -91,7 +93,7 @@ export function BrokerClosing({
         disabled={sending.busy || !ready}
         onClick={() => void change('closed')}
       >
-        Close the broker
+        {broker.close}
       </button>
       <ProblemNote problem={sending.problem} />
     </div>

@@ -3,6 +3,7 @@ import { TextField } from '../forms/field.tsx';
 import { PinField } from '../forms/pin-field.tsx';
 import { textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { AccessForm } from './access-form.tsx';
 
@@ -17,6 +18,7 @@ interface ChoosePinProps {
 /** Sets a PIN for the first time, or changes it. */
 export function ChoosePinForm({ whose, proof, onSet }: ChoosePinProps) {
   const { api } = useShed();
+  const { choosePin } = useReader().words.access;
   const sending = useSending();
   const { problem } = sending;
 
@@ -39,16 +41,16 @@ export function ChoosePinForm({ whose, proof, onSet }: ChoosePinProps) {
     <AccessForm sending={sending} onSend={choose}>
       {proof === 'set-up-code' && (
         <TextField
-          label="Set-up code"
+          label={choosePin.code}
           name="code"
           pointer="/setUpCode"
           problem={problem}
-          hint="The daemon printed it when it started; it looks like 7KQ2-9WHD-4TXM"
+          hint={choosePin.codeHint}
         />
       )}
       {proof === 'current-pin' && (
         <PinField
-          label="Current PIN"
+          label={choosePin.current}
           name="current"
           isNew={false}
           pointer="/currentPin"
@@ -56,15 +58,15 @@ export function ChoosePinForm({ whose, proof, onSet }: ChoosePinProps) {
         />
       )}
       <PinField
-        label="New PIN"
+        label={choosePin.fresh}
         name="new"
         isNew
         pointer="/pin"
         problem={problem}
-        hint="Six figures or letters at least, no row like 123456"
+        hint={choosePin.freshHint}
       />
       <button type="submit" class="button button-main">
-        {whose === 'own' ? 'Set the PIN' : 'Set the second PIN'}
+        {whose === 'own' ? choosePin.set : choosePin.setSecond}
       </button>
     </AccessForm>
   );

@@ -1,18 +1,19 @@
 import { useCallback, useState } from 'preact/hooks';
 import type { Device, PairingCode } from '../../daemon/contract/access.ts';
-import { agoWords } from '../format/painters-time.ts';
+import { agoOf } from '../format/painters-time.ts';
 import { TextField } from '../forms/field.tsx';
 import { ProblemNote } from '../forms/problem-note.tsx';
 import { textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
-import { deviceKindWords, roleWords } from '../words/access-words.ts';
 import { AccessForm } from './access-form.tsx';
 
 /** Who is logged in or paired, how to send one away, and how to let a tablet in. */
 export function DeviceList({ onLoggedOut }: { onLoggedOut: () => void }) {
   const { api } = useShed();
+  const { devices: words, pairing } = useReader().words.access;
   const { replied, again } = useReply(useCallback(() => api.call('listDevices', {}), [api]));
   const sending = useSending();
   const [sure, setSure] = useState(false);
@@ -46,18 +47,18 @@ export function DeviceList({ onLoggedOut }: { onLoggedOut: () => void }) {
             disabled={sending.busy}
             onClick={() => void endAll()}
           >
-            Log out everywhere, here too
+            {words.endAllSurely}
           </button>
           <button type="button" class="button" onClick={() => setSure(false)}>
-            Leave it
+            {words.leave}
           </button>
         </div>
       ) : (
         <button type="button" class="button button-quiet" onClick={() => setSure(true)}>
-          Log out everywhere
+          {words.endAll}
         </button>
       )}
-      <h3>Let a wall tablet in</h3>
+      <h3>{pairing.letIn}</h3>
       <TabletForm />
     </>
   );
@@ -71,32 +72,38 @@ interface DeviceEntryProps {
 
 function DeviceEntry({ device, busy, onEnd }: DeviceEntryProps) {
   const now = useShed().live.deviceNow.value;
+  const { access, times } = useReader().words;
+  const words = access.devices;
   const { kind, role, name, seenAt, isThis } = device;
   return (
     <li>
-      <p class="device-name">
-        {name}
-        {isThis && ' (this device)'}
-      </p>
+      <p class="device-name">{isThis ? words.thisOne(name) : name}</p>
       <p class="device-state quiet">
-        {deviceKindWords[kind]}, {roleWords[role]}
-        {seenAt !== null && `, seen ${agoWords(Date.parse(seenAt), now)}`}
+        {seenAt === null
+          ? words.state(words.kinds[kind], words.roles[role])
+          : words.stateSeen(
+              words.kinds[kind],
+              words.roles[role],
+              times.ago(agoOf(Date.parse(seenAt), now)),
+            )}
       </p>
       <button
         type="button"
         class="button"
         disabled={busy}
-        aria-label={`${kind === 'tablet' ? 'Unpair' : 'Log out'} ${name}`}
+        aria-label={words.endNamed[kind](name)}
         onClick={() => void onEnd(device)}
       >
-        {kind === 'tablet' ? 'Unpair' : 'Log out'}
+        {words.end[kind]}
       </button>
     </li>
   );
 }
 
 function TabletForm() {
-  const { api, calendar } = useShed();
+  const { api } = useShed();
+  const { words, calendar } = useReader();
+  const { pairing } = words.access;
   const sending = useSending();
   const [code, setCode] = useState<PairingCode | null>(null);
 
@@ -111,22 +118,14 @@ function TabletForm() {
   return (
     <>
       <AccessForm sending={sending} onSend={make}>
-        <TextField
-          label="What the tablet is called"
-          name="name"
-          pointer="/name"
-          problem={sending.problem}
-        />
+        <TextField label={pairing.name} name="name" pointer="/name" problem={sending.problem} />
         <button type="submit" class="button">
-          Make a pairing code
+          {pairing.makeCode}
         </button>
       </AccessForm>
       {code !== null && (
         <div class="shown-once" role="status">
-          <p>
-            On the tablet open this page, “Access”, and type for {code.name}, until{' '}
-            {calendar.exact(Date.parse(code.expiresAt))}:
-          </p>
+          <p>{pairing.typeThere(code.name, calendar.exact(Date.parse(code.expiresAt)))}</p>
           <p class="shown-once-text">{code.code}</p>
         </div>
       )}

@@ -3,12 +3,14 @@ import { TextField } from '../forms/field.tsx';
 import { PinField } from '../forms/pin-field.tsx';
 import { textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { AccessForm } from './access-form.tsx';
 
 /** Asks for the PIN. */
 export function LogInForm({ onLoggedIn }: { onLoggedIn: (session: Session) => void }) {
   const { api } = useShed();
+  const { pin } = useReader().words;
   const sending = useSending();
 
   async function logIn(form: FormData): Promise<unknown> {
@@ -24,16 +26,22 @@ export function LogInForm({ onLoggedIn }: { onLoggedIn: (session: Session) => vo
 
   return (
     <AccessForm sending={sending} onSend={logIn}>
-      <PinField label="PIN" name="pin" isNew={false} pointer="/pin" problem={sending.problem} />
+      <PinField
+        label={pin.label}
+        name="pin"
+        isNew={false}
+        pointer="/pin"
+        problem={sending.problem}
+      />
       <TextField
-        label="What this device is called"
+        label={pin.device}
         name="device"
         pointer="/device"
         problem={sending.problem}
-        hint="May be left out; it stands in the list of devices"
+        hint={pin.deviceHint}
       />
       <button type="submit" class="button button-main">
-        Log in
+        {pin.logIn}
       </button>
     </AccessForm>
   );

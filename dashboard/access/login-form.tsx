@@ -1,23 +1,21 @@
 import { useState } from 'preact/hooks';
-import type { MadeMqttLogin } from '../../daemon/contract/mqtt-access.ts';
+import type { MadeMqttLogin, MqttLogin } from '../../daemon/contract/mqtt-access.ts';
 import { Choice } from '../forms/choice.tsx';
 import { TextField } from '../forms/field.tsx';
 import { textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { AccessForm } from './access-form.tsx';
 
-const kinds = [
-  { value: 'node', words: 'Sends readings' },
-  { value: 'listener', words: 'Only listens' },
-  { value: 'forecaster', words: 'Sends a forecast' },
-] as const;
+const kinds: readonly MqttLogin['kind'][] = ['node', 'listener', 'forecaster'];
 
 /** Makes a name and a password for anything that is not one sensor. */
 export function LoginForm({ onMade }: { onMade: (login: MadeMqttLogin) => void }) {
   const { api } = useShed();
+  const { broker } = useReader().words.access;
   const sending = useSending();
-  const [kind, setKind] = useState<(typeof kinds)[number]['value']>('node');
+  const [kind, setKind] = useState<MqttLogin['kind']>('node');
   const { problem } = sending;
 
   async function make(form: FormData): Promise<unknown> {
@@ -35,25 +33,31 @@ export function LoginForm({ onMade }: { onMade: (login: MadeMqttLogin) => void }
 
   return (
     <AccessForm sending={sending} onSend={make}>
-      <Choice legend="What it does" name="kind" options={kinds} value={kind} onChange={setKind} />
+      <Choice
+        legend={broker.does}
+        name="kind"
+        options={kinds.map((value) => ({ value, words: broker.kinds[value] }))}
+        value={kind}
+        onChange={setKind}
+      />
       <TextField
-        label="User name"
+        label={broker.userName}
         name="name"
         pointer="/name"
         problem={problem}
-        hint="Letters, figures, dot, dash and underscore"
+        hint={broker.userNameHint}
       />
       {kind === 'node' && (
         <TextField
-          label="Sensors that it sends for"
+          label={broker.sendsFor}
           name="sensors"
           pointer="/sensors"
           problem={problem}
-          hint="Their ids, with commas between"
+          hint={broker.sendsForHint}
         />
       )}
       <button type="submit" class="button">
-        Make a name and a password
+        {broker.makeLogin}
       </button>
     </AccessForm>
   );

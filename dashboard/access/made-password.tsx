@@ -1,20 +1,19 @@
 import type { MadeMqttLogin } from '../../daemon/contract/mqtt-access.ts';
+import { useReader } from '../reader.ts';
 
 /** A password, shown this once: only its hash is kept. */
 export function MadePassword({ made }: { made: MadeMqttLogin | null }) {
+  const { broker } = useReader().words.access;
   if (made === null) return null;
   return (
     <div class="shown-once" role="status">
-      <p>
-        Put this into the node now. It is shown this once; who loses it takes the name away and
-        makes a new one.
-      </p>
+      <p>{broker.shownOnce}</p>
       <dl class="shown-once-pair">
-        <dt>User name</dt>
+        <dt>{broker.userName}</dt>
         <dd>
           <code>{made.name}</code>
         </dd>
-        <dt>Password</dt>
+        <dt>{broker.password}</dt>
         <dd class="shown-once-text">{made.password}</dd>
       </dl>
     </div>

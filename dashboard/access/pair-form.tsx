@@ -1,12 +1,14 @@
 import { TextField } from '../forms/field.tsx';
 import { textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { AccessForm } from './access-form.tsx';
 
 /** Pairs the device that shows this page, with a code made on another. */
 export function PairForm({ onPaired }: { onPaired: () => void }) {
   const { api } = useShed();
+  const { pairing } = useReader().words.access;
   const sending = useSending();
 
   async function pair(form: FormData): Promise<unknown> {
@@ -20,14 +22,14 @@ export function PairForm({ onPaired }: { onPaired: () => void }) {
   return (
     <AccessForm sending={sending} onSend={pair}>
       <TextField
-        label="Pairing code"
+        label={pairing.code}
         name="code"
         pointer="/code"
         problem={sending.problem}
-        hint="Made under Access on a device that is logged in; good for ten minutes"
+        hint={pairing.codeHint}
       />
       <button type="submit" class="button">
-        Pair this device
+        {pairing.pair}
       </button>
     </AccessForm>
   );

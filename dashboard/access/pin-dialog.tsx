@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { LogInForm } from './log-in-form.tsx';
 
@@ -10,6 +11,7 @@ export function PinDialog() {
 
 function OpenDialog() {
   const { prompt, live } = useShed();
+  const { pin } = useReader().words;
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => dialog.current?.showModal(), []);
   return (
@@ -19,8 +21,8 @@ function OpenDialog() {
       aria-labelledby="pin-dialog-title"
       onCancel={() => prompt.answer(false)}
     >
-      <h2 id="pin-dialog-title">This needs the PIN</h2>
-      <p class="pin-dialog-why">What you entered is kept, and sent once you are logged in.</p>
+      <h2 id="pin-dialog-title">{pin.needed}</h2>
+      <p class="pin-dialog-why">{pin.keptUntilThen}</p>
       <LogInForm
         onLoggedIn={() => {
           live.reopen();
@@ -28,7 +30,7 @@ function OpenDialog() {
         }}
       />
       <button type="button" class="button button-quiet" onClick={() => prompt.answer(false)}>
-        Not now
+        {pin.notNow}
       </button>
     </dialog>
   );

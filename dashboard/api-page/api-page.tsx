@@ -1,5 +1,6 @@
 import { useCallback } from 'preact/hooks';
 import { ProblemNote } from '../forms/problem-note.tsx';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 import { type ListedRoute, listRoutes } from './route-listing.ts';
@@ -9,19 +10,18 @@ const DOCUMENT = '/api/v1/openapi.json';
 /** The daemon’s routes, read from its own description of them. */
 export function ApiPage() {
   const { api } = useShed();
+  const { apiPage } = useReader().words;
   const { replied } = useReply(useCallback(() => api.document(DOCUMENT), [api]));
   return (
     <main class="page api">
-      <h1>For programs</h1>
+      <h1>{apiPage.title}</h1>
       <p class="lead">
-        What the pages here show, other programs can read and write the same way. JSON, times in ISO
-        8601 UTC, temperatures in °C. Live changes come as server-sent events from{' '}
-        <code>/api/v1/stream</code>. The whole description: <a href={DOCUMENT}>{DOCUMENT}</a>
+        {apiPage.about(<code>/api/v1/stream</code>, <a href={DOCUMENT}>{DOCUMENT}</a>)}
       </p>
       {replied.kind === 'failed' && <ProblemNote problem={replied.problem} />}
       {replied.kind === 'there' && (
         <ul class="route-list">
-          {listRoutes(replied.reply).map((route) => (
+          {listRoutes(replied.reply, apiPage).map((route) => (
             <RouteEntry key={`${route.method} ${route.path}`} route={route} />
           ))}
         </ul>
@@ -31,6 +31,7 @@ export function ApiPage() {
 }
 
 function RouteEntry({ route }: { route: ListedRoute }) {
+  const { apiPage } = useReader().words;
   const line = (
     <>
       <span class={`method method-${route.method.toLowerCase()}`}>{route.method}</span>{' '}
@@ -45,17 +46,20 @@ function RouteEntry({ route }: { route: ListedRoute }) {
         <table class="figures figures-wide">
           <thead>
             <tr>
-              <th scope="col">Field</th>
-              <th scope="col">Type</th>
-              <th scope="col">About</th>
+              <th scope="col">{apiPage.field}</th>
+              <th scope="col">{apiPage.type}</th>
+              <th scope="col">{apiPage.aboutField}</th>
             </tr>
           </thead>
           <tbody>
             {route.takes.map((field) => (
               <tr key={field.name}>
                 <th scope="row">
-                  <code>{field.name}</code>
-                  {field.must ? '' : ' (may be left out)'}
+                  {field.must ? (
+                    <code>{field.name}</code>
+                  ) : (
+                    apiPage.optional(<code>{field.name}</code>)
+                  )}
                 </th>
                 <td>{field.type}</td>
                 <td>{field.about}</td>

@@ -1,15 +1,13 @@
-import { cautions } from '../words/caution-words.ts';
+import { useReader } from '../reader.ts';
 
 /** The cautions of the trade, on one page that can be reached from everywhere. */
 export function CautionsPage() {
+  const { cautionsPage } = useReader().words;
   return (
     <main class="page prose">
-      <h1>Cautions</h1>
-      <p class="lead">
-        The usual ones of the trade. They do not replace the paint maker’s sheet, local codes or
-        licensed practice, which come first.
-      </p>
-      {cautions.map((caution) => (
+      <h1>{cautionsPage.title}</h1>
+      <p class="lead">{cautionsPage.lead}</p>
+      {cautionsPage.all.map((caution) => (
         <section key={caution.title} class="caution">
           <h2>{caution.title}</h2>
           {caution.lines.map((line) => (

@@ -1,15 +1,21 @@
 import { useCallback, useEffect } from 'preact/hooks';
 import type { Notice } from '../../daemon/contract/notice.ts';
 import type { NoticeChannels } from '../../daemon/contract/notice-channel.ts';
+import { lengthOf } from '../format/painters-time.ts';
+import { MISSING } from '../format/reader-figures.ts';
 import { ProblemNote } from '../forms/problem-note.tsx';
 import { useSending } from '../forms/use-sending.ts';
+import { useReader } from '../reader.ts';
 import { batchAddress } from '../router.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 
+const HOUR_MS = 3_600_000;
+
 /** The one list of what wants attention and what did, and how it is told. */
 export function NoticesPage() {
   const { api, live } = useShed();
+  const { words, say } = useReader();
   const notices = useReply(useCallback(() => api.call('listNotices', {}), [api]));
   const channels = useReply(useCallback(() => api.call('readNoticeChannels', {}), [api]));
   const overview = live.overview.value;
@@ -22,13 +28,13 @@ export function NoticesPage() {
   const cleared = all.filter(({ clearedAt }) => clearedAt !== null);
   return (
     <main class="page notices-page">
-      <h1>Notices</h1>
+      <h1>{words.notices.title}</h1>
       {notices.replied.kind === 'failed' && <ProblemNote problem={notices.replied.problem} />}
       {notices.replied.kind === 'there' && (
         <>
           <section aria-labelledby="open-title">
-            <h2 id="open-title">Open</h2>
-            {open.length === 0 && <p>Nothing wants attention.</p>}
+            <h2 id="open-title">{words.notices.open}</h2>
+            {open.length === 0 && <p>{words.notices.none}</p>}
             <ul class="notice-rows">
               {open.map((notice) => (
                 <OpenNotice key={notice.id} notice={notice} onSeen={again} />
@@ -37,12 +43,12 @@ export function NoticesPage() {
           </section>
           {cleared.length > 0 && (
             <section aria-labelledby="cleared-title">
-              <h2 id="cleared-title">Over</h2>
+              <h2 id="cleared-title">{words.notices.over}</h2>
               <ul class="notice-rows">
                 {cleared.slice(0, 50).map((notice) => (
                   <li key={notice.id}>
                     <Subject notice={notice} />
-                    <p>{notice.text}</p>
+                    <p>{say(sentenceOf(notice))}</p>
                     <Times notice={notice} />
                   </li>
                 ))}
@@ -58,6 +64,7 @@ export function NoticesPage() {
 
 function OpenNotice({ notice, onSeen }: { notice: Notice; onSeen: () => void }) {
   const { api, live } = useShed();
+  const { words, say } = useReader();
   const sending = useSending();
   const mayWrite = live.overview.value?.mayWrite === true;
 
@@ -73,12 +80,10 @@ function OpenNotice({ notice, onSeen }: { notice: Notice; onSeen: () => void }) 
   return (
     <li class={notice.seenAt === null ? 'notice-unseen' : ''}>
       <Subject notice={notice} />
-      <p>{notice.text}</p>
+      <p>{say(sentenceOf(notice))}</p>
       <Times notice={notice} />
       {notice.kind === 'rags' && (
-        <p>
-          <a href="#/lock-up">Tick it on the lock-up list</a>: until then it comes again.
-        </p>
+        <p>{words.notices.tickRags(<a href="#/lock-up">{words.notices.tickRagsLink}</a>)}</p>
       )}
       {mayWrite && notice.seenAt === null && (
         <button
@@ -87,13 +92,16 @@ function OpenNotice({ notice, onSeen }: { notice: Notice; onSeen: () => void }) 
           disabled={sending.busy}
           onClick={() => void seen()}
         >
-          Seen
+          {words.notices.seen}
         </button>
       )}
       <ProblemNote problem={sending.problem} />
     </li>
   );
 }
+
+/** What it says, as a sentence that the reader’s language may have. */
+const sentenceOf = ({ kind, text }: Notice) => ({ code: kind, text });
 
 /** The boards it is about, where the text does not name them: four racks may want their rags seen to. */
 function Subject({ notice }: { notice: Notice }) {
@@ -110,52 +118,59 @@ function Subject({ notice }: { notice: Notice }) {
 }
 
 function Times({ notice }: { notice: Notice }) {
-  const { calendar } = useShed();
+  const { words, calendar, figures } = useReader();
+  const { times: became } = words.notices;
   const said = (moment: string) => calendar.exact(Date.parse(moment));
   const times = [
-    `raised ${said(notice.raisedAt)}`,
+    became.raised(said(notice.raisedAt)),
     notice.repeatedAt === null
       ? null
-      : `told again ${notice.repeats} ×, last ${said(notice.repeatedAt)}`,
-    notice.seenAt === null ? null : `seen ${said(notice.seenAt)}`,
-    notice.clearedAt === null ? null : `over ${said(notice.clearedAt)}`,
+      : became.toldAgain(figures.number(notice.repeats), said(notice.repeatedAt)),
+    notice.seenAt === null ? null : became.seen(said(notice.seenAt)),
+    notice.clearedAt === null ? null : became.over(said(notice.clearedAt)),
   ];
   return <p class="quiet">{times.filter((time) => time !== null).join('; ')}</p>;
 }
 
-const channelWords = { mqtt: 'MQTT', webhook: 'Webhook', mail: 'E-mail' } as const;
-
 function Channels({ told }: { told: NoticeChannels }) {
-  const { calendar } = useShed();
+  const { words, calendar, figures } = useReader();
+  const { times } = words;
+  const { channels } = words.notices;
   const { quietHours, digestAt, timeZone } = told;
   return (
     <section aria-labelledby="channels-title">
-      <h2 id="channels-title">How they are told</h2>
+      <h2 id="channels-title">{channels.title}</h2>
       <table class="figures folding-table">
         <thead>
           <tr>
-            <th scope="col">By</th>
-            <th scope="col">To</th>
-            <th scope="col">Quiet hours</th>
-            <th scope="col">On their way</th>
-            <th scope="col">Last arrived</th>
+            <th scope="col">{channels.by}</th>
+            <th scope="col">{channels.to}</th>
+            <th scope="col">{channels.quietHours}</th>
+            <th scope="col">{channels.onTheirWay}</th>
+            <th scope="col">{channels.lastArrived}</th>
           </tr>
         </thead>
         <tbody>
           {told.channels.map((one) => (
             <tr key={one.channel}>
-              <th scope="row">{channelWords[one.channel]}</th>
-              <td data-label="To:">{one.on ? (one.target ?? 'the broker') : 'not set up'}</td>
-              <td data-label="Quiet hours:">
-                {one.on ? (one.heedsQuietHours ? 'held' : 'told') : '–'}
+              <th scope="row">{channels.names[one.channel]}</th>
+              <td data-label={channels.folded(channels.to)}>
+                {one.on ? (one.target ?? channels.ownBroker) : channels.notSetUp}
               </td>
-              <td data-label="On their way:">
-                {one.waiting}
-                {one.givenUp > 0 && `, ${one.givenUp} given up`}
+              <td data-label={channels.folded(channels.quietHours)}>
+                {one.on ? (one.heedsQuietHours ? channels.held : channels.told) : MISSING}
+              </td>
+              <td data-label={channels.folded(channels.onTheirWay)}>
+                {one.givenUp > 0
+                  ? channels.waitingGivenUp(
+                      figures.number(one.waiting),
+                      figures.number(one.givenUp),
+                    )
+                  : figures.number(one.waiting)}
                 {one.lastError !== null && <span class="field-fault"> {one.lastError}</span>}
               </td>
-              <td data-label="Last arrived:">
-                {one.sentAt === null ? '–' : calendar.exact(Date.parse(one.sentAt))}
+              <td data-label={channels.folded(channels.lastArrived)}>
+                {one.sentAt === null ? MISSING : calendar.exact(Date.parse(one.sentAt))}
               </td>
             </tr>
           ))}
@@ -163,11 +178,11 @@ function Channels({ told }: { told: NoticeChannels }) {
       </table>
       <p class="footnote">
         {quietHours === null
-          ? 'No quiet hours.'
-          : `Quiet from ${quietHours.from} to ${quietHours.to} (${timeZone}); rags, vapour and overheating are told at any hour.`}{' '}
-        {digestAt === null ? 'No morning digest.' : `The morning is summed up at ${digestAt}.`} The
-        rag line is told again every {told.ragRepeatHours} h on the first day. All of it stands in
-        the settings file, section <code>notices</code>.
+          ? channels.noQuietHours
+          : channels.quietFrom(quietHours.from, quietHours.to, timeZone)}{' '}
+        {digestAt === null ? channels.noDigest : channels.digestAt(digestAt)}{' '}
+        {channels.ragsRepeated(times.length(lengthOf(told.ragRepeatHours * HOUR_MS)))}{' '}
+        {channels.settings(<code>notices</code>)}
       </p>
     </section>
   );

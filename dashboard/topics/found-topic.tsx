@@ -2,15 +2,15 @@ import { useState } from 'preact/hooks';
 import type { FoundTopic, FoundValue } from '../../daemon/contract/found-topic.ts';
 import type { Overview } from '../../daemon/contract/overview.ts';
 import type { Quantity } from '../../daemon/contract/quantity.ts';
-import { measured } from '../format/measured.ts';
-import { agoWords } from '../format/painters-time.ts';
+import { agoOf } from '../format/painters-time.ts';
+import { reading } from '../format/reading.ts';
 import { SelectField } from '../forms/field.tsx';
 import { textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
+import { useReader } from '../reader.ts';
 import { topicAddress } from '../router.ts';
 import { useShed } from '../shed-context.ts';
-import { quantityWords } from '../words/thing-words.ts';
 import { type ChosenValue, chosenRule } from './rule-draft.ts';
 
 interface FoundTopicEntryProps {
@@ -25,6 +25,9 @@ const MOST_SHOWN = 4;
 /** One topic that nobody knows: say what it is and where it hangs, and it is taken in. */
 export function FoundTopicEntry({ found, places, onTaken }: FoundTopicEntryProps) {
   const { api, live } = useShed();
+  const reader = useReader();
+  const { things, times, topics } = reader.words;
+  const words = topics.found;
   const sending = useSending();
   // What was chosen stays chosen while messages go on coming in.
   const [chosen, setChosen] = useState<Readonly<Record<string, Quantity | ''>>>({});
@@ -46,11 +49,7 @@ export function FoundTopicEntry({ found, places, onTaken }: FoundTopicEntryProps
     );
     if (made === null) return;
     const where = places.find(({ id }) => id === place)?.name;
-    onTaken(
-      where === undefined
-        ? `${made.sensor} is a sensor from its next message on.`
-        : `${made.sensor} hangs at ${where}; its next message counts.`,
-    );
+    onTaken(where === undefined ? words.taken(made.sensor) : words.takenAt(made.sensor, where));
     await live.refresh();
   }
 
@@ -64,9 +63,10 @@ export function FoundTopicEntry({ found, places, onTaken }: FoundTopicEntryProps
           <code>{last.text}</code>
         </span>
         <span>
-          {last.retained ? 'kept by the broker, heard ' : ''}
-          {agoWords(Date.parse(last.at), live.now.value)}
-          {count > 1 ? `, ${count} messages` : ''}
+          {(last.retained ? words.heardKept : words.heard)(
+            times.ago(agoOf(Date.parse(last.at), live.now.value)),
+            count,
+          )}
         </span>
       </p>
       <WriteFrame problem={sending.problem} busy={sending.busy} onSend={take}>
@@ -74,7 +74,11 @@ export function FoundTopicEntry({ found, places, onTaken }: FoundTopicEntryProps
           {shown.map((value) => (
             <SelectField
               key={keyOf(value)}
-              label={`What ${value.shown}${placeOf(value)} is`}
+              label={
+                keyOf(value) === ''
+                  ? words.whatIs(value.shown)
+                  : words.whatIsAt(value.shown, keyOf(value))
+              }
               name={`quantity ${keyOf(value)}`}
               value={quantityOf(value, chosen)}
               onChange={(quantity) =>
@@ -82,10 +86,14 @@ export function FoundTopicEntry({ found, places, onTaken }: FoundTopicEntryProps
               }
               pointer="/values"
               problem={sending.problem}
-              {...convertedHint(value, chosen)}
+              {...(isAsGuessed(value, chosen)
+                ? {
+                    hint: words.looksLike(reading(value.guess.quantity, value.guess.value, reader)),
+                  }
+                : {})}
             >
-              <option value="">{shown.length > 1 ? 'not used' : 'choose'}</option>
-              {Object.entries(quantityWords).map(([quantity, { name }]) => (
+              <option value="">{shown.length > 1 ? words.notUsed : words.choose}</option>
+              {Object.entries(things.quantities).map(([quantity, name]) => (
                 <option key={quantity} value={quantity}>
                   {name}
                 </option>
@@ -93,14 +101,14 @@ export function FoundTopicEntry({ found, places, onTaken }: FoundTopicEntryProps
             </SelectField>
           ))}
           <SelectField
-            label={`Where ${suggestion.sensor} hangs`}
+            label={words.whereHangs(suggestion.sensor)}
             name="placeId"
             value={placeId}
             onChange={setPlaceId}
             pointer="/placeId"
             problem={sending.problem}
           >
-            <option value="">nowhere yet</option>
+            <option value="">{words.nowhereYet}</option>
             {places.map((place) => (
               <option key={place.id} value={place.id}>
                 {place.name}
@@ -108,22 +116,20 @@ export function FoundTopicEntry({ found, places, onTaken }: FoundTopicEntryProps
             ))}
           </SelectField>
           <button type="submit" class="button button-main">
-            Take it in
+            {words.takeIn}
           </button>
         </div>
       </WriteFrame>
       <a class="quiet" href={topicAddress(topic)}>
-        Write a rule for it instead
         {found.values.length > shown.length
-          ? ` (${found.values.length - shown.length} more numbers in it)`
-          : ''}
+          ? words.writeRuleMore(found.values.length - shown.length)
+          : words.writeRule}
       </a>
     </li>
   );
 }
 
 const keyOf = ({ pointer, name }: FoundValue): string => pointer || name;
-const placeOf = (value: FoundValue): string => (keyOf(value) === '' ? '' : ` at ${keyOf(value)}`);
 
 function quantityOf(
   value: FoundValue,
@@ -140,11 +146,11 @@ function chosenValue(value: FoundValue, quantity: Quantity | ''): ChosenValue[] 
   return [{ quantity, pointer, name, unit: asGuessed.unit, scale: asGuessed.scale }];
 }
 
-function convertedHint(
+type Guessed = FoundValue & { guess: NonNullable<FoundValue['guess']> };
+
+function isAsGuessed(
   value: FoundValue,
   chosen: Readonly<Record<string, Quantity | ''>>,
-): { hint?: string } {
-  const { guess } = value;
-  if (guess === null || quantityOf(value, chosen) !== guess.quantity) return {};
-  return { hint: `looks like ${measured(guess.quantity, guess.value)}` };
+): value is Guessed {
+  return value.guess !== null && quantityOf(value, chosen) === value.guess.quantity;
 }

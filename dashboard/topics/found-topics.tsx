@@ -3,6 +3,7 @@ import type { Discovery } from '../../daemon/contract/found-topic.ts';
 import type { Overview } from '../../daemon/contract/overview.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 import { FoundTopicEntry } from './found-topic.tsx';
@@ -19,6 +20,7 @@ interface FoundTopicsProps {
 /** Topics that look like readings and that nobody knows yet. */
 export function FoundTopics({ overview, most = Number.POSITIVE_INFINITY }: FoundTopicsProps) {
   const { api } = useShed();
+  const words = useReader().words.topics.found;
   const { replied, again } = useReply(useCallback(() => api.call('foundTopics', {}), [api]));
   const [said, setSaid] = useState('');
   useEffect(() => {
@@ -34,11 +36,7 @@ export function FoundTopics({ overview, most = Number.POSITIVE_INFINITY }: Found
       </p>
       {!listening.always && <Listening listening={listening} onChanged={again} />}
       {topics.length === 0 && (
-        <p class="quiet">
-          None just now. What any device sends to the broker appears here, on whatever topic, as
-          long as there is a number in it.
-          {otherTopics > 0 && ` ${otherTopics} topics were heard without one.`}
-        </p>
+        <p class="quiet">{otherTopics > 0 ? words.noneOthers(otherTopics) : words.none}</p>
       )}
       <ul class="sensor-list found-list">
         {topics.slice(0, most).map((found) => (
@@ -46,8 +44,8 @@ export function FoundTopics({ overview, most = Number.POSITIVE_INFINITY }: Found
             key={found.topic}
             found={found}
             places={overview.places}
-            onTaken={(words) => {
-              setSaid(words);
+            onTaken={(taken) => {
+              setSaid(taken);
               again();
             }}
           />
@@ -55,17 +53,10 @@ export function FoundTopics({ overview, most = Number.POSITIVE_INFINITY }: Found
       </ul>
       {topics.length > most && (
         <p>
-          <a href="#/topics">
-            {topics.length - most} more {topics.length - most === 1 ? 'topic' : 'topics'}
-          </a>
+          <a href="#/topics">{words.more(topics.length - most)}</a>
         </p>
       )}
-      {leftOut > 0 && (
-        <p class="quiet">
-          {leftOut} messages on further topics were not looked at: there is room for a number of
-          topics (discovery.maxTopics in the settings).
-        </p>
-      )}
+      {leftOut > 0 && <p class="quiet">{words.leftOut(leftOut)}</p>}
     </>
   );
 }
@@ -77,7 +68,9 @@ interface ListeningProps {
 
 /** Another broker may be a busy one: everything is listened to for a while only. */
 function Listening({ listening, onChanged }: ListeningProps) {
-  const { api, calendar } = useShed();
+  const { api } = useShed();
+  const { words: all, calendar } = useReader();
+  const words = all.topics.found;
   const sending = useSending();
   const { until, trouble } = listening;
   async function turn(): Promise<void> {
@@ -88,13 +81,11 @@ function Listening({ listening, onChanged }: ListeningProps) {
   return (
     <WriteFrame problem={sending.problem} busy={sending.busy} onSend={turn}>
       <p>
-        {until === null
-          ? 'Unknown topics at the other broker are listened to on request, for ten minutes.'
-          : `Listening to all topics until ${calendar.exact(Date.parse(until))}.`}
+        {until === null ? words.onRequest : words.listeningUntil(calendar.exact(Date.parse(until)))}
       </p>
       {trouble !== null && <p class="field-fault">{trouble}</p>}
       <button type="submit" class="button">
-        {until === null ? 'Listen for ten minutes' : 'Stop listening'}
+        {until === null ? words.listen : words.stopListening}
       </button>
     </WriteFrame>
   );

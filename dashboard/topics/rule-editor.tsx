@@ -6,8 +6,8 @@ import { SelectField, TextField } from '../forms/field.tsx';
 import { textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
-import { payloadWords, timeWords } from '../words/topic-words.ts';
 import { draftOf } from './rule-draft.ts';
 import { RuleValueRow } from './rule-values.tsx';
 import { TrialTable } from './trial-table.tsx';
@@ -26,6 +26,8 @@ const kinds: readonly PayloadKind[] = ['text', 'json', 'senml'];
 /** Writes a rule, and shows at once what it would make of the messages that came last. */
 export function RuleEditor({ overview, initial, id, onSaved }: RuleEditorProps) {
   const { api } = useShed();
+  const { topics } = useReader().words;
+  const words = topics.editor;
   const sending = useSending();
   const [payload, setPayload] = useState<PayloadKind>(initial.payload);
   const [rows, setRows] = useState(() => initial.values.map((value, row) => ({ row, value })));
@@ -56,7 +58,7 @@ export function RuleEditor({ overview, initial, id, onSaved }: RuleEditorProps) 
             body: { ...rule, time: rule.time ?? null },
           }),
     );
-    if (saved !== null) onSaved(`The rule for ${saved.pattern} holds from now on.`);
+    if (saved !== null) onSaved(words.saved(saved.pattern));
   }
 
   const { problem } = sending;
@@ -65,26 +67,26 @@ export function RuleEditor({ overview, initial, id, onSaved }: RuleEditorProps) 
       <div ref={fields} class="rule-fields" onInput={look} onChange={look}>
         <div class="rule-pair">
           <TextField
-            label="Topics"
+            label={words.pattern}
             name="pattern"
             value={initial.pattern}
             pointer="/pattern"
             problem={problem}
-            hint="{sensor} names a level, + is any one level, # is all the rest"
+            hint={words.patternHint}
           />
           <TextField
-            label="The sensor’s name"
+            label={words.sensor}
             name="sensor"
             value={initial.sensor}
             pointer="/sensor"
             problem={problem}
-            hint="text, parts like {sensor}, and in JSON places like {/id}"
+            hint={words.sensorHint}
           />
         </div>
         <Choice
-          legend="What a message looks like"
+          legend={words.payload}
           name="payload"
-          options={kinds.map((value) => ({ value, words: payloadWords[value] }))}
+          options={kinds.map((value) => ({ value, words: topics.payloads[value] }))}
           value={payload}
           onChange={(kind) => {
             setPayload(kind);
@@ -118,29 +120,29 @@ export function RuleEditor({ overview, initial, id, onSaved }: RuleEditorProps) 
               ])
             }
           >
-            One more quantity
+            {words.oneMore}
           </button>
         )}
         {payload !== 'senml' && (
           <div class="rule-pair">
             <TextField
-              label="Where its time stands"
+              label={words.timeFrom}
               name="time-from"
               value={initial.time?.from ?? ''}
               pointer="/time"
               problem={problem}
-              hint="like /time; leave it empty if there is none"
+              hint={words.timeFromHint}
             />
             <SelectField
-              label="How the time is written"
+              label={words.timeFormat}
               name="time-format"
               value={initial.time?.format ?? 'any'}
               pointer="/time/format"
               problem={null}
             >
-              {Object.entries(timeWords).map(([format, words]) => (
+              {Object.entries(words.timeFormats).map(([format, name]) => (
                 <option key={format} value={format}>
-                  {words}
+                  {name}
                 </option>
               ))}
             </SelectField>
@@ -148,19 +150,23 @@ export function RuleEditor({ overview, initial, id, onSaved }: RuleEditorProps) 
         )}
       </div>
       <section class="trial-panel" aria-labelledby="trial-title">
-        <h3 id="trial-title">What it would make of the last messages</h3>
+        <h3 id="trial-title">{topics.trial.title}</h3>
         <div aria-live="polite">
-          {trial === null ? <p class="quiet">Nothing tried yet.</p> : <TrialTable trial={trial} />}
+          {trial === null ? (
+            <p class="quiet">{topics.trial.nothingYet}</p>
+          ) : (
+            <TrialTable trial={trial} />
+          )}
         </div>
       </section>
       {id === null && (
         <SelectField
-          label="Where sensors heard so far hang"
+          label={words.whereHeardHang}
           name="placeId"
           pointer="/placeId"
           problem={problem}
         >
-          <option value="">nowhere yet</option>
+          <option value="">{words.nowhereYet}</option>
           {overview.places.map((place) => (
             <option key={place.id} value={place.id}>
               {place.name}
@@ -169,7 +175,7 @@ export function RuleEditor({ overview, initial, id, onSaved }: RuleEditorProps) 
         </SelectField>
       )}
       <button type="submit" class="button button-main">
-        {id === null ? 'Save the rule' : 'Save the change'}
+        {id === null ? words.save : words.saveChange}
       </button>
     </WriteFrame>
   );

@@ -1,9 +1,8 @@
 import type { TopicRule } from '../../daemon/contract/topic-rule.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
-import { quantityWords } from '../words/thing-words.ts';
-import { payloadWords } from '../words/topic-words.ts';
 
 interface RuleListProps {
   rules: readonly TopicRule[];
@@ -13,9 +12,8 @@ interface RuleListProps {
 
 /** The rules in the order in which they are asked. */
 export function RuleList({ rules, onChange, onGone }: RuleListProps) {
-  if (rules.length === 0) {
-    return <p class="quiet">None yet. Sensors on the default topics need none.</p>;
-  }
+  const { list } = useReader().words.topics;
+  if (rules.length === 0) return <p class="quiet">{list.none}</p>;
   return (
     <ol class="rule-list">
       {rules.map((rule) => (
@@ -40,12 +38,14 @@ interface RuleEntryProps {
 
 function RuleEntry({ rule, hiddenBy, onChange, onGone }: RuleEntryProps) {
   const { api } = useShed();
+  const { things, topics } = useReader().words;
+  const { list } = topics;
   const sending = useSending();
   async function remove(): Promise<void> {
     const gone = await sending.send(() => api.call('removeTopicRule', { params: { id: rule.id } }));
-    if (gone !== null) onGone(`The rule for ${rule.pattern} is taken away; its readings stay.`);
+    if (gone !== null) onGone(list.gone(rule.pattern));
   }
-  const brings = rule.values.map(({ quantity }) => quantityWords[quantity].name.toLowerCase());
+  const brings = rule.values.map(({ quantity }) => things.quantitiesWithin[quantity]);
   return (
     <li class="rule">
       <h3>
@@ -53,26 +53,20 @@ function RuleEntry({ rule, hiddenBy, onChange, onGone }: RuleEntryProps) {
       </h3>
       <p class="sensor-latest">
         <span>
-          {payloadWords[rule.payload]}
-          {brings.length > 0 && `: ${brings.join(', ')}`}
+          {brings.length > 0
+            ? list.brings(topics.payloads[rule.payload], brings.join(', '))
+            : topics.payloads[rule.payload]}
         </span>
-        <span>
-          of <code>{rule.sensor}</code>
-        </span>
+        <span>{list.ofSensor(<code>{rule.sensor}</code>)}</span>
       </p>
-      {hiddenBy !== null && (
-        <p class="field-fault">
-          It gets nothing: the rule for <code>{hiddenBy}</code> comes first and takes all its
-          topics.
-        </p>
-      )}
+      {hiddenBy !== null && <p class="field-fault">{list.hiddenBy(<code>{hiddenBy}</code>)}</p>}
       <WriteFrame problem={sending.problem} busy={sending.busy} onSend={remove}>
         <div class="action-row">
           <button type="button" class="button" onClick={onChange}>
-            Change it
+            {list.change}
           </button>
           <button type="submit" class="button button-quiet">
-            Take it away
+            {list.takeAway}
           </button>
         </div>
       </WriteFrame>

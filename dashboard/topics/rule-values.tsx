@@ -3,8 +3,8 @@ import type { Problem } from '../../daemon/contract/problem.ts';
 import type { Quantity } from '../../daemon/contract/quantity.ts';
 import type { PayloadKind, RuleValue } from '../../daemon/contract/topic-rule.ts';
 import { SelectField, TextField } from '../forms/field.tsx';
-import { quantityWords } from '../words/thing-words.ts';
-import { unitWords } from '../words/topic-words.ts';
+import { useReader } from '../reader.ts';
+import { FRACTION, unitsTaken } from './units-taken.ts';
 
 interface RuleValueRowProps {
   /** Names its fields. */
@@ -21,21 +21,23 @@ interface RuleValueRowProps {
 /** One quantity of a rule: where it stands in the message, and in what unit. */
 export function RuleValueRow(props: RuleValueRowProps) {
   const { row, index, payload, value, problem, onRemove } = props;
+  const { things, topics } = useReader().words;
+  const words = topics.value;
   const [quantity, setQuantity] = useState<Quantity>(value.quantity);
   const at = `/values/${index}`;
   return (
     <fieldset class="rule-value">
-      <legend>{index === 0 ? 'What it brings' : 'And'}</legend>
+      <legend>{index === 0 ? words.first : words.further}</legend>
       <div class="rule-value-fields">
         <SelectField
-          label="Quantity"
+          label={words.quantity}
           name={`quantity-${row}`}
           value={quantity}
           onChange={(chosen) => setQuantity(chosen as Quantity)}
           pointer={`${at}/quantity`}
           problem={problem}
         >
-          {Object.entries(quantityWords).map(([word, { name }]) => (
+          {Object.entries(things.quantities).map(([word, name]) => (
             <option key={word} value={word}>
               {name}
             </option>
@@ -43,62 +45,62 @@ export function RuleValueRow(props: RuleValueRowProps) {
         </SelectField>
         {payload === 'json' && (
           <TextField
-            label="Where it stands"
+            label={words.pointer}
             name={`place-${row}`}
             value={value.pointer ?? ''}
             pointer={`${at}/pointer`}
             problem={problem}
-            hint="like /data/temp, or /0/t in a list"
+            hint={words.pointerHint}
           />
         )}
         {payload === 'senml' && (
           <TextField
-            label="End of its name"
+            label={words.name}
             name={`place-${row}`}
             value={value.name ?? ''}
             pointer={`${at}/name`}
             problem={problem}
-            hint="what comes after the last / : or ."
+            hint={words.nameHint}
           />
         )}
         {payload !== 'senml' && (
           <>
             <SelectField
-              label="Its unit"
+              label={words.unit}
               name={`unit-${row}`}
-              value={value.unit ?? unitWords[quantity][0] ?? ''}
+              value={value.unit ?? unitsTaken[quantity][0] ?? ''}
               pointer={`${at}/unit`}
               problem={problem}
             >
-              {unitWords[quantity].map((unit) => (
+              {unitsTaken[quantity].map((unit) => (
                 <option key={unit} value={unit}>
-                  {unit}
+                  {unit === FRACTION ? words.fraction : unit}
                 </option>
               ))}
             </SelectField>
             <TextField
-              label="Times"
+              label={words.times}
               name={`scale-${row}`}
               kind="number"
               value={value.scale === undefined ? '' : String(value.scale)}
               pointer={`${at}/scale`}
               problem={problem}
-              hint="0.1 for tenths"
+              hint={words.timesHint}
             />
           </>
         )}
         <TextField
-          label="Another sensor"
+          label={words.otherSensor}
           name={`sensor-${row}`}
           value={value.sensor ?? ''}
           pointer={`${at}/sensor`}
           problem={problem}
-          hint="if one message has several"
+          hint={words.otherSensorHint}
         />
       </div>
       {onRemove !== null && (
         <button type="button" class="button button-quiet" onClick={onRemove}>
-          Leave {quantityWords[quantity].name.toLowerCase()} out
+          {words.leaveOut(things.quantitiesWithin[quantity])}
         </button>
       )}
     </fieldset>

@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
 import type { TopicRuleDraft } from '../../daemon/contract/topic-rule.ts';
 import { mayTry, WhyClosed } from '../forms/write-frame.tsx';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 import { FoundTopics } from './found-topics.tsx';
@@ -16,6 +17,7 @@ interface Edited {
 /** Topics beside the default ones: what was found, the rules, and a rule’s editor. */
 export function TopicsPage({ from }: { from: string | null }) {
   const { api, live } = useShed();
+  const { topics } = useReader().words;
   const rules = useReply(useCallback(() => api.call('listTopicRules', {}), [api]));
   const [edited, setEdited] = useState<Edited | null>(null);
   const [said, setSaid] = useState('');
@@ -29,18 +31,15 @@ export function TopicsPage({ from }: { from: string | null }) {
   }, [api, from]);
   const overview = live.overview.value;
   if (overview === null) return <main class="page" />;
-  const done = (words: string) => {
-    setSaid(words);
+  const done = (news: string) => {
+    setSaid(news);
     setEdited(null);
     rules.again();
   };
   return (
     <main class="page setup">
-      <h1>Topics</h1>
-      <p class="prose topics-about">
-        Sensors that use the default topics are understood as they are. For any other device a rule
-        says which topics are its own, and what its messages hold.
-      </p>
+      <h1>{topics.title}</h1>
+      <p class="prose topics-about">{topics.about}</p>
       {!mayTry(overview) && <WhyClosed />}
       <p class="action-said" role="status">
         {said}
@@ -48,11 +47,11 @@ export function TopicsPage({ from }: { from: string | null }) {
       {edited === null ? (
         <div class="setup-columns">
           <section class="panel" aria-labelledby="found-title">
-            <h2 id="found-title">Found, not known yet</h2>
+            <h2 id="found-title">{topics.foundTitle}</h2>
             <FoundTopics overview={overview} />
           </section>
           <section class="panel" aria-labelledby="rules-title">
-            <h2 id="rules-title">Rules</h2>
+            <h2 id="rules-title">{topics.rulesTitle}</h2>
             {rules.replied.kind === 'there' && (
               <RuleList
                 rules={rules.replied.reply}
@@ -66,14 +65,14 @@ export function TopicsPage({ from }: { from: string | null }) {
                 class="button"
                 onClick={() => setEdited({ id: null, initial: blankRule })}
               >
-                Write a new rule
+                {topics.writeNew}
               </button>
             </p>
           </section>
         </div>
       ) : (
         <section class="panel" aria-labelledby="editor-title">
-          <h2 id="editor-title">{edited.id === null ? 'A new rule' : 'Change a rule'}</h2>
+          <h2 id="editor-title">{edited.id === null ? topics.newRule : topics.changeRule}</h2>
           <RuleEditor
             key={edited.id ?? edited.initial.pattern}
             overview={overview}
@@ -82,7 +81,7 @@ export function TopicsPage({ from }: { from: string | null }) {
             onSaved={done}
           />
           <button type="button" class="button button-quiet" onClick={() => setEdited(null)}>
-            Leave it as it was
+            {topics.leaveAsItWas}
           </button>
         </section>
       )}

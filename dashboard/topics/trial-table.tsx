@@ -1,12 +1,15 @@
 import type { RuleTrialReply } from '../../daemon/contract/found-topic.ts';
-import { measured } from '../format/measured.ts';
-import { agoWords } from '../format/painters-time.ts';
+import { agoOf } from '../format/painters-time.ts';
+import { reading } from '../format/reading.ts';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
-import { quantityWords } from '../words/thing-words.ts';
 
 /** What a rule would make of the messages that came last. */
 export function TrialTable({ trial }: { trial: RuleTrialReply }) {
-  const { live, calendar } = useShed();
+  const { live } = useShed();
+  const reader = useReader();
+  const { things, times, topics: all } = reader.words;
+  const words = all.trial;
   const { faults, topics, takenByOthers, tried } = trial;
   if (faults.length > 0) {
     return (
@@ -20,17 +23,15 @@ export function TrialTable({ trial }: { trial: RuleTrialReply }) {
   return (
     <>
       <p>
-        {topics === 0
-          ? 'No message has come yet that this rule would take.'
-          : `It would take ${topics === 1 ? 'one topic' : `${topics} topics`} that ${topics === 1 ? 'was' : 'were'} heard.`}
-        {takenByOthers > 0 && ` Other rules take ${takenByOthers} more that fit.`}
+        {topics === 0 ? words.noTopic : words.wouldTake(topics)}{' '}
+        {takenByOthers > 0 && words.othersTake(takenByOthers)}
       </p>
       {tried.length > 0 && (
         <table class="figures figures-wide trial">
           <thead>
             <tr>
-              <th scope="col">This message</th>
-              <th scope="col">would become</th>
+              <th scope="col">{words.message}</th>
+              <th scope="col">{words.become}</th>
             </tr>
           </thead>
           <tbody>
@@ -40,15 +41,24 @@ export function TrialTable({ trial }: { trial: RuleTrialReply }) {
                   {message.topic}
                   <br />
                   <code>{message.text}</code>{' '}
-                  <small>{agoWords(Date.parse(message.at), live.now.value)}</small>
+                  <small>{times.ago(agoOf(Date.parse(message.at), live.now.value))}</small>
                 </td>
                 <td>
                   <ul>
                     {readings.map(({ sensor, quantity, value, at }) => (
                       <li key={`${sensor} ${quantity}`}>
-                        <strong>{measured(quantity, value)}</strong>{' '}
-                        {quantityWords[quantity].name.toLowerCase()} of {sensor}
-                        {at !== null && `, measured ${calendar.exact(Date.parse(at))}`}
+                        {at === null
+                          ? words.reading(
+                              <strong>{reading(quantity, value, reader)}</strong>,
+                              things.quantitiesWithin[quantity],
+                              sensor,
+                            )
+                          : words.readingAt(
+                              <strong>{reading(quantity, value, reader)}</strong>,
+                              things.quantitiesWithin[quantity],
+                              sensor,
+                              reader.calendar.exact(Date.parse(at)),
+                            )}
                       </li>
                     ))}
                     {refused.map(({ code, detail }) => (

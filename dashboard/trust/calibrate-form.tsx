@@ -7,13 +7,13 @@ import { SelectField, TextField } from '../forms/field.tsx';
 import { textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
-import { quantityWords } from '../words/thing-words.ts';
-import { calibrationWords } from '../words/trust-words.ts';
 import { CalibrationFigures } from './calibration-figures.tsx';
 import { type CalibrationKind, howTyped, kindsFor } from './calibration-how.ts';
 
-type Holds = 'now' | 'since' | 'ever';
+const holdsChoices = ['now', 'since', 'ever'] as const;
+type Holds = (typeof holdsChoices)[number];
 
 interface CalibrateFormProps {
   sensor: Sensor;
@@ -25,6 +25,8 @@ interface CalibrateFormProps {
 /** Calibrates a sensor from now, a moment or ever on, or corrects what was entered before. */
 export function CalibrateForm({ sensor, standing, onDone }: CalibrateFormProps) {
   const { api, live } = useShed();
+  const { trust, things } = useReader().words;
+  const words = trust.calibrate;
   const sending = useSending();
   const sent = sensor.latest.map(({ quantity }) => quantity).filter((one) => one !== 'battery');
   // Of pins it is the moisture that a hand meter tells.
@@ -69,7 +71,7 @@ export function CalibrateForm({ sensor, standing, onDone }: CalibrateFormProps) 
     <WriteFrame problem={sending.problem} busy={sending.busy} onSend={calibrate}>
       {standing === undefined && (
         <SelectField
-          label="What it measures"
+          label={words.quantity}
           name="quantity"
           value={quantity}
           onChange={(value) => setQuantity(value as Quantity)}
@@ -78,13 +80,13 @@ export function CalibrateForm({ sensor, standing, onDone }: CalibrateFormProps) 
         >
           {measured.map((one) => (
             <option key={one} value={one}>
-              {quantityWords[one].name}
+              {things.quantities[one]}
             </option>
           ))}
         </SelectField>
       )}
       <SelectField
-        label="Against what"
+        label={words.against}
         name="kind"
         value={kind}
         onChange={(value) => setChosen(value as CalibrationKind)}
@@ -93,7 +95,7 @@ export function CalibrateForm({ sensor, standing, onDone }: CalibrateFormProps) 
       >
         {kinds.map((one) => (
           <option key={one} value={one}>
-            {calibrationWords[one]}
+            {words.ways[one]}
           </option>
         ))}
       </SelectField>
@@ -105,20 +107,22 @@ export function CalibrateForm({ sensor, standing, onDone }: CalibrateFormProps) 
         problem={sending.problem}
       />
       <SelectField
-        label="Holds"
+        label={words.holds}
         name="from"
         value={holds}
         onChange={(value) => setHolds(value as Holds)}
         pointer="/from"
         problem={sending.problem}
       >
-        <option value="now">from now on</option>
-        <option value="since">from a moment on</option>
-        <option value="ever">for all its readings, also those of before</option>
+        {holdsChoices.map((one) => (
+          <option key={one} value={one}>
+            {words.holdsChoices[one]}
+          </option>
+        ))}
       </SelectField>
       {holds === 'since' && (
         <TextField
-          label="From when"
+          label={words.from}
           name="since"
           kind="datetime-local"
           value={since}
@@ -127,14 +131,14 @@ export function CalibrateForm({ sensor, standing, onDone }: CalibrateFormProps) 
         />
       )}
       <TextField
-        label="Note, if any"
+        label={words.note}
         name="note"
         value={standing?.note ?? ''}
         pointer="/note"
         problem={sending.problem}
       />
       <button type="submit" class="button">
-        {standing === undefined ? 'Calibrate' : 'Keep the correction'}
+        {standing === undefined ? words.keepNew : words.keepCorrection}
       </button>
     </WriteFrame>
   );

@@ -2,9 +2,12 @@ import type { CalibrationHow } from '../../daemon/contract/calibration.ts';
 import type { Problem } from '../../daemon/contract/problem.ts';
 import type { Quantity } from '../../daemon/contract/quantity.ts';
 import { toLocalField } from '../format/calendar.ts';
+import { isTemperature, unitOfQuantity } from '../format/reading.ts';
+import type { Measure } from '../format/units.ts';
 import { SelectField, TextField } from '../forms/field.tsx';
-import { quantityWords } from '../words/thing-words.ts';
-import { saltWords } from '../words/trust-words.ts';
+import { MeasureField } from '../forms/measure-field.tsx';
+import { useReader } from '../reader.ts';
+import type { Words } from '../words/catalogue.ts';
 import { type CalibrationKind, OHMS_TYPED } from './calibration-how.ts';
 
 interface FiguresProps {
@@ -15,54 +18,65 @@ interface FiguresProps {
   problem: Problem | null;
 }
 
+type SaltWords = Words['trust']['calibrate']['firstSalt'];
+
 /** The fields of one way of calibrating. */
 export function CalibrationFigures({ kind, quantity, before, problem }: FiguresProps) {
-  const { unit } = quantityWords[quantity];
+  const { words: all, figures } = useReader();
+  const words = all.trust.calibrate;
   const was = before?.kind === kind ? before : null;
-  const figure = (
-    label: string,
-    name: string,
-    pointer: string,
-    value: number | undefined,
-    ofUnit = unit,
-  ) => (
+  const plain = (label: string, name: string, pointer: string, value?: number, unit = own) => (
     <TextField
       label={label}
       name={name}
       kind="number"
-      unit={ofUnit}
+      unit={unit}
       pointer={pointer}
       problem={problem}
       {...(value === undefined ? {} : { value: typed(value) })}
     />
   );
-  const salt = (i: number, label: string, isOptional: boolean) => {
+  const measure = (
+    what: Measure,
+    label: string,
+    name: string,
+    pointer: string,
+    value: number | undefined,
+  ) => (
+    <MeasureField
+      label={label}
+      name={name}
+      measure={what}
+      pointer={pointer}
+      problem={problem}
+      {...(value === undefined ? {} : { value: typed(value) })}
+    />
+  );
+  const own = unitOfQuantity(quantity, { figures });
+  const figure = (label: string, name: string, pointer: string, value: number | undefined) =>
+    isTemperature(quantity)
+      ? measure('tempC', label, name, pointer, value)
+      : plain(label, name, pointer, value);
+  const salt = (i: number, said: SaltWords, isOptional: boolean) => {
     const point = was?.kind === 'salts' ? was.points[i] : undefined;
-    const lower = label.toLowerCase();
     return (
       <>
         <SelectField
-          label={label}
+          label={said.label}
           name={`salt${i}`}
           pointer={`/how/points/${i}/salt`}
           problem={problem}
           {...(point === undefined ? {} : { value: point.salt })}
         >
-          {isOptional && <option value="">none</option>}
-          {Object.entries(saltWords).map(([value, words]) => (
+          {isOptional && <option value="">{words.noSalt}</option>}
+          {Object.entries(words.salts).map(([value, name]) => (
             <option key={value} value={value}>
-              {words}
+              {name}
             </option>
           ))}
         </SelectField>
-        {figure(
-          `Temperature over the ${lower}`,
-          `temp${i}`,
-          `/how/points/${i}/tempC`,
-          point?.tempC,
-          '°C',
-        )}
-        {figure(`Shown over the ${lower}`, `shown${i}`, `/how/points/${i}/shown`, point?.shown)}
+        {measure('tempC', said.temperature, `temp${i}`, `/how/points/${i}/tempC`, point?.tempC)}
+        {figure(said.shown, `shown${i}`, `/how/points/${i}/shown`, point?.shown)}
       </>
     );
   };
@@ -71,19 +85,15 @@ export function CalibrationFigures({ kind, quantity, before, problem }: FiguresP
       const hand = was?.kind === 'hand-meter' ? was : null;
       return (
         <>
-          {figure('The hand meter shows', 'actual', '/how/actual', hand?.actual)}
-          {hand !== null && figure('The sensor sent then', 'shown', '/how/shown', hand.shown)}
+          {figure(words.handMeterShows, 'actual', '/how/actual', hand?.actual)}
+          {hand !== null && figure(words.sensorSent, 'shown', '/how/shown', hand.shown)}
           <TextField
-            label="Read when"
+            label={words.readWhen}
             name="measuredAt"
             kind="datetime-local"
             pointer="/how/measuredAt"
             problem={problem}
-            hint={
-              hand === null
-                ? 'Left empty: now. Hold it beside the sensor until both stand still. What the sensor sent is looked up.'
-                : 'For another time empty the field above: what the sensor sent then is looked up.'
-            }
+            hint={hand === null ? words.readWhenHint : words.readWhenHintCorrected}
             {...(hand?.measuredAt === undefined
               ? {}
               : { value: toLocalField(Date.parse(hand.measuredAt)) })}
@@ -91,13 +101,12 @@ export function CalibrationFigures({ kind, quantity, before, problem }: FiguresP
         </>
       );
     }
-    case 'offset':
-      return figure(
-        'Add to what it sends',
-        'add',
-        '/how/add',
-        was?.kind === 'offset' ? was.add : undefined,
-      );
+    case 'offset': {
+      const add = was?.kind === 'offset' ? was.add : undefined;
+      return isTemperature(quantity)
+        ? measure('differenceK', words.add, 'add', '/how/add', add)
+        : plain(words.add, 'add', '/how/add', add);
+    }
     case 'two-point':
       return (
         <>
@@ -106,13 +115,13 @@ export function CalibrationFigures({ kind, quantity, before, problem }: FiguresP
             return (
               <div key={i} class="form-row">
                 {figure(
-                  `It shows, point ${i + 1}`,
+                  words.pointShown(figures.number(i + 1)),
                   `shown${i}`,
                   `/how/points/${i}/shown`,
                   point?.shown,
                 )}
                 {figure(
-                  `So it is, point ${i + 1}`,
+                  words.pointActual(figures.number(i + 1)),
                   `actual${i}`,
                   `/how/points/${i}/actual`,
                   point?.actual,
@@ -125,40 +134,29 @@ export function CalibrationFigures({ kind, quantity, before, problem }: FiguresP
     case 'salts':
       return (
         <>
-          {salt(0, 'First salt', false)}
-          {salt(1, 'Second salt', true)}
-          <p class="field-hint">
-            A damp paste of salt in a closed jar, half a day at steady temperature. Keep salts away
-            from eyes and food, and from children.
-          </p>
+          {salt(0, words.firstSalt, false)}
+          {salt(1, words.secondSalt, true)}
+          <p class="field-hint">{words.saltsHint}</p>
         </>
       );
     case 'ice-point':
       return (
         <>
           {figure(
-            'It shows in ice water',
+            words.iceShown,
             'shown',
             '/how/shown',
             was?.kind === 'ice-point' ? was.shown : undefined,
           )}
-          <p class="field-hint">
-            Crushed ice with a little water, stirred; only for a probe that may get wet.
-          </p>
+          <p class="field-hint">{words.iceHint}</p>
         </>
       );
     case 'test-resistor': {
       const test = was?.kind === 'test-resistor' ? was : null;
       return (
         <>
-          {figure('The resistor has', 'ohms', '/how/ohms', inMegohms(test?.ohms), 'MΩ')}
-          {figure(
-            'It shows with the resistor between its leads',
-            'shown',
-            '/how/shown',
-            inMegohms(test?.shown),
-            'MΩ',
-          )}
+          {plain(words.resistor, 'ohms', '/how/ohms', inMegohms(test?.ohms), 'MΩ')}
+          {plain(words.resistorShown, 'shown', '/how/shown', inMegohms(test?.shown), 'MΩ')}
         </>
       );
     }

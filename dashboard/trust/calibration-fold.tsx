@@ -1,21 +1,21 @@
 import { useCallback, useState } from 'preact/hooks';
 import type { Calibration } from '../../daemon/contract/calibration.ts';
 import type { Sensor } from '../../daemon/contract/sensor.ts';
-import { agoWords } from '../format/painters-time.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
-import { quantityWords } from '../words/thing-words.ts';
-import { calibrationWords } from '../words/trust-words.ts';
 import { CalibrateForm } from './calibrate-form.tsx';
+import { pastLine, standingLine } from './calibration-line.ts';
 
 /** The calibrations of a sensor, and the form for a new one; read only when it is opened. */
 export function CalibrationFold({ sensor }: { sensor: Sensor }) {
   const [isOpen, setOpen] = useState(false);
+  const words = useReader().words.trust.calibrate;
   return (
     <details class="more" onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>Calibrate {sensor.name ?? sensor.id}</summary>
+      <summary>{words.fold(sensor.name ?? sensor.id)}</summary>
       {isOpen && <Calibrations sensor={sensor} />}
     </details>
   );
@@ -23,6 +23,8 @@ export function CalibrationFold({ sensor }: { sensor: Sensor }) {
 
 function Calibrations({ sensor }: { sensor: Sensor }) {
   const { api, live } = useShed();
+  const reader = useReader();
+  const words = reader.words.trust.calibrate;
   const { replied, again } = useReply(
     useCallback(
       () => api.call('listCalibrations', { params: { id: sensor.id } }),
@@ -48,23 +50,17 @@ function Calibrations({ sensor }: { sensor: Sensor }) {
       )}
       {past.length > 0 && (
         <details class="more">
-          <summary>
-            {past.length === 1 ? '1 earlier calibration' : `${past.length} earlier calibrations`}{' '}
-            kept, corrected or withdrawn since
-          </summary>
+          <summary>{words.earlier(past.length)}</summary>
           <ul class="calibrations">
             {past.map((one) => (
               <li key={`${one.id} ${one.recordedAt}`}>
-                <p class="quiet">
-                  {inWords(one)}, until{' '}
-                  {agoWords(Date.parse(one.replacedAt ?? one.recordedAt), live.now.value)}
-                </p>
+                <p class="quiet">{pastLine(one, reader)}</p>
               </li>
             ))}
           </ul>
         </details>
       )}
-      {standing.length > 0 && <h4>A new calibration</h4>}
+      {standing.length > 0 && <h4>{words.another}</h4>}
       <CalibrateForm
         sensor={sensor}
         onDone={() => {
@@ -84,6 +80,8 @@ interface StandingProps {
 
 function StandingCalibration({ sensor, calibration, onChanged }: StandingProps) {
   const { api, live } = useShed();
+  const reader = useReader();
+  const words = reader.words.trust.calibrate;
   const sending = useSending();
   const [isOpen, setOpen] = useState(false);
 
@@ -98,37 +96,16 @@ function StandingCalibration({ sensor, calibration, onChanged }: StandingProps) 
 
   return (
     <li>
-      <p>
-        {inWords(calibration)},{' '}
-        {calibration.from === null
-          ? 'for all readings'
-          : `since ${agoWords(Date.parse(calibration.from), live.now.value)}`}
-        {calibration.inForce ? '' : ' (another one holds now)'}
-        {calibration.note === null ? '' : `. ${calibration.note}`}
-      </p>
+      <p>{standingLine(calibration, reader)}</p>
       <WriteFrame problem={sending.problem} busy={sending.busy} onSend={withdraw}>
         <button type="submit" class="button button-quiet">
-          Withdraw it
+          {words.withdraw}
         </button>
       </WriteFrame>
       <details class="more" onToggle={(event) => setOpen(event.currentTarget.open)}>
-        <summary>Correct it</summary>
+        <summary>{words.correct}</summary>
         {isOpen && <CalibrateForm sensor={sensor} standing={calibration} onDone={onChanged} />}
       </details>
     </li>
   );
-}
-
-/** Which quantity, against what, and what it does to what is sent. */
-function inWords({ quantity, how, gain, add }: Calibration): string {
-  const { name, unit } = quantityWords[quantity];
-  const shift = `${add < 0 ? '−' : '+'}${Math.abs(add).toFixed(2)}`;
-  const line =
-    quantity === 'wood-resistance'
-      ? // Resistances are corrected on their logarithm, where an offset is a factor.
-        `× ${(10 ** add).toPrecision(3)}`
-      : gain === 1
-        ? `${shift} ${unit}`
-        : `× ${gain.toFixed(3)} ${shift} ${unit}`;
-  return `${name}: ${calibrationWords[how.kind].toLowerCase()}, ${line}`;
 }

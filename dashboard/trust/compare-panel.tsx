@@ -5,6 +5,7 @@ import { TextField } from '../forms/field.tsx';
 import { textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 import { ComparisonTable } from './comparison-table.tsx';
@@ -22,6 +23,7 @@ interface Asked {
 /** All nodes in one closed box over night: which is the odd one out, and its offset with one press. */
 export function ComparePanel() {
   const { api, live } = useShed();
+  const words = useReader().words.trust.compare;
   const { replied } = useReply(useCallback(() => api.call('listSensors', {}), [api]));
   const comparing = useSending();
   const accepting = useSending();
@@ -62,17 +64,14 @@ export function ComparePanel() {
   }
 
   if (sensors.length < 2) {
-    return <p class="quiet">With two sensors or more they can be compared in one closed box.</p>;
+    return <p class="quiet">{words.needsTwo}</p>;
   }
   return (
     <div class="compare">
-      <p>
-        Lay all sensors into one closed box, away from sun and heater, and leave it for a night.
-        Then tick them and press compare.
-      </p>
+      <p>{words.about}</p>
       <WriteFrame problem={comparing.problem} busy={comparing.busy} onSend={compare}>
         <fieldset class="choice compare-choice">
-          <legend>Lay in the box</legend>
+          <legend>{words.inTheBox}</legend>
           {sensors.map(({ id, name }) => (
             <label key={id} class="compare-sensor">
               <input type="checkbox" name="sensor" value={id} defaultChecked />
@@ -81,7 +80,7 @@ export function ComparePanel() {
           ))}
         </fieldset>
         <TextField
-          label="Together from"
+          label={words.from}
           name="from"
           kind="datetime-local"
           value={toLocalField(now - nightHours * hourMs)}
@@ -89,7 +88,7 @@ export function ComparePanel() {
           problem={comparing.problem}
         />
         <TextField
-          label="Until"
+          label={words.to}
           name="to"
           kind="datetime-local"
           value={toLocalField(now)}
@@ -97,7 +96,7 @@ export function ComparePanel() {
           problem={comparing.problem}
         />
         <button type="submit" class="button">
-          Compare
+          {words.compare}
         </button>
       </WriteFrame>
       {comparison !== null && (
@@ -106,7 +105,7 @@ export function ComparePanel() {
           {comparison.offers.length > 0 && taken === null && (
             <WriteFrame problem={accepting.problem} busy={accepting.busy} onSend={accept}>
               <fieldset class="choice compare-choice">
-                <legend>Whose offsets to take</legend>
+                <legend>{words.whose}</legend>
                 {offered.map((id) => (
                   <label key={id} class="compare-sensor">
                     <input type="checkbox" name="offered" value={id} defaultChecked />
@@ -115,16 +114,11 @@ export function ComparePanel() {
                 ))}
               </fieldset>
               <button type="submit" class="button">
-                Take these offsets
+                {words.take}
               </button>
             </WriteFrame>
           )}
-          {taken !== null && (
-            <p>
-              {taken === 1 ? '1 offset holds' : `${taken} offsets hold`} from the end of the
-              comparison on. What was sent stays as it was; each can be corrected or withdrawn.
-            </p>
-          )}
+          {taken !== null && <p>{words.taken(taken)}</p>}
         </div>
       )}
     </div>

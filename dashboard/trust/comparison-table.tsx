@@ -1,14 +1,14 @@
 import type { ComparedQuantity, Comparison } from '../../daemon/contract/comparison.ts';
-import { quantityWords } from '../words/thing-words.ts';
+import { shift, spread, unitOfShift } from '../format/reading.ts';
+import { useReader } from '../reader.ts';
 
 /** What people call a sensor, by its id. */
 export type Names = ReadonlyMap<string, string>;
 
 /** What a comparison found, a table for each quantity. */
 export function ComparisonTable({ comparison, names }: { comparison: Comparison; names: Names }) {
-  if (comparison.quantities.length === 0) {
-    return <p>Nothing that can be compared came from at least two of them in that time.</p>;
-  }
+  const words = useReader().words.trust.compare;
+  if (comparison.quantities.length === 0) return <p>{words.nothing}</p>;
   return (
     <>
       {comparison.quantities.map((compared) => (
@@ -23,8 +23,6 @@ export function ComparisonTable({ comparison, names }: { comparison: Comparison;
   );
 }
 
-const signed = (value: number) => `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(2)}`;
-
 function Compared({
   compared,
   offers,
@@ -34,7 +32,12 @@ function Compared({
   offers: Comparison['offers'];
   names: Names;
 }) {
-  const { name, unit } = quantityWords[compared.quantity];
+  const reader = useReader();
+  const { things, trust } = reader.words;
+  const words = trust.compare;
+  const { quantity } = compared;
+  const name = things.quantities[quantity];
+  const unit = unitOfShift(quantity, reader);
   return (
     <section class="compared" aria-label={name}>
       <h3>{name}</h3>
@@ -43,26 +46,31 @@ function Compared({
         <table class="figures">
           <thead>
             <tr>
-              <th scope="col">Sensor</th>
-              <th scope="col">Apart, {unit}</th>
-              <th scope="col">Offered, {unit}</th>
+              <th scope="col">{words.sensor}</th>
+              <th scope="col">{words.apart(unit)}</th>
+              <th scope="col">{words.offered(unit)}</th>
             </tr>
           </thead>
           <tbody>
             {compared.sensors.map(({ sensor, difference, uncertainty, isOdd, wanders }) => {
               const offer = offers.find(
-                (one) => one.sensor === sensor && one.quantity === compared.quantity,
+                (one) => one.sensor === sensor && one.quantity === quantity,
               );
               return (
                 <tr key={sensor} class={isOdd || wanders ? 'compared-odd' : ''}>
                   <th scope="row">
                     {names.get(sensor) ?? sensor}
-                    {(isOdd || wanders) && <strong> odd one out</strong>}
+                    {(isOdd || wanders) && (
+                      <>
+                        {' '}
+                        <strong>{words.oddOneOut}</strong>
+                      </>
+                    )}
                   </th>
                   <td>
-                    {signed(difference)} ± {uncertainty.toFixed(2)}
+                    {shift(quantity, difference, reader)} ± {spread(quantity, uncertainty, reader)}
                   </td>
-                  <td>{offer ? signed(offer.change) : 'none'}</td>
+                  <td>{offer ? shift(quantity, offer.change, reader) : words.noOffer}</td>
                 </tr>
               );
             })}

@@ -4,13 +4,14 @@ import { SelectField } from '../forms/field.tsx';
 import { textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
-import { speciesWords } from '../words/thing-words.ts';
-import { heightWords } from '../words/trust-words.ts';
 
 /** How high a sensor hangs, and for a wood probe the timber it sits in. */
 export function SensorTraits({ sensor, onChanged }: { sensor: Sensor; onChanged: () => void }) {
   const { api } = useShed();
+  const { things, trust } = useReader().words;
+  const words = trust.traits;
   const sending = useSending();
   const label = sensor.name ?? sensor.id;
   const isProbe = sensor.wood !== null;
@@ -26,41 +27,41 @@ export function SensorTraits({ sensor, onChanged }: { sensor: Sensor; onChanged:
 
   return (
     <details class="more">
-      <summary>How {label} hangs</summary>
+      <summary>{words.fold(label)}</summary>
       <WriteFrame problem={sending.problem} busy={sending.busy} onSend={describe}>
         <SelectField
-          label={`Height of ${label}`}
+          label={words.height(label)}
           name="height"
           value={sensor.height ?? ''}
           pointer="/height"
           problem={sending.problem}
-          hint="Alone and not on the bottom shelf, the floor is taken to be colder."
+          hint={words.heightHint}
         >
-          <option value="">not said</option>
-          {Object.entries(heightWords).map(([value, words]) => (
+          <option value="">{words.notSaid}</option>
+          {Object.entries(words.heights).map(([value, name]) => (
             <option key={value} value={value}>
-              {words}
+              {name}
             </option>
           ))}
         </SelectField>
         {isProbe && (
           <SelectField
-            label={`Timber that ${label} sits in`}
+            label={words.timber(label)}
             name="species"
             value={sensor.species ?? ''}
             pointer="/species"
             problem={sending.problem}
           >
-            <option value="">that of the batch there</option>
-            {Object.entries(speciesWords).map(([value, words]) => (
+            <option value="">{words.timberOfBatch}</option>
+            {Object.entries(things.species).map(([value, name]) => (
               <option key={value} value={value}>
-                {words}
+                {name}
               </option>
             ))}
           </SelectField>
         )}
         <button type="submit" class="button">
-          Keep it
+          {words.keep}
         </button>
       </WriteFrame>
     </details>

@@ -4,4 +4,3 @@ export const shortCaution = words.short;
 export const wallCaution = words.wall;
 export const ragsLine = words.ragsLine;
 export const ragCaution = words.rags;
-export const cautions = words.all;

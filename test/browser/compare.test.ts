@@ -63,7 +63,7 @@ needs('chromium')('sensors in one closed box over night, by the forms alone', ()
   it('shows the calibration at its sensor, takes a hand meter’s figure, and lets it be withdrawn', async () => {
     const sensors = page.getByRole('region', { name: 'Sensors' });
     await sensors.getByText('Calibrate node-4').click();
-    await sensors.getByText(/Air temperature: offset, −2\.\d+ °C/).waitFor();
+    await sensors.getByText(/Air temperature: offset, −2\.\d+ K/).waitFor();
     await sensors.getByLabel('The hand meter shows').fill('14,8');
     await sensors.getByRole('button', { name: 'Calibrate', exact: true }).click();
     await sensors.getByText(/Air temperature: a hand meter beside it/).waitFor();

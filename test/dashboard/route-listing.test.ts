@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { listRoutes } from '../../dashboard/api-page/route-listing.ts';
+import { apiPage } from '../../dashboard/words/en/api-page.ts';
 
 describe('the listing of routes', () => {
   it('names what a route takes, with type, unit and whether it must be there', () => {
-    const [route] = listRoutes({
+    const document = {
       openapi: '3.1.0',
       components: { schemas: { Name: { type: 'string', description: 'as it is called' } } },
       paths: {
@@ -28,7 +29,8 @@ describe('the listing of routes', () => {
           },
         },
       },
-    });
+    };
+    const [route] = listRoutes(document, apiPage);
     expect(route).toEqual({
       method: 'POST',
       path: '/api/v1/places',
@@ -41,7 +43,7 @@ describe('the listing of routes', () => {
   });
 
   it('is empty for what is no description, instead of failing', () => {
-    expect(listRoutes(null)).toEqual([]);
-    expect(listRoutes({ paths: { '/x': { get: 'soon' } } })).toEqual([]);
+    expect(listRoutes(null, apiPage)).toEqual([]);
+    expect(listRoutes({ paths: { '/x': { get: 'soon' } } }, apiPage)).toEqual([]);
   });
 });

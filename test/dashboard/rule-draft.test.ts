@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { quantities } from '../../daemon/contract/quantity.ts';
 import { TopicRuleDraft } from '../../daemon/contract/topic-rule.ts';
 import { chosenRule, draftOf } from '../../dashboard/topics/rule-draft.ts';
-import { unitWords } from '../../dashboard/words/topic-words.ts';
+import { unitsTaken } from '../../dashboard/topics/units-taken.ts';
 import { unitsOf } from '../../sensors/payload/unit.ts';
 
 const formOf = (fields: Record<string, string>) => {
@@ -72,6 +72,6 @@ describe('what was chosen in place of a guess', () => {
 
 describe('the units to choose from', () => {
   it.each(quantities)('of %s are those that the daemon knows', (quantity) => {
-    expect(unitWords[quantity]).toEqual(unitsOf(quantity));
+    expect(unitsTaken[quantity]).toEqual(unitsOf(quantity));
   });
 });

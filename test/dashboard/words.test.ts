@@ -1,25 +1,24 @@
 import { describe, expect, it } from 'vitest';
-import { cautions, ragCaution, shortCaution } from '../../dashboard/words/caution-words.ts';
+import { cautions } from '../../dashboard/words/en/cautions.ts';
+import { cautionsPage } from '../../dashboard/words/en/cautions-page.ts';
 import { jobs, jobsInOrder } from '../../dashboard/words/job-words.ts';
 import { facesWords, mixtureWords } from '../../dashboard/words/thing-words.ts';
 import { signs } from '../../dashboard/words/verdict-words.ts';
 
 describe('the words of the page', () => {
   it('never call anything safe', () => {
-    expect(JSON.stringify([cautions, ragCaution, shortCaution, jobs, signs])).not.toMatch(
-      /\bsafe/i,
-    );
+    expect(JSON.stringify([cautionsPage, cautions, jobs, signs])).not.toMatch(/\bsafe/i);
   });
 
   it('send those with oily rags outdoors or to water, and to local rules', () => {
-    const rags = ragCaution.lines.join(' ');
+    const rags = cautions.rags.lines.join(' ');
     expect(rags).toMatch(/one layer, outdoors/);
     expect(rags).toMatch(/under water in a metal can with a lid/);
     expect(rags).toMatch(/local rules/);
   });
 
   it('put the maker’s sheet and local rules before every figure', () => {
-    expect(shortCaution).toMatch(/estimates.*maker’s sheet and local rules come first/);
+    expect(cautions.short).toMatch(/estimates.*maker’s sheet and local rules come first/);
   });
 
   it('have a test for each job', () => {

@@ -1,6 +1,7 @@
 import { cautions } from './cautions.ts';
 import { frame } from './frame.ts';
 import { jobs } from './jobs.ts';
+import { pin } from './pin.ts';
 import { signs } from './signs.ts';
 import { stages } from './stages.ts';
 import { things } from './things.ts';
@@ -8,4 +9,4 @@ import { times } from './times.ts';
 import { wall } from './wall.ts';
 
 /** What the first screen needs: fetched before anything is drawn, so it is kept small. */
-export const first = { cautions, frame, jobs, signs, stages, things, times, wall };
+export const first = { cautions, frame, jobs, pin, signs, stages, things, times, wall };
