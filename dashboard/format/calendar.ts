@@ -10,7 +10,7 @@ export interface CalendarTime {
 /** Reads moments on the calendar of one time zone. */
 export interface Calendar {
   at(moment: number): CalendarTime;
-  /** “14:32” */
+  /** “14:32”, or “2:32 PM” where that is usual. */
   clock(moment: number): string;
   /** “Thu 14 May, 14:32” */
   exact(moment: number): string;
@@ -19,7 +19,8 @@ export interface Calendar {
 }
 
 const USUAL_LOCALE = 'en-GB';
-const DAY_MS = 86_400_000;
+const HOUR_MS = 3_600_000;
+const DAY_MS = 24 * HOUR_MS;
 
 /**
  * @param timeZone - IANA name; the device’s own when left out
@@ -37,12 +38,13 @@ export function createCalendar(timeZone?: string, locale: string = USUAL_LOCALE)
     weekday: 'long',
     hourCycle: 'h23',
   });
-  const clock = new Intl.DateTimeFormat(locale, { ...zone, hour: '2-digit', minute: '2-digit' });
-  const date = new Intl.DateTimeFormat(locale, {
-    ...zone,
-    weekday: 'short',
-    day: 'numeric',
-    month: 'short',
+  const clock = new Intl.DateTimeFormat(locale, { ...zone, timeStyle: 'short' });
+  const ofDay = { ...zone, weekday: 'short', day: 'numeric', month: 'short' } as const;
+  const date = new Intl.DateTimeFormat(locale, ofDay);
+  const exact = new Intl.DateTimeFormat(locale, {
+    ...ofDay,
+    hour: writesZero(clock) ? '2-digit' : 'numeric',
+    minute: '2-digit',
   });
   return {
     at(moment) {
@@ -56,9 +58,17 @@ export function createCalendar(timeZone?: string, locale: string = USUAL_LOCALE)
       };
     },
     clock: (moment) => clock.format(moment),
-    exact: (moment) => `${date.format(moment)}, ${clock.format(moment)}`,
+    exact: (moment) => exact.format(moment),
     date: (moment) => date.format(moment),
   };
+}
+
+/** Whether a clock shows nine in the morning as 09 and not as 9. */
+function writesZero(clock: Intl.DateTimeFormat): boolean {
+  // Some hour of the twelve is a single digit, whatever the time zone.
+  return Array.from({ length: 12 }, (_, i) => clock.formatToParts(i * HOUR_MS)).every((parts) =>
+    parts.some(({ type, value }) => type === 'hour' && value.length > 1),
+  );
 }
 
 /**

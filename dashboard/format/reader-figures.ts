@@ -20,7 +20,7 @@ export interface Figures {
   measure(measure: Measure, value: number | null, decimals?: number): string;
   /** The same without its unit. */
   bare(measure: Measure, value: number | null, decimals?: number): string;
-  /** With no more decimals than it needs, as somebody set it: “1.5 kg/L”. `most` are at most (3). */
+  /** With no more decimals than it needs, as somebody set it: “1.5 kg/L”. `most` are metric ones (3). */
   asSet(measure: Measure, value: number | null, most?: number): string;
   /** A volume in the unit that suits its size: “2.50 L”; “1.25 gal”, “3 qt”, “12.5 fl oz”. */
   volume(litres: number | null, litreDecimals?: number): string;
@@ -48,6 +48,7 @@ export interface Figures {
  * @param locale - BCP 47 tag whose digits, decimal sign and grouping are used
  */
 export function createFigures(locale: string, units: UnitSystem): Figures {
+  const isUs = units === 'us';
   const formats = new Map<string, Intl.NumberFormat>();
   const format = (value: number, least: number, most: number) => {
     const key = `${least} ${most}`;
@@ -72,13 +73,13 @@ export function createFigures(locale: string, units: UnitSystem): Figures {
   };
   const measure = (what: Measure, value: number | null, decimals?: number) =>
     value === null ? MISSING : `${bare(what, value, decimals)} ${unitOf(what, units).unit}`;
-  const asSet = (what: Measure, value: number | null, most = 3) =>
-    value === null
-      ? MISSING
-      : `${format(toReaders(what, value, units), 0, most)} ${unitOf(what, units).unit}`;
+  const asSet = (what: Measure, value: number | null, most = 3) => {
+    if (value === null) return MISSING;
+    const { unit, decimals } = unitOf(what, units);
+    return `${format(toReaders(what, value, units), 0, isUs ? decimals : most)} ${unit}`;
+  };
   const joined = (...parts: readonly Part[]) =>
     parts.map(({ value, unit, decimals }) => `${format(value, 0, decimals)} ${unit}`).join(' ');
-  const isUs = units === 'us';
   const percent = (value: number | null, decimals = 0) =>
     value === null ? MISSING : `${format(value, 0, decimals)} %`;
   return {

@@ -5,6 +5,7 @@ import { listLine } from './lists.ts';
 import type { Figures } from './reader-figures.ts';
 import { isTemperature, unitOfQuantity, unitOfShift } from './reading.ts';
 import { type Measure, toReaders, type UnitSystem, unitOf } from './units.ts';
+import { usVolume } from './us-amounts.ts';
 
 const MINUTE_MS = 60_000;
 const HOUR_MS = 3_600_000;
@@ -13,6 +14,7 @@ const ENOUGH = 90;
 /** Digits of what somebody set in another unit: 22 mm are 0.866 in. */
 const TURNED_DIGITS = 3;
 const ALL_DECIMALS = 6;
+const ML_PER_LITRE = 1_000;
 
 type Told = (value: number, digits?: Digits) => string;
 
@@ -79,7 +81,25 @@ export function createSpeaker(
     };
   }
 
-  const told = measures(false);
+  /** At the mixing bench by measuring cup, kitchen scale and tape. */
+  function atUsBench(): Partial<Measures> {
+    const { lengthCm } = measures(false);
+    return {
+      lengthCm: (length, digits = 1) =>
+        typeof digits === 'number'
+          ? `${figures.mark(length)} ${figures.unit('lengthCm')}`
+          : lengthCm(length, digits),
+      volume(litres, digits) {
+        if (digits !== 'two-figures') return figures.volume(litres);
+        const { value, unit } = usVolume(litres);
+        return `${inDigits(value, digits)} ${unit}`;
+      },
+      cupVolume: (millilitres) => figures.poured(millilitres / ML_PER_LITRE),
+      mass: (grams) => figures.weighed(grams),
+    };
+  }
+
+  const told = units === 'us' ? { ...measures(false), ...atUsBench() } : measures(false);
   const ofQuantity =
     (measure: Measure, unitOfIt: typeof unitOfQuantity) =>
     (value: number, quantity: Quantity, digits: Digits = 'as-set') => {

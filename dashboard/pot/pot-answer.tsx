@@ -53,7 +53,7 @@ interface StickMarksProps {
 
 /** How far up the stick is wet after each part, to be read at arm’s length. */
 function StickMarks({ pot, sheet }: StickMarksProps) {
-  const { words, figures } = useReader();
+  const { words, figures, units } = useReader();
   const { pot: said, things } = words;
   const holds = pot.holdsL === null ? null : figures.volume(pot.holdsL);
   return (
@@ -62,7 +62,7 @@ function StickMarks({ pot, sheet }: StickMarksProps) {
       <ol class="pot-marks">
         {pot.marks.map((mark) => (
           <li key={mark.part}>
-            <span class="pot-cm">
+            <span class={`pot-cm pot-cm-${units}`}>
               {figures.mark(mark.stickCm)}
               <small> {figures.unit('lengthCm')}</small>
             </span>

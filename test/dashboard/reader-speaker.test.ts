@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { en } from '../../daemon/wording/en.ts';
+import { createSpeaker } from '../../dashboard/format/reader-speaker.ts';
 import { createReader } from '../../dashboard/reader.ts';
 import { first } from '../../dashboard/words/en/first.ts';
 import { rest } from '../../dashboard/words/en/rest.ts';
@@ -23,6 +24,16 @@ describe('a sentence of the daemon', () => {
   it('is said by its text where its code is new or its values are missing', () => {
     expect(us.say({ code: 'never-heard', text: 'As sent.', values: { a: 1 } })).toBe('As sent.');
     expect(us.say({ code: 'air-cold', text: 'As sent.' })).toBe('As sent.');
+  });
+
+  it('measures out at the bench as it is done there', () => {
+    const speak = createSpeaker('en-US', 'us', us.figures, us.calendar);
+    // A quart is 946.352946 mL, a pound 453.59237 g, an inch 2.54 cm (NIST SP 811, from memory).
+    expect(speak.cupVolume(1183)).toBe('1 qt 8 fl oz');
+    expect(speak.mass(1219)).toBe('2 lb 11 oz');
+    expect(speak.lengthCm(14.2)).toBe('5 9/16 in');
+    expect(speak.lengthCm(30, 'as-set')).toBe('11.8 in');
+    expect(speak.volume(0.5, 'two-figures')).toBe('17 fl oz');
   });
 
   it('gives differences of temperature in degrees of the reader, without the zero of the scale', () => {

@@ -102,7 +102,7 @@ describe('amounts at the bench', () => {
 
   it('have no more decimals than they need', () => {
     expect(metric.asSet('densityKgPerL', 1.5)).toBe('1.5 kg/L');
-    expect(us.asSet('densityKgPerL', 1.5, 2)).toBe('12.52 lb/gal');
+    expect(us.asSet('densityKgPerL', 1.5)).toBe('12.52 lb/gal');
     expect(metric.sizes('lengthMm', 4200, 145, 22.5)).toBe('4,200 × 145 × 22.5 mm');
     expect(us.sizes('lengthMm', 101.6, 50.8)).toBe('4 × 2 in');
   });
