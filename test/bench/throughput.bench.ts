@@ -127,9 +127,11 @@ await printThroughput('the usual client library', clientLoad, 0.6);
 await printThroughput('bare sockets and packets made beforehand', bareLoad, 1);
 await printStreamLatency();
 
-describe('one reading, connection and all', async () => {
-  const [ours, bare] = [await daemonRival(), await bareBroker()];
-  afterAll(() => Promise.all([ours.close(), bare.close()]));
+const [ours, bare] = [await daemonRival(), await bareBroker()];
+// Of the whole file: a benchmark’s `describe` runs no hooks, and both would be left running.
+afterAll(() => Promise.all([ours.close(), bare.close()]));
+
+describe('one reading, connection and all', () => {
   const one = { connections: 1, inFlight: 1 };
   bench('committed, then acknowledged', async () => {
     await ours.run(bareLoad, one, 1);
