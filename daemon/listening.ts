@@ -4,6 +4,7 @@ import { startBroker } from './ingest/broker.ts';
 import type { ClientAccess } from './ingest/client-access.ts';
 import type { IngestLog, MessagePort } from './ingest/message-port.ts';
 import { startSubscriber } from './ingest/subscriber.ts';
+import type { KeptMessages } from './ingest/unreleased-messages.ts';
 import type { Settings } from './settings/schema.ts';
 import type { SiteTls } from './site-tls.ts';
 
@@ -12,7 +13,7 @@ export function openMessagePort(
   settings: Settings,
   take: Parameters<typeof startBroker>[0]['take'],
   filters: readonly string[],
-  { access, tls }: { access: ClientAccess; tls: SiteTls },
+  { access, tls, openMessages }: { access: ClientAccess; tls: SiteTls; openMessages: KeptMessages },
   log: IngestLog,
 ): Promise<MessagePort> | MessagePort {
   const { host, port, plain, tlsPort, external, clientId } = settings.mqtt;
@@ -24,6 +25,7 @@ export function openMessagePort(
       limits: settings.mqtt,
       access,
       take,
+      openMessages,
       log,
     });
   }

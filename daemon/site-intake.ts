@@ -11,6 +11,7 @@ import { openMessagePort } from './listening.ts';
 import type { SiteMetrics } from './metrics.ts';
 import type { Monitor } from './monitor/monitor.ts';
 import type { OpenSite } from './open-site.ts';
+import type { OpenMessage } from './rules/facts.ts';
 import type { Settings } from './settings/schema.ts';
 import { siteTime } from './site-time.ts';
 import type { SiteTls } from './site-tls.ts';
@@ -113,11 +114,16 @@ export async function siteIntake({
     queue,
     others: intake.take,
   });
+  const letGo = (released: readonly OpenMessage[]) =>
+    new Promise<void>((done, lost) => {
+      const told = (failure: Error | null) => (failure ? lost(failure) : done());
+      queue.add([], [], told, { released: [...released], from: released[0]?.client });
+    });
   const port = await openMessagePort(
     settings,
     take,
     topics.filters(),
-    { access: mqttAccess, tls },
+    { access: mqttAccess, tls, openMessages: { kept: reader.openMessages(), letGo } },
     log,
   );
   topics.comeFrom(port);

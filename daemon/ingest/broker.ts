@@ -10,6 +10,7 @@ import type { BrokerTraffic, IngestLog, MessagePort, TakeMessage } from './messa
 import { retainedTopics } from './retained-topics.ts';
 import { sparingLog } from './sparing-log.ts';
 import { messagesUnderWay } from './under-way.ts';
+import type { KeptMessages } from './unreleased-messages.ts';
 
 export interface BrokerParts {
   host: string;
@@ -21,6 +22,8 @@ export interface BrokerParts {
   /** Who may use it; everyone when left out. */
   access?: ClientAccess;
   take: TakeMessage;
+  /** QoS 2 messages of before that were not released; they end with the program when left out. */
+  openMessages?: KeptMessages;
   log: IngestLog;
 }
 
@@ -153,7 +156,15 @@ export async function startBroker(parts: BrokerParts): Promise<MessagePort> {
         guard.done(payload.length);
         acknowledge(failure);
       };
-      qos2.once(client, packet, payload, (told) => take(arrived, told), done);
+      qos2.once(
+        client,
+        packet,
+        payload,
+        (told, keep) => {
+          take(keep ? { ...arrived, keep } : arrived, told);
+        },
+        done,
+      );
     },
     authorizeSubscribe(client, subscription, callback) {
       const count = (subscribed.get(client) ?? 0) + 1;
@@ -174,7 +185,7 @@ export async function startBroker(parts: BrokerParts): Promise<MessagePort> {
       callback(null, subscription);
     },
   });
-  const qos2 = exactlyOnce(broker);
+  const qos2 = exactlyOnce(broker, parts.openMessages ?? { kept: [], letGo: async () => {} });
   broker.on('client', (client: Client) => guard.known(client.conn as Socket));
   const stopAccess = access.onChange((mayStay) => {
     for (const client of present) {

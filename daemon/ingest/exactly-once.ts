@@ -1,6 +1,7 @@
 import type { Aedes, Client, PublishPacket } from 'aedes';
+import type { OpenMessage } from '../rules/facts.ts';
 import type { Acknowledge } from './group-commit.ts';
-import { unreleasedMessages } from './unreleased-messages.ts';
+import { type KeptMessages, unreleasedMessages } from './unreleased-messages.ts';
 
 /** The part of the broker’s memory that knows which QoS 2 messages have come. */
 interface IncomingMessages {
@@ -11,15 +12,25 @@ interface IncomingMessages {
 /**
  * Takes QoS 2 messages once, also where one is sent again over a new connection: the broker asks
  * before it looks whether it knows a message, and forgets with the connection.
+ *
+ * @param messages - what is on disk of those that were not released
  */
-export function exactlyOnce(broker: Aedes) {
+export function exactlyOnce(broker: Aedes, messages: KeptMessages) {
   const { persistence } = broker as unknown as { persistence: IncomingMessages };
-  const unreleased = unreleasedMessages();
+  const unreleased = unreleasedMessages(messages);
   const get = persistence.incomingGetPacket.bind(persistence);
   // The only word of a release: there is no hook for it.
-  persistence.incomingGetPacket = (client, packet) => {
+  persistence.incomingGetPacket = async (client, packet) => {
     const { cmd, messageId } = packet;
-    if (cmd === 'pubrel' && messageId !== undefined) unreleased.released(client.id, messageId);
+    if (cmd === 'pubrel' && messageId !== undefined) {
+      try {
+        await unreleased.released(client.id, messageId);
+      } catch (cause) {
+        // The broker completes it whatever is said here, and may not: it is to be released again.
+        client.close();
+        throw cause;
+      }
+    }
     return get(client, packet);
   };
   return {
@@ -29,7 +40,7 @@ export function exactlyOnce(broker: Aedes) {
       client: Client,
       packet: PublishPacket,
       payload: Uint8Array,
-      take: (done: Acknowledge) => void,
+      take: (done: Acknowledge, keep?: () => OpenMessage) => void,
       acknowledge: Acknowledge,
     ): void {
       const { messageId } = packet as { messageId?: number };

@@ -1,5 +1,6 @@
 import type {
   IncomingReading,
+  OpenMessage,
   PendingReading,
   ReadingGroup,
   RefusedMessage,
@@ -32,6 +33,8 @@ interface Waiting {
   readings: readonly IncomingReading[];
   refused: readonly RefusedMessage[];
   pending: readonly PendingReading[];
+  opened: OpenMessage | undefined;
+  released: ReadingGroup['released'];
   source: string;
   since: number;
   done: Acknowledge;
@@ -43,18 +46,38 @@ export interface AddedMore {
   pending?: readonly PendingReading[];
   /** Who waits for the answer; all who are not named count as one. */
   from?: string | undefined;
+  /** The message itself, where it must not be taken again. */
+  opened?: OpenMessage | undefined;
+  /** Messages that will not come again. */
+  released?: ReadingGroup['released'];
 }
 
-function together(taken: readonly Waiting[], arrivedAt: number): Required<ReadingGroup> {
-  const group: Required<ReadingGroup> = { readings: [], refused: [], pending: [], arrivedAt };
-  for (const { readings, refused, pending } of taken) {
+function together(taken: readonly Waiting[], arrivedAt: number): ReadingGroup {
+  const pendings: PendingReading[] = [];
+  const group: ReadingGroup = { readings: [], refused: [], pending: pendings, arrivedAt };
+  for (const { readings, refused, pending, opened, released } of taken) {
     for (const one of readings) group.readings.push(one);
     for (const one of refused) group.refused.push(one);
-    for (const one of pending) group.pending.push(one);
+    for (const one of pending) pendings.push(one);
+    // One after the other: a number that is released may be given to another message at once.
+    if (released) noteReleased(group, released);
+    if (opened) {
+      group.opened ??= [];
+      group.opened.push(opened);
+    }
   }
   return group;
 }
 
+function noteReleased(group: ReadingGroup, released: NonNullable<ReadingGroup['released']>): void {
+  group.released = [...(group.released ?? []), ...released];
+  group.opened = (group.opened ?? []).filter(
+    ({ client, messageId }) =>
+      !released.some((one) => one.client === client && one.messageId === messageId),
+  );
+}
+
+const none: readonly never[] = [];
 /** Source of all messages whose sender is not named. */
 const unnamed = '';
 /** Many nodes give up and send again after 10 s; they are let go before. From memory. */
@@ -189,10 +212,10 @@ export function groupCommit<Committed>(parts: GroupCommitParts<Committed>) {
       readings: readonly IncomingReading[],
       refused: readonly RefusedMessage[],
       done: Acknowledge,
-      { pending = [], from = unnamed }: AddedMore = {},
+      { pending = none, from = unnamed, opened, released }: AddedMore = {},
     ) {
       const since = performance.now();
-      const one = { readings, refused, pending, source: from, since, done };
+      const one = { readings, refused, pending, opened, released, source: from, since, done };
       if (full && size + sizeOf(one) > mostHeld) {
         done(full.cause);
         return;

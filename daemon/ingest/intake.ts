@@ -8,7 +8,12 @@ import { type Decoded, decodePayload, type Message } from '../../sensors/payload
 import type { Measurement } from '../../sensors/payload/measurement.ts';
 import type { Refusal } from '../../sensors/payload/refusal.ts';
 import type { Quantity } from '../contract/quantity.ts';
-import type { IncomingReading, PendingReading, RefusedMessage } from '../rules/facts.ts';
+import type {
+  IncomingReading,
+  OpenMessage,
+  PendingReading,
+  RefusedMessage,
+} from '../rules/facts.ts';
 import type { Acknowledge, groupCommit } from './group-commit.ts';
 import { knownTopics } from './known-topics.ts';
 
@@ -22,6 +27,11 @@ export interface Arrived {
   backlog: boolean;
   /** Who waits for the acknowledgement: the client’s id at our own broker. */
   from?: string;
+  /**
+   * To be called where taking the message again would store it twice; what it returns is to be
+   * written with it. Only of messages at QoS 2.
+   */
+  keep?: () => OpenMessage;
 }
 
 /** What became of the messages since the start. */
@@ -134,6 +144,7 @@ export function createIntake(parts: IntakeParts) {
         raw: value,
         flags: retained || backlog ? readingFlagBits['time-unknown'] : 0,
       };
+      taken.datedByArrival = true;
       taken.pending ??= [];
       taken.pending.push(waiting);
       return;
@@ -142,6 +153,7 @@ export function createIntake(parts: IntakeParts) {
       heardTime?.(sensor, ownAt, at);
     }
     if (time.flags.length > 0) counts.flagged++;
+    if (time.at === at || isRelative) taken.datedByArrival = true;
     taken.readings.push({
       sensor,
       quantity,
@@ -190,7 +202,7 @@ export function createIntake(parts: IntakeParts) {
         acknowledge(null);
         return;
       }
-      const taken: Taken = { readings: [], pending: null };
+      const taken: Taken = { readings: [], pending: null, datedByArrival: false };
       const refusals = decoded.kind === 'refused' ? [decoded.refusal] : decoded.refused;
       const refused: readonly RefusedMessage[] =
         refusals.length === 0 ? none : refusals.map((refusal) => kept(refusal, message, text, at));
@@ -210,7 +222,10 @@ export function createIntake(parts: IntakeParts) {
       const { readings } = taken;
       const pending = taken.pending ?? none;
       if (readings.length + refused.length + pending.length === 0) acknowledge(null);
-      else queue.add(readings, refused, acknowledge, { pending, from: message.from });
+      else {
+        const opened = taken.datedByArrival ? message.keep?.() : undefined;
+        queue.add(readings, refused, acknowledge, { pending, from: message.from, opened });
+      }
     },
   };
 }
@@ -220,6 +235,8 @@ interface Taken {
   readings: IncomingReading[];
   /** Mostly none. */
   pending: PendingReading[] | null;
+  /** A reading has no time of its own that would tell it from the next. */
+  datedByArrival: boolean;
 }
 
 /** Most messages bring none of a kind: one list stands for all of these. */

@@ -241,12 +241,24 @@ export interface RefusedMessage {
   payloadBytes: number;
 }
 
+/** A QoS 2 message that its sender has not released, by the number it gave it. */
+export interface OpenMessage {
+  client: string;
+  messageId: number;
+  /** Tells it from another message of the same number. */
+  content: string;
+}
+
 /** What is committed together. */
 export interface ReadingGroup {
   readings: IncomingReading[];
   refused: RefusedMessage[];
   /** Readings that wait for the clock. */
   pending?: PendingReading[];
+  /** Messages that must not be taken again, also after a restart. */
+  opened?: OpenMessage[];
+  /** Messages of before that will not come again. */
+  released?: Omit<OpenMessage, 'content'>[];
   /** Arrival time, for sensors that appear with this group. */
   arrivedAt: number;
 }

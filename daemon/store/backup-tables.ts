@@ -48,6 +48,7 @@ export const keptBack: Readonly<Record<string, string>> = {
   hour_range: 'reckoned from the readings, and reckoned anew where it is missing',
   outgoing_message:
     'messages on their way out, and for a month those that left; the notices leave as such',
+  open_message: 'numbers of messages that are under way, which mean nothing elsewhere',
   dirty_span: 'marks of what is being reckoned anew',
 };
 

@@ -9,6 +9,7 @@ import type {
 } from '../rules/facts.ts';
 import { placesFed, stayAt } from '../rules/place.ts';
 import type { HourTable } from './hours.ts';
+import type { OpenMessageTable } from './open-messages.ts';
 import type { PlaceTable } from './places.ts';
 import { keptRefused, type RefusedTable } from './refused.ts';
 import type { SensorTable } from './sensors.ts';
@@ -32,6 +33,7 @@ interface Tables {
   readings: ReadingIntake;
   hours: HourTable;
   refused: RefusedTable;
+  openMessages: OpenMessageTable;
 }
 
 const curing: Quantity = 'air-temperature';
@@ -128,6 +130,7 @@ export function readingCommitter(
     for (const [placeId, times] of late) {
       for (const span of merged(times)) tables.hours.addDirty(placeId, span.fromAt, span.toAt);
     }
+    tables.openMessages.note(group);
     tables.refused.insert([...group.refused, ...crowdedOut.slice(0, keptRefused)]);
     const refused = crowdedOut.length;
     return { fresh, duplicates, refused, newSensors, dirtied: late.size > 0 };

@@ -7,7 +7,7 @@ import { sql as calibrations } from './migrations/0005-calibrations.ts';
 import { sql as trade } from './migrations/0006-trade.ts';
 import { sql as outgoingAndLockUp } from './migrations/0007-outgoing-and-lock-up.ts';
 import { sql as photos } from './migrations/0008-photos.ts';
-import { sql as daysAsTheyClose } from './migrations/0009-days-as-they-close.ts';
+import { sql as daysAndOpenMessages } from './migrations/0009-days-and-open-messages.ts';
 import { sql as siteName } from './migrations/0010-site-name.ts';
 
 /** One step from a version of the database to the next. */
@@ -26,7 +26,7 @@ export const migrations: readonly Migration[] = [
   { name: '0006-trade', sql: trade },
   { name: '0007-outgoing-and-lock-up', sql: outgoingAndLockUp },
   { name: '0008-photos', sql: photos },
-  { name: '0009-days-as-they-close', sql: daysAsTheyClose },
+  { name: '0009-days-and-open-messages', sql: daysAndOpenMessages },
   { name: '0010-site-name', sql: siteName },
 ];
 

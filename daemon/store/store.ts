@@ -13,6 +13,7 @@ import { lettingGo } from './let-go.ts';
 import { lineageTable } from './lineage.ts';
 import { lockUpTable } from './lock-up.ts';
 import { noticeTable } from './notices.ts';
+import { openMessageTable } from './open-messages.ts';
 import { forecastTable } from './outdoor-forecast.ts';
 import { messageKeeper, outgoingTable } from './outgoing.ts';
 import { hourPacker } from './pack-hours.ts';
@@ -43,6 +44,7 @@ function tablesOf(db: Database, posting: PostingPlan) {
     readings: readingTable(db),
     hours: hourTable(db),
     refused: refusedTable(db),
+    openMessages: openMessageTable(db),
     plans: planTable(db),
     batches: batchTable(db),
     coats: coatTable(db),
@@ -188,6 +190,7 @@ export function storeReader(db: Database) {
     trustedBoot: pending.trustedBoot,
     topicRules: tables.rules.all,
     siteName: tables.siteName.newest,
+    openMessages: tables.openMessages.all,
     close: (): void => {
       db.close();
     },

@@ -9,4 +9,13 @@ create table packed_days_made (
   only_one integer primary key check (only_one = 1),
   until_day integer not null
 ) strict;
+
+-- QoS 2 messages that were taken and that their senders have not released: one that is sent again after
+-- a restart is known by these. Written with its readings, where these have no time of their own.
+create table open_message (
+  client text not null,
+  message_id integer not null,
+  content text not null,
+  primary key (client, message_id)
+) strict;
 `;
