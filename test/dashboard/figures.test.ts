@@ -1,33 +1,31 @@
 import { describe, expect, it } from 'vitest';
-import {
-  degreeHoursFigure,
-  figure,
-  hoursFigure,
-  humidity,
-  oddsWords,
-  temperature,
-  typedNumber,
-} from '../../dashboard/format/figures.ts';
+import { typedNumber } from '../../dashboard/format/figures.ts';
+import { oddsLine } from '../../dashboard/format/odds.ts';
+import { createFigures } from '../../dashboard/format/reader-figures.ts';
+import { times } from '../../dashboard/words/en/times.ts';
+
+const figures = createFigures('en-GB', 'metric');
 
 describe('figures on a page', () => {
   it('carry their unit, and a dash where they are missing', () => {
-    expect(temperature(14.23)).toBe('14.2 °C');
-    expect(temperature(-3.5)).toBe('−3.5 °C');
-    expect(temperature(null)).toBe('–');
-    expect(humidity(71.4)).toBe('71 %');
-    expect(humidity(null)).toBe('–');
-    expect(degreeHoursFigure(1234.6)).toBe('1,235 °C·h');
-    expect(hoursFigure(3.25)).toBe('3.3 h');
-    expect(hoursFigure(41.4)).toBe('41 h');
-    expect(figure(-12.3456)).toBe('−12.346');
+    expect(figures.temperature(14.23)).toBe('14.2 °C');
+    expect(figures.temperature(-3.5)).toBe('−3.5 °C');
+    expect(figures.temperature(null)).toBe('–');
+    expect(figures.humidity(71.4)).toBe('71 %');
+    expect(figures.humidity(null)).toBe('–');
+    expect(figures.degreeHours(1234.6)).toBe('1,235 °C·h');
+    expect(figures.hours(3.25)).toBe('3.3 h');
+    expect(figures.hours(41.4)).toBe('41 h');
+    expect(figures.number(-12.3456)).toBe('−12.346');
   });
 
   it('say a chance in words that do not pretend to be exact', () => {
-    expect(oddsWords(0.003)).toBe('next to none');
-    expect(oddsWords(0.04)).toBe('less than 1 in 10');
-    expect(oddsWords(0.68)).toBe('7 in 10');
-    expect(oddsWords(0.97)).toBe('more than 9 in 10');
-    expect(oddsWords(0.99)).toBe('almost surely');
+    const odds = (probability: number) => oddsLine(probability, times);
+    expect(odds(0.003)).toBe('next to none');
+    expect(odds(0.04)).toBe('less than 1 in 10');
+    expect(odds(0.68)).toBe('7 in 10');
+    expect(odds(0.97)).toBe('more than 9 in 10');
+    expect(odds(0.99)).toBe('almost surely');
   });
 });
 

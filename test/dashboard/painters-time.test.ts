@@ -1,11 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { createCalendar } from '../../dashboard/format/calendar.ts';
-import { agoWords, lengthWords, whenWords } from '../../dashboard/format/painters-time.ts';
+import { agoOf, lengthOf, whenOf } from '../../dashboard/format/painters-time.ts';
+import { times } from '../../dashboard/words/en/times.ts';
 
 const calendar = createCalendar('Europe/Stockholm');
 /** A Tuesday morning, 08:00 in the shed’s own time. */
 const now = Date.parse('2026-05-12T06:00:00Z');
-const when = (moment: string) => whenWords(Date.parse(moment), now, calendar);
+const when = (moment: string) => times.when(whenOf(Date.parse(moment), now, calendar));
+const length = (ms: number) => times.length(lengthOf(ms));
+const ago = (at: number) => times.ago(agoOf(at, now));
 
 describe('a moment in a painter’s words', () => {
   it('is minutes when it is near', () => {
@@ -41,23 +44,23 @@ describe('a moment in a painter’s words', () => {
   it('uses the shed’s own day, also where the clocks have just changed', () => {
     const beforeChange = Date.parse('2026-03-28T20:00:00Z');
     const afterLunch = Date.parse('2026-03-29T12:00:00Z');
-    expect(whenWords(afterLunch, beforeChange, calendar)).toBe('tomorrow after lunch');
+    expect(times.when(whenOf(afterLunch, beforeChange, calendar))).toBe('tomorrow after lunch');
   });
 });
 
 describe('a length of time', () => {
   it('is rounded to what matters', () => {
-    expect(lengthWords(20_000)).toBe('less than a minute');
-    expect(lengthWords(60_000)).toBe('1 minute');
-    expect(lengthWords(3.4 * 3_600_000)).toBe('3 hours');
-    expect(lengthWords(52 * 3_600_000)).toBe('2 days 4 hours');
-    expect(lengthWords(48 * 3_600_000)).toBe('2 days');
-    expect(lengthWords(200 * 3_600_000)).toBe('8 days');
+    expect(length(20_000)).toBe('less than a minute');
+    expect(length(60_000)).toBe('1 minute');
+    expect(length(3.4 * 3_600_000)).toBe('3 hours');
+    expect(length(52 * 3_600_000)).toBe('2 days 4 hours');
+    expect(length(48 * 3_600_000)).toBe('2 days');
+    expect(length(200 * 3_600_000)).toBe('8 days');
   });
 
   it('is “just now” for the age of a fresh reading, also when clocks differ a little', () => {
-    expect(agoWords(now - 40_000, now)).toBe('just now');
-    expect(agoWords(now + 40_000, now)).toBe('just now');
-    expect(agoWords(now - 4 * 60_000, now)).toBe('4 minutes ago');
+    expect(ago(now - 40_000)).toBe('just now');
+    expect(ago(now + 40_000)).toBe('just now');
+    expect(ago(now - 4 * 60_000)).toBe('4 minutes ago');
   });
 });

@@ -1,13 +1,21 @@
 import { describe, expect, it } from 'vitest';
-import { cautions } from '../../dashboard/words/en/cautions.ts';
-import { cautionsPage } from '../../dashboard/words/en/cautions-page.ts';
-import { jobs, jobsInOrder } from '../../dashboard/words/job-words.ts';
-import { facesWords, mixtureWords } from '../../dashboard/words/thing-words.ts';
-import { signs } from '../../dashboard/words/verdict-words.ts';
+import { gates } from '../../daemon/contract/gate.ts';
+import { facesLine, mixtureLine } from '../../dashboard/format/lists.ts';
+import { first } from '../../dashboard/words/en/first.ts';
+import { rest } from '../../dashboard/words/en/rest.ts';
+
+const { cautions, jobs, things } = first;
+
+/** Every string of a catalogue, also of functions that are given plain words. */
+function said(words: unknown): string[] {
+  if (typeof words === 'string') return [words];
+  if (typeof words === 'function') return [String(words)];
+  return typeof words === 'object' && words !== null ? Object.values(words).flatMap(said) : [];
+}
 
 describe('the words of the page', () => {
   it('never call anything safe', () => {
-    expect(JSON.stringify([cautionsPage, cautions, jobs, signs])).not.toMatch(/\bsafe/i);
+    expect(said({ ...first, ...rest }).filter((words) => /\bsafe/i.test(words))).toEqual([]);
   });
 
   it('send those with oily rags outdoors or to water, and to local rules', () => {
@@ -22,15 +30,17 @@ describe('the words of the page', () => {
   });
 
   it('have a test for each job', () => {
-    expect(jobsInOrder.map((gate) => jobs[gate].test.length > 20)).toEqual(Array(5).fill(true));
+    expect(gates.map((gate) => jobs[gate].test.length > 20)).toEqual(Array(5).fill(true));
   });
 
   it('read a mixture as a painter does', () => {
-    expect(mixtureWords({ paint: 35, rawLinseedOil: 50, turpentine: 15 })).toBe(
+    expect(mixtureLine({ paint: 35, rawLinseedOil: 50, turpentine: 15 }, things)).toBe(
       '35 paint : 50 raw linseed oil : 15 turpentine',
     );
-    expect(mixtureWords({ paint: 100, rawLinseedOil: 0, turpentine: 0 })).toBe('undiluted paint');
-    expect(facesWords(['face', 'edges', 'ends'])).toBe('face, edges and ends');
-    expect(facesWords(['face'])).toBe('face');
+    expect(mixtureLine({ paint: 100, rawLinseedOil: 0, turpentine: 0 }, things)).toBe(
+      'undiluted paint',
+    );
+    expect(facesLine(['face', 'edges', 'ends'], things, 'en-GB')).toBe('face, edges and ends');
+    expect(facesLine(['face'], things, 'en-GB')).toBe('face');
   });
 });
