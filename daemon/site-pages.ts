@@ -82,6 +82,7 @@ export function sitePages({
           ? { batchId, ...coatChart(facts, monitor, models.ruling, coat, now, points) }
           : { batchId, ...empty };
       },
+      curves: monitor.curves,
       fitToBrush: monitor.fitToBrush,
       lockUp: monitor.lockUp,
       noticeChannels: () => noticeChannels(settings, reader.channelTallies()),

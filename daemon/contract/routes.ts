@@ -5,6 +5,7 @@ import { brushRoutes } from './routes/brush.ts';
 import { calibrationRoutes } from './routes/calibration.ts';
 import { coatRoutes } from './routes/coat.ts';
 import { coatingRoutes } from './routes/coating.ts';
+import { curveRoutes } from './routes/curves.ts';
 import { lineageRoutes } from './routes/lineage.ts';
 import { mqttAccessRoutes } from './routes/mqtt-access.ts';
 import { noticeRoutes } from './routes/notice.ts';
@@ -46,6 +47,7 @@ export const routes = {
   ...ownSiteRoutes,
   ...recordRoutes,
   ...settingRoutes,
+  ...curveRoutes,
 } as const;
 
 export type Routes = typeof routes;

@@ -3,6 +3,7 @@ import type { CalibrationHow } from '../contract/calibration.ts';
 import type { Coat, TouchTest } from '../contract/coat.ts';
 import type { Coating } from '../contract/coating.ts';
 import type { ComparedQuantity } from '../contract/comparison.ts';
+import type { AirChanges, BatchCurves, Curves } from '../contract/curves.ts';
 import type { FitToBrush } from '../contract/fit-to-brush.ts';
 import type { Reason } from '../contract/gate.ts';
 import type { Health } from '../contract/health.ts';
@@ -93,6 +94,21 @@ export interface TradeView {
   areaOf(coat: CoatFact): number | null;
 }
 
+/** What a curve is asked for; times in UTC epoch ms, null for the usual ones. */
+interface CurveSpan {
+  from: number | null;
+  to: number | null;
+  points: number;
+}
+
+/** Curves of places, sensors and coats. */
+export interface CurvesView {
+  ofPlace(placeId: string, span: CurveSpan, now: number): Curves;
+  ofSensor(sensorKey: number, span: CurveSpan, now: number): Curves;
+  ofBatch(batchId: string, coat: CoatFact | null, span: CurveSpan, now: number): BatchCurves;
+  airChanges(placeId: string, span: CurveSpan, now: number): Promise<AirChanges>;
+}
+
 /** What is known and made of it, at a moment. */
 export interface SiteView {
   facts(): SiteFactsView;
@@ -110,6 +126,7 @@ export interface SiteView {
   trade: TradeView;
   morningRound(now: number): MorningRound;
   chart(batchId: string, points: number, now: number): BatchChart;
+  curves: CurvesView;
   notices(): NoticeFact[];
   wood: {
     /** What a probe tells; null for a sensor without pins. */

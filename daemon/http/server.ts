@@ -20,6 +20,7 @@ import { calibrationRoutes } from './routes/calibrations.ts';
 import { coatingRoutes } from './routes/coatings.ts';
 import { coatRoutes } from './routes/coats.ts';
 import { comparisonRoutes } from './routes/comparisons.ts';
+import { curveRoutes } from './routes/curves.ts';
 import { entryRoutes } from './routes/entries.ts';
 import { lineageRoutes } from './routes/lineage.ts';
 import { mqttAccessRoutes } from './routes/mqtt-access.ts';
@@ -119,6 +120,7 @@ export async function buildServer(parts: HttpParts): Promise<FastifyInstance> {
     coatingRoutes(api, parts);
     tradeRoutes(api, parts);
     seriesRoutes(api, parts);
+    curveRoutes(api, parts);
     planAheadRoutes(api, parts);
     reportRoutes(api, parts);
     endStreams = streamRoute(api, parts);

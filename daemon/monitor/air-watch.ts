@@ -206,6 +206,10 @@ export function airWatch({ facts, air, staleMs, freshMs = usualFreshMs }: WatchP
       kept.set(placeId, made);
       return made;
     },
+    /** The room that a place lies in or is; null for one outside any. */
+    roomOf,
+    /** Air changes of a room as they could be told at a moment; null without any evidence. */
+    changeAt: (roomId: string, at: number): AirChange | null => airChangeOf(roomId, at).airChange,
     forget: (): void => kept.clear(),
   };
 }

@@ -180,6 +180,15 @@ export function cureLedger(parts: LedgerParts) {
       return total;
     },
 
+    /** What each whole hour gathered, from one to another, the last one excluded; for a curve. */
+    eachHour(placeId: string, named: NamedModel, fromHour: number, endHour: number): SpanSum[] {
+      const hours = hoursIn(open(placeId, fromHour), named.name);
+      return Array.from(
+        { length: Math.max(0, endHour - fromHour) },
+        (_, i) => hours.get(fromHour + i) ?? noCure(),
+      );
+    },
+
     /** Takes in one step of a place’s series; costs the same however long the season is. */
     extend(step: Step): void {
       const book = books.get(step.placeId);

@@ -15,6 +15,7 @@ import { brushCheck } from './brush-check.ts';
 import { coatCures } from './coat-cure.ts';
 import { coatKnowledge } from './coat-knowledge.ts';
 import { cureLedger } from './cure-ledger.ts';
+import { siteCurves } from './curves.ts';
 import { type FaultKeeper, faultWatch } from './fault-watch.ts';
 import type { ModelPair } from './hour-book.ts';
 import { airAhead } from './hours-ahead.ts';
@@ -33,6 +34,7 @@ import type {
   FlagBits,
   HourKeeper,
   HourSource,
+  OutlineSource,
   ReadingSource,
 } from './ports.ts';
 import { roomVapour } from './room-vapour.ts';
@@ -44,7 +46,7 @@ import { type NoticeKeeper, noticeWatch } from './watch-notices.ts';
 import { woodProbes } from './wood-probes.ts';
 
 export interface MonitorParts {
-  source: ReadingSource & FactSource & HourSource;
+  source: ReadingSource & OutlineSource & FactSource & HourSource;
   keeper: HourKeeper & NoticeKeeper & FaultKeeper;
   correction: Correction;
   flags: FlagBits;
@@ -156,6 +158,11 @@ export function createMonitor(parts: MonitorParts) {
     },
     settings: { ...parts.ahead, timeZone },
   });
+  const curves = siteCurves({
+    ...{ facts, readings: source, notices: source.notices, corrected, flags, air, airing, wood },
+    ...{ ledger, cures, assess, ruling: models.ruling, gapMs: maxGapMs },
+    breathe: parts.breathe ?? (() => Promise.resolve()),
+  });
   const overview = placesOverview({ facts, air, now: readNow, assess, airWatch: airing });
   const watch = noticeWatch({
     facts,
@@ -220,6 +227,7 @@ export function createMonitor(parts: MonitorParts) {
     const before = site;
     readFacts();
     airing.forget();
+    curves.forget();
     // Most edits move no sensor: what was heard then still holds.
     if (hangsTheSame(before, site)) {
       ledger.settle();
@@ -252,6 +260,7 @@ export function createMonitor(parts: MonitorParts) {
       }
       if (dirtied) {
         answers.forget();
+        curves.forget();
         ledger.settle();
       }
       faults.committed(fresh, arrivedAt);
@@ -271,6 +280,7 @@ export function createMonitor(parts: MonitorParts) {
       airing.forget();
       outlooks.forget();
       answers.forget();
+      curves.forget();
       faults.startOver();
       ledger.startOver();
     },
@@ -282,6 +292,7 @@ export function createMonitor(parts: MonitorParts) {
     corrected,
     wood,
     overview,
+    curves,
     /** What is said of the air at a place, alone. */
     airflowAt: (placeId: string, now: number) => airing.verdictAt(placeId, now).verdict.airflow,
     fitToBrush,

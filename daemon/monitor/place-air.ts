@@ -169,6 +169,8 @@ export function placeAir({ readings, corrected, flags, facts, holdMs }: PlaceAir
 
   return {
     samples,
+    /** Every stretch in which a sensor speaks for a place. */
+    heard: heard as (placeId: string, quantity: Followed) => readonly HeardSensor[],
     /** The value at steps through a stretch, looked up one by one: cheap where readings are many. */
     sparse(placeId: string, quantity: Followed, from: number, to: number, stepMs: number) {
       const values: Sample[] = [];

@@ -21,6 +21,7 @@ import type {
   SensorStay,
   TouchTestFact,
 } from '../rules/facts.ts';
+import type { ReadingOutline } from '../rules/reading-outline.ts';
 import type {
   CoatingFact,
   CoatingStepFact,
@@ -53,6 +54,17 @@ export interface ReadingSource {
     at: number,
     without: number,
   ): ReadingFact | null;
+}
+
+/** The extremes of each hour, where they are kept: a long curve needs no more. */
+export interface OutlineSource {
+  readingOutline?(
+    sensorKey: number,
+    quantity: Quantity,
+    from: number,
+    to: number,
+    points: number,
+  ): ReadingOutline;
 }
 
 export interface FactSource {

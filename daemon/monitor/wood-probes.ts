@@ -126,6 +126,9 @@ export function woodProbes({ facts, readings, corrected, flags, air, staleMs }: 
 
   return {
     probe,
+    /** The moisture that one resistance amounts to, % of oven-dry mass. */
+    moistureAt: (sensorKey: number, at: number, ohms: number): number =>
+      derived({ sensorKey, quantity: 'wood-resistance', at, raw: ohms, flags: 0 }).value,
     /** What the pins at a place tell together; null where there are none. */
     at(placeId: string, now: number): BoardsProbed | null {
       const probes = [...facts().stays.keys()].flatMap((key) => {

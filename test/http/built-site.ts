@@ -140,6 +140,7 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
         const chart = coat ? coatChart(facts, monitor, models.ruling, coat, now, points) : none;
         return { batchId, ...chart };
       },
+      curves: monitor.curves,
       fitToBrush: monitor.fitToBrush,
       lockUp: monitor.lockUp,
       noticeChannels: () => noticeChannels(settings, read.channelTallies()),
