@@ -132,8 +132,14 @@ const TABLE = {
     folders: ['dashboard', CONTRACT, WORDING],
     packages: ['preact', '@preact/*', 'uqr'],
   },
+  'dashboard-kept': {
+    from: 'dashboard/offline/kept-store',
+    folders: ['dashboard', CONTRACT, WORDING],
+    packages: ['preact', '@preact/*', 'idb-keyval'],
+  },
+  'dashboard-id': { from: 'dashboard/new-id', packages: ['uuid'] },
   dashboard: {
-    from: 'dashboard/(?!chart|print/qr-code|vite\\.config\\.ts$)',
+    from: 'dashboard/(?!chart|new-id|offline/kept-store|print/qr-code|vite\\.config\\.ts$)',
     folders: ['dashboard', CONTRACT, WORDING],
     packages: ['preact', '@preact/*'],
   },

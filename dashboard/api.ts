@@ -85,10 +85,15 @@ export type Used = keyof typeof addresses;
 
 /** What came of a call: never an exception, always something that can be shown. */
 export type Outcome<T> =
-  | { readonly kind: 'done'; readonly reply: T }
+  | {
+      readonly kind: 'done';
+      readonly reply: T /** What was last heard, when the daemon is away: since when, this device’s clock. */;
+      readonly oldSince?: number;
+    }
   | { readonly kind: 'problem'; readonly problem: Problem };
 
-type Given<N extends RouteName> = {
+/** What a route is handed: params, query and body, as far as it has them. */
+export type Given<N extends RouteName> = {
   [K in keyof RouteSend<N> as RouteSend<N>[K] extends undefined ? never : K]: RouteSend<N>[K];
 };
 
@@ -101,11 +106,36 @@ export interface Api {
 
 const PATIENCE_MS = 15_000;
 
+/** Keeps what was last heard, for when the daemon is away. */
+export interface LastHeard {
+  get(address: string): Promise<{ reply: unknown; heardAt: number } | undefined>;
+  put(address: string, kept: { reply: unknown; heardAt: number }): Promise<void>;
+  /** Forgets all: whoever holds this device may not look any more. */
+  clear(): Promise<void>;
+}
+
+/** What is worth seeing when it is old, as long as it says so. */
+const worthKeeping: readonly Used[] = [
+  'overview',
+  'readBatch',
+  'batchChart',
+  'listCoatings',
+  'listTins',
+  'listBatches',
+  'morningRound',
+  'trade',
+];
+
 /**
  * @param send - the browser’s `fetch`
  * @param logIn - asks whoever is there for the PIN; true when they are logged in
+ * @param heard - keeps the last replies of some routes
  */
-export function createApi(send: typeof fetch, logIn: () => Promise<boolean>): Api {
+export function createApi(
+  send: typeof fetch,
+  logIn: () => Promise<boolean>,
+  heard: LastHeard,
+): Api {
   async function request(method: string, path: string, body: unknown): Promise<Outcome<unknown>> {
     const patience = new AbortController();
     const timer = setTimeout(() => patience.abort(), PATIENCE_MS);
@@ -129,6 +159,20 @@ export function createApi(send: typeof fetch, logIn: () => Promise<boolean>): Ap
       clearTimeout(timer);
     }
   }
+  /** The reply, kept for later; or the one that was kept, where nothing answers. */
+  async function rememberedAt<T>(address: string, outcome: Outcome<T>): Promise<Outcome<T>> {
+    // A browser that keeps nothing shows what it hears, and nothing else.
+    if (outcome.kind === 'done') {
+      void heard.put(address, { reply: outcome.reply, heardAt: Date.now() }).catch(() => {});
+      return outcome;
+    }
+    if (outcome.problem.code !== away.code) return outcome;
+    const kept = await heard.get(address).catch(() => undefined);
+    return kept === undefined
+      ? outcome
+      : { kind: 'done', reply: kept.reply as T, oldSince: kept.heardAt };
+  }
+
   return {
     async call<N extends Used>(name: N, given: Given<N>) {
       const { method, path } = addresses[name];
@@ -137,6 +181,7 @@ export function createApi(send: typeof fetch, logIn: () => Promise<boolean>): Ap
       // The daemon checks every reply against the contract on its way out.
       const ask = async () => (await request(method, address, sent.body)) as Outcome<RouteReply<N>>;
       const outcome = await ask();
+      if (worthKeeping.includes(name)) return rememberedAt(address, outcome);
       const wantsPin =
         method !== 'GET' && outcome.kind === 'problem' && afterLogIn.includes(outcome.problem.code);
       // The same once more: what was typed is not lost to a log-in that ran out.
@@ -163,22 +208,10 @@ function isProblem(reply: unknown): reply is Problem {
   return typeof reply === 'object' && reply !== null && 'title' in reply && 'doThis' in reply;
 }
 
-const away: Problem = {
-  type: 'about:blank',
-  title: 'The daemon does not answer',
-  status: 0,
-  detail: 'Nothing came back, so it may not have been recorded.',
-  code: 'AWAY',
-  doThis: 'Look whether the computer in the shed is on and on the network, then send it again.',
-};
+/** The page says these two in the reader’s words, by their code. */
+const away = unspoken('AWAY', 0);
+const unreadable = (status: number) => unspoken('UNREADABLE', status);
 
-function unreadable(status: number): Problem {
-  return {
-    type: 'about:blank',
-    title: 'The answer could not be read',
-    status,
-    detail: `Something other than the daemon answered, with status ${status}.`,
-    code: 'UNREADABLE',
-    doThis: 'Check the address of this page.',
-  };
+function unspoken(code: string, status: number): Problem {
+  return { type: 'about:blank', title: '', status, detail: '', code, doThis: '' };
 }

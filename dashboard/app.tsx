@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { PinDialog } from './access/pin-dialog.tsx';
 import { AwayBanner } from './away-banner.tsx';
 import { later } from './later.tsx';
+import { WaitingBar } from './offline/waiting-bar.tsx';
 import { PageFoot } from './page-foot.tsx';
 import { PageHead } from './page-head.tsx';
 import { useReader } from './reader.ts';
@@ -13,6 +14,7 @@ const AccessPage = later(async () => (await import('./access/access-page.tsx')).
 const BatchPage = later(async () => (await import('./batch/batch-page.tsx')).BatchPage);
 const CautionsPage = later(async () => (await import('./cautions/cautions-page.tsx')).CautionsPage);
 const MorePage = later(async () => (await import('./more/more-page.tsx')).MorePage);
+const WaitingPage = later(async () => (await import('./offline/waiting-page.tsx')).WaitingPage);
 const SetupPage = later(async () => (await import('./setup/setup-page.tsx')).SetupPage);
 const CoatingPage = later(async () => (await import('./trade/coating-page.tsx')).CoatingPage);
 const RoundPage = later(async () => (await import('./trade/round-page.tsx')).RoundPage);
@@ -35,6 +37,7 @@ export function App() {
   return (
     <div class={`app app-${page.kind}`}>
       <AwayBanner />
+      <WaitingBar />
       <PageHead page={page} />
       <Shown page={page} />
       {page.kind !== 'wall' && <PageFoot />}
@@ -77,6 +80,8 @@ function Shown({ page }: { page: Page }) {
       return <AccessPage />;
     case 'more':
       return <MorePage />;
+    case 'waiting':
+      return <WaitingPage />;
     case 'api':
       return <ApiPage />;
     case 'cautions':

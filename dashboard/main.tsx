@@ -1,10 +1,13 @@
 import { render } from 'preact';
 import { createPinPrompt } from './access/pin-prompt.ts';
-import { createApi } from './api.ts';
+import { createApi, type Given } from './api.ts';
 import { App } from './app.tsx';
 import { createCalendar } from './format/calendar.ts';
 import { createLive } from './live.ts';
-import { createReaderChoice, keptChoice } from './reader-choice.ts';
+import { keptEntries, keptReplies } from './offline/kept-store.ts';
+import { createOutbox } from './offline/outbox.ts';
+import { sendWhenPossible } from './offline/send-when-possible.ts';
+import { createReaderChoice, keptChoice, type ReaderChoice } from './reader-choice.ts';
 import { ReaderProvider } from './reader-provider.tsx';
 import { ShedContext } from './shed-context.ts';
 import './styles/paint.css';
@@ -25,27 +28,47 @@ import './styles/ahead.css';
 import './styles/report.css';
 import './styles/topics.css';
 import './styles/trade.css';
+import './styles/offline.css';
 import { keepTheme } from './theme.ts';
 
 keepTheme(document.documentElement);
 const prompt = createPinPrompt();
-const api = createApi((input, init) => fetch(input, init), prompt.ask);
-const live = createLive(api);
+const heard = keptReplies();
+let readerChoice: ReaderChoice | null = null;
+const api = createApi((input, init) => fetch(input, init), askPin, heard);
+const live = createLive(api, heard);
+const outbox = createOutbox({
+  store: keptEntries(),
+  // The compiler held name and params together when the entry was made.
+  send: ({ name, given }) => api.call(name, given as Given<typeof name>),
+  clock: live.clock,
+  after: (ms, act) => void setTimeout(act, ms),
+});
+sendWhenPossible(outbox, live);
 const root = document.getElementById('app');
 void start();
 
 /** The overview is on its way while the words of the reader are fetched. */
 async function start(): Promise<void> {
-  const readerChoice = await createReaderChoice(keptChoice(ownStorage()), navigator.languages);
+  const choice = await createReaderChoice(keptChoice(ownStorage()), navigator.languages);
+  readerChoice = choice;
   if (root === null) return;
   render(
-    <ShedContext.Provider value={{ api, live, calendar: createCalendar(), prompt, readerChoice }}>
+    <ShedContext.Provider
+      value={{ api, live, calendar: createCalendar(), prompt, outbox, readerChoice: choice }}
+    >
       <ReaderProvider>
         <App />
       </ReaderProvider>
     </ShedContext.Provider>,
     root,
   );
+}
+
+/** The question for the PIN has words that the first screen does without. */
+async function askPin(): Promise<boolean> {
+  await readerChoice?.fetchRest().catch(() => {});
+  return prompt.ask();
 }
 
 /** null where the browser forbids it. */

@@ -17,6 +17,7 @@ export type Page =
   | { readonly kind: 'topics'; readonly from: string | null }
   | { readonly kind: 'access' }
   | { readonly kind: 'more' }
+  | { readonly kind: 'waiting' }
   | { readonly kind: 'api' }
   | { readonly kind: 'cautions' }
   | { readonly kind: 'unknown'; readonly path: string };
@@ -51,6 +52,7 @@ export function pageOf(hash: string): Page {
   if (topic) return { kind: 'topics', from: topic[1] ? plainText(topic[1]) : null };
   if (path === '/access') return { kind: 'access' };
   if (path === '/more') return { kind: 'more' };
+  if (path === '/waiting') return { kind: 'waiting' };
   if (path === '/api') return { kind: 'api' };
   if (path === '/cautions') return { kind: 'cautions' };
   return { kind: 'unknown', path };

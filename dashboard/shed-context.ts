@@ -4,6 +4,7 @@ import type { PinPrompt } from './access/pin-prompt.ts';
 import type { Api } from './api.ts';
 import type { Calendar } from './format/calendar.ts';
 import type { Live } from './live.ts';
+import type { Outbox } from './offline/outbox.ts';
 import type { ReaderChoice } from './reader-choice.ts';
 
 /** What every page is handed. */
@@ -11,6 +12,8 @@ export interface Shed {
   readonly api: Api;
   readonly live: Live;
   readonly calendar: Calendar;
+  /** What was entered here and is not sent yet. */
+  readonly outbox: Outbox;
   readonly prompt: PinPrompt;
   readonly readerChoice: ReaderChoice;
 }

@@ -4,7 +4,8 @@ import type { Outcome } from './api.ts';
 
 export type Replied<T> =
   | { readonly kind: 'loading' }
-  | { readonly kind: 'there'; readonly reply: T }
+  /** `oldSince`: what was last heard, while the daemon is away; this device’s clock, ms. */
+  | { readonly kind: 'there'; readonly reply: T; readonly oldSince: number | null }
   | { readonly kind: 'failed'; readonly problem: Problem };
 
 /** How long after a failure it is asked again. */
@@ -23,14 +24,20 @@ export function useReply<T>(ask: () => Promise<Outcome<T>>): {
   const read = useCallback(async () => {
     const outcome = await ask();
     setReplied((before) => {
-      if (outcome.kind === 'done') return { kind: 'there', reply: outcome.reply };
+      if (outcome.kind === 'done') {
+        const { reply, oldSince = null } = outcome;
+        // What this page has heard itself is newer than what was kept.
+        if (oldSince !== null && before.kind === 'there') return before;
+        return { kind: 'there', reply, oldSince };
+      }
       return before.kind === 'there' ? before : { kind: 'failed', problem: outcome.problem };
     });
   }, [ask]);
   useEffect(() => void read(), [read]);
   // A daemon that was away answers some time: nobody has to load the page again for it.
   useEffect(() => {
-    if (replied.kind !== 'failed') return;
+    if (replied.kind === 'loading') return;
+    if (replied.kind === 'there' && replied.oldSince === null) return;
     const timer = setTimeout(() => void read(), AGAIN_MS);
     return () => clearTimeout(timer);
   }, [replied, read]);

@@ -4,6 +4,8 @@ import { textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WhenField, whenOf } from '../forms/when-field.tsx';
 import { WriteFrame } from '../forms/write-frame.tsx';
+import { useReader } from '../reader.ts';
+import { Said } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 import type { ActionProps } from './action-props.ts';
@@ -11,6 +13,8 @@ import type { ActionProps } from './action-props.ts';
 /** Puts the boards of another batch to these. */
 export function MergeForm({ batch, onDone }: ActionProps) {
   const { api, live } = useShed();
+  const { words } = useReader();
+  const { merge, kept, move } = words.actions;
   const sending = useSending();
   const { replied } = useReply(useCallback(() => api.call('listBatches', {}), [api]));
   const others =
@@ -19,44 +23,53 @@ export function MergeForm({ batch, onDone }: ActionProps) {
       : [];
 
   async function record(form: FormData): Promise<void> {
-    const merged = await sending.send((id) =>
-      api.call('mergeBatch', {
-        params: { id: batch.id },
-        body: { id, batchId: textOf(form, 'batchId'), at: whenOf(form, 'at', live.now.peek()) },
-      }),
-    );
+    const batchId = textOf(form, 'batchId');
+    const about = { batchIds: [batch.id, batchId], batchName: batch.name };
+    const merged = await sending.record('mergeBatch', about, (id) => ({
+      params: { id: batch.id },
+      body: { id, batchId, at: whenOf(form, 'at', live.clock().shedNow) },
+    }));
     if (merged === null) return;
+    if (merged.kind === 'waits') return onDone(kept);
     await live.refresh();
-    const { boards } = merged.batch;
-    const said = `${boards.count} boards now. Verdicts speak for the slower of them.`;
-    onDone([said, ...merged.warnings.map(({ text }) => text)].join(' '));
+    const { batch: whole, warnings } = merged.reply;
+    onDone(
+      <>
+        <p>{merge.recorded(whole.boards.count)}</p>
+        {warnings.map((warning) => (
+          <p key={warning.code}>
+            <Said sentence={warning} />
+          </p>
+        ))}
+      </>,
+    );
   }
 
-  if (others.length === 0) return <p>There is no other open batch.</p>;
+  if (others.length === 0) return <p>{merge.none}</p>;
   return (
     <WriteFrame problem={sending.problem} busy={sending.busy} onSend={record}>
       <SelectField
-        label="Which boards come to these"
+        label={merge.which}
         name="batchId"
         pointer="/batchId"
         problem={sending.problem}
-        hint="Only boards of the same timber, plan and coats. Their batch is closed by it."
+        hint={merge.hint}
       >
         {others.map((one) => (
           <option key={one.id} value={one.id}>
-            {one.name}, {one.boards.count} boards at {one.lies.placeName}
+            {merge.option(one.name, one.boards.count, one.lies.placeName)}
           </option>
         ))}
       </SelectField>
       <WhenField
-        legend="When"
+        legend={move.when}
         name="at"
         pointer="/at"
         problem={sending.problem}
         now={live.now.peek()}
       />
       <button type="submit" class="button button-main">
-        Put them together
+        {merge.record}
       </button>
     </WriteFrame>
   );

@@ -1,12 +1,14 @@
 import { useState } from 'preact/hooks';
 import type { Quantity } from '../../daemon/contract/quantity.ts';
+import { isTemperature, unitOfQuantity } from '../format/reading.ts';
 import { SelectField, TextField } from '../forms/field.tsx';
+import { MeasureField } from '../forms/measure-field.tsx';
 import { numberOf, textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
-import { quantityWords } from '../words/thing-words.ts';
-import type { ActionProps } from './action-props.ts';
+import { type ActionProps, about } from './action-props.ts';
 
 /** One reading says little; five on different boards say something. Common practice, no source. */
 const READINGS = [0, 1, 2, 3, 4] as const;
@@ -19,33 +21,33 @@ const metered: readonly Quantity[] = [
 
 /** Records what a hand meter showed, five boards at a time. */
 export function MeterForm({ batch, onDone }: ActionProps) {
-  const { api, live } = useShed();
+  const { live } = useShed();
+  const { words, figures } = useReader();
+  const { meter, kept } = words.actions;
   const sending = useSending();
   const [quantity, setQuantity] = useState<Quantity>('wood-moisture');
   const [sent, setSent] = useState<readonly number[]>([]);
-  const { unit } = quantityWords[quantity];
 
   async function record(form: FormData): Promise<void> {
     const typed = READINGS.filter((at) => textOf(form, `value-${at}`) !== '');
     setSent(typed);
-    const reading = await sending.send((id) =>
-      api.call('createReading', {
-        body: {
-          id,
-          batchId: batch.id,
-          quantity,
-          values: typed.map((at) => numberOf(form, `value-${at}`)),
-          at: new Date(live.now.peek()).toISOString(),
-        },
-      }),
-    );
-    if (reading !== null) onDone(`Recorded: ${reading.values.length} figures from the meter.`);
+    const reading = await sending.record('createReading', about(batch), (id) => ({
+      body: {
+        id,
+        batchId: batch.id,
+        quantity,
+        values: typed.map((at) => numberOf(form, `value-${at}`)),
+        at: new Date(live.clock().shedNow).toISOString(),
+      },
+    }));
+    if (reading === null) return;
+    onDone(reading.kind === 'waits' ? kept : meter.recorded(reading.reply.values.length));
   }
 
   return (
     <WriteFrame problem={sending.problem} busy={sending.busy} onSend={record}>
       <SelectField
-        label="What the meter shows"
+        label={meter.shows}
         name="quantity"
         value={quantity}
         onChange={(value) => setQuantity(value as Quantity)}
@@ -54,25 +56,32 @@ export function MeterForm({ batch, onDone }: ActionProps) {
       >
         {metered.map((value) => (
           <option key={value} value={value}>
-            {quantityWords[value].name}, {quantityWords[value].unit}
+            {meter.quantity(words.things.quantities[value], unitOfQuantity(value, { figures }))}
           </option>
         ))}
       </SelectField>
       <div class="field-grid field-grid-five">
-        {READINGS.map((at) => (
-          <TextField
-            key={at}
-            label={`Board ${at + 1}`}
-            name={`value-${at}`}
-            kind="number"
-            unit={unit}
-            pointer={`/values/${sent.indexOf(at)}`}
-            problem={sending.problem}
-          />
-        ))}
+        {READINGS.map((at) => {
+          const field = {
+            label: meter.board(figures.number(at + 1)),
+            name: `value-${at}`,
+            pointer: `/values/${sent.indexOf(at)}`,
+            problem: sending.problem,
+          };
+          return isTemperature(quantity) ? (
+            <MeasureField key={`${at} tempC`} {...field} measure="tempC" />
+          ) : (
+            <TextField
+              key={at}
+              {...field}
+              kind="number"
+              unit={unitOfQuantity(quantity, { figures })}
+            />
+          );
+        })}
       </div>
       <button type="submit" class="button button-main">
-        Record the figures
+        {meter.record}
       </button>
     </WriteFrame>
   );

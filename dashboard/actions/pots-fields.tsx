@@ -1,45 +1,42 @@
 import type { Problem } from '../../daemon/contract/problem.ts';
 import type { RouteSend } from '../../daemon/contract/routes.ts';
 import { SelectField, TextField } from '../forms/field.tsx';
+import { MeasureField } from '../forms/measure-field.tsx';
 import { numberOf, optionalNumberOf, textOf } from '../forms/typed.ts';
+import { useReader } from '../reader.ts';
 
-/** How full the last pot still is, as one sees it. */
-const fills = [
-  { percent: 0, words: 'empty' },
-  { percent: 25, words: 'a quarter full' },
-  { percent: 50, words: 'half full' },
-  { percent: 75, words: 'three quarters full' },
-] as const;
+/** How full the last pot still is, as one sees it, %. */
+const fills = [0, 25, 50, 75] as const;
 
 /** What was used, as somebody at the bench tells it: how many pots, how full is the last. */
 export function PotsFields({ problem }: { problem: Problem | null }) {
+  const { coat } = useReader().words.actions;
   return (
     <div class="field-grid field-grid-three">
       <TextField
-        label="Or: pots mixed"
+        label={coat.pots}
         name="pots"
         kind="number"
         pointer="/pots/count"
         problem={problem}
       />
-      <TextField
-        label="Mixed in each"
+      <MeasureField
+        label={coat.each}
         name="litresEach"
-        kind="number"
-        unit="L"
+        measure="litres"
         pointer="/pots/litresEach"
         problem={problem}
       />
       <SelectField
-        label="The last one is still"
+        label={coat.lastLeft}
         name="lastLeft"
         value="0"
         pointer="/pots/lastLeftPercent"
         problem={problem}
       >
-        {fills.map(({ percent, words }) => (
+        {fills.map((percent) => (
           <option key={percent} value={String(percent)}>
-            {words}
+            {coat.fills[percent]}
           </option>
         ))}
       </SelectField>

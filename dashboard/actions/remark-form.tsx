@@ -1,42 +1,46 @@
 import { useState } from 'preact/hooks';
 import type { RemarkKind } from '../../daemon/contract/batch.ts';
+import { withinSentence } from '../format/lists.ts';
 import { Choice } from '../forms/choice.tsx';
 import { TextField } from '../forms/field.tsx';
 import { textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
+import { useReader } from '../reader.ts';
+import { InEnglish } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
-import { remarkWords } from '../words/thing-words.ts';
-import type { ActionProps } from './action-props.ts';
-
-const kinds = Object.entries(remarkWords) as [RemarkKind, string][];
+import { type ActionProps, about } from './action-props.ts';
 
 /** Records what was seen or what happened. */
-export function RemarkForm({ batch, onDone }: ActionProps) {
-  const { api, live } = useShed();
+export function RemarkForm({ batch, onDone, first }: ActionProps & { first: RemarkKind }) {
+  const { live } = useShed();
+  const { words, locale } = useReader();
+  const { remark: remarkWords, kept } = words.actions;
+  const { remarks } = words.things;
   const sending = useSending();
-  const [kind, setKind] = useState<RemarkKind>('got-wet');
+  const [kind, setKind] = useState<RemarkKind>(first);
 
   async function record(form: FormData): Promise<void> {
-    const remark = await sending.send((id) =>
-      api.call('createRemark', {
-        params: { id: batch.id },
-        body: {
-          id,
-          kind,
-          at: new Date(live.now.peek()).toISOString(),
-          text: textOf(form, 'text') || null,
-        },
-      }),
-    );
+    const remark = await sending.record('createRemark', about(batch), (id) => ({
+      params: { id: batch.id },
+      body: {
+        id,
+        kind,
+        at: new Date(live.clock().shedNow).toISOString(),
+        text: textOf(form, 'text') || null,
+      },
+    }));
     if (remark === null) return;
+    if (remark.kind === 'waits') return onDone(kept);
     onDone(
       <>
-        <p>Recorded: {remarkWords[remark.kind].toLowerCase()}.</p>
-        {remark.cure.length > 0 && (
+        <p>{remarkWords.recorded(withinSentence(remarks[remark.reply.kind], locale))}</p>
+        {remark.reply.cure.length > 0 && (
           <ol class="cure-lines">
-            {remark.cure.map((line) => (
-              <li key={line}>{line}</li>
+            {remark.reply.cure.map((line) => (
+              <li key={line}>
+                <InEnglish text={line} />
+              </li>
             ))}
           </ol>
         )}
@@ -47,15 +51,18 @@ export function RemarkForm({ batch, onDone }: ActionProps) {
   return (
     <WriteFrame problem={sending.problem} busy={sending.busy} onSend={record}>
       <Choice
-        legend="What was it"
+        legend={remarkWords.what}
         name="kind"
-        options={kinds.map(([value, words]) => ({ value, words }))}
+        options={(Object.keys(remarks) as RemarkKind[]).map((value) => ({
+          value,
+          words: remarks[value],
+        }))}
         value={kind}
         onChange={setKind}
       />
-      <TextField label="In your words" name="text" pointer="/text" problem={sending.problem} />
+      <TextField label={remarkWords.text} name="text" pointer="/text" problem={sending.problem} />
       <button type="submit" class="button button-main">
-        Record the remark
+        {remarkWords.record}
       </button>
     </WriteFrame>
   );

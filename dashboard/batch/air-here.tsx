@@ -1,7 +1,7 @@
 import type { Coat } from '../../daemon/contract/coat.ts';
 import type { OverviewPlace } from '../../daemon/contract/overview.ts';
-import { figure, humidity, temperature } from '../format/figures.ts';
-import { airflowWords } from '../words/thing-words.ts';
+import { useReader } from '../reader.ts';
+import { Said } from '../said.tsx';
 
 /** Nearer than this two cheap sensors of one place agree; assumptions. */
 const WORTH_A_WORD_K = 1.5;
@@ -10,32 +10,34 @@ const WORTH_A_WORD_RH = 8;
 /** The air where the batch lies: figures, the word on it, what that word rests on, and the solvent of a fresh coat. */
 export function AirHere({ place, cautions }: { place: OverviewPlace; cautions: Coat['cautions'] }) {
   const { air, airflow, airReasons } = place;
+  const { words, figures } = useReader();
+  const said = words.batch.air;
   return (
     <section class="air-here" aria-labelledby="air-title">
-      <h2 id="air-title">The air at {place.name}</h2>
+      <h2 id="air-title">{said.title(place.name)}</h2>
       <p>
-        {temperature(air.tempC)}, {humidity(air.rhPercent)}, dew point {temperature(air.dewPointC)}.
-        Air: <strong>{airflowWords[airflow]}</strong>.
+        {said.now(
+          figures.temperature(air.tempC),
+          figures.humidity(air.rhPercent),
+          figures.temperature(air.dewPointC),
+          <strong>{words.things.airflows[airflow]}</strong>,
+        )}
       </p>
       {(air.apartK ?? 0) >= WORTH_A_WORD_K && (
-        <p>
-          The sensors here are {figure(Number(air.apartK?.toFixed(1)))} K apart; the coldest one
-          counts.
-        </p>
+        <p>{said.apart(figures.temperatureDifference(air.apartK ?? null))}</p>
       )}
       {(air.apartRhPercent ?? 0) >= WORTH_A_WORD_RH && (
-        <p>
-          The sensors here are {humidity(air.apartRhPercent)} apart in humidity; the dampest one
-          counts for dew.
-        </p>
+        <p>{said.apartInHumidity(figures.humidity(air.apartRhPercent ?? null))}</p>
       )}
       {cautions.map((caution) => (
         <p key={caution.code} class="caution">
-          {caution.text}
+          <Said sentence={caution} />
         </p>
       ))}
       {airReasons.map((reason) => (
-        <p key={reason.code}>{reason.text}</p>
+        <p key={reason.code}>
+          <Said sentence={reason} />
+        </p>
       ))}
     </section>
   );

@@ -1,16 +1,18 @@
 import type { Batch } from '../../daemon/contract/batch.ts';
 import type { Coat } from '../../daemon/contract/coat.ts';
-import type { Gate } from '../../daemon/contract/gate.ts';
+import type { Gate, GateVerdict } from '../../daemon/contract/gate.ts';
 import { Board, Grain } from '../board/board.tsx';
 import { boardScale } from '../board/board-scale.ts';
-import { degreeHoursFigure, hoursFigure } from '../format/figures.ts';
-import { timeLeft } from '../format/time-left.ts';
+import { facesLine } from '../format/lists.ts';
+import { expectedAt } from '../format/time-left.ts';
 import { PlankWord } from '../lettering/plank-word.tsx';
+import { PaintersMoment } from '../painters-moment.tsx';
+import { useReader } from '../reader.ts';
+import { Said } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 import { SignMark } from '../wall/sign-mark.tsx';
-import { jobs, jobsInOrder } from '../words/job-words.ts';
-import { stageWords } from '../words/stage-words.ts';
-import { type Sign, signs } from '../words/verdict-words.ts';
+import { jobsInOrder } from '../words/job-words.ts';
+import type { Sign } from '../words/sign.ts';
 
 interface BatchHeroProps {
   batch: Batch;
@@ -22,35 +24,34 @@ interface BatchHeroProps {
 
 /** The batch’s board with its five kerfs, and the word that stands on it. */
 export function BatchHero({ batch, coat, waitedFor, fresh }: BatchHeroProps) {
-  const { live, calendar } = useShed();
+  const { words, figures } = useReader();
+  const { signs, jobs } = words;
+  const { hero, verdict } = words.batch;
   const gate = coat === null || waitedFor === null ? null : coat.gates[waitedFor];
   const sign: Sign = coat === null ? 'bare' : (gate?.verdict ?? 'done');
-  const left = gate === null ? null : timeLeft(gate, live.now.value, calendar);
   const job = waitedFor === null ? null : jobs[waitedFor].infinitive;
   return (
-    <section class={`hero sign-${sign}${fresh ? '' : ' wall-board-old'}`} aria-label="Verdict">
+    <section class={`hero sign-${sign}${fresh ? '' : ' wall-board-old'}`} aria-label={verdict}>
       <Grain seed={batch.id} fit="ground" />
       <div class="hero-word">
         <PlankWord
           word={signs[sign].laid}
-          spoken={signs[sign].spoken + (gate !== null && job !== null ? ` ${job}` : '')}
+          spoken={
+            gate !== null && job !== null
+              ? hero.spoken(signs[sign].spoken, job)
+              : signs[sign].spoken
+          }
           hollow={!fresh}
         />
         <SignMark sign={sign} />
       </div>
       <div class="hero-when">
         {gate !== null && job !== null && <p class="wall-job">{job}</p>}
-        <p class="wall-likely">
-          {fresh ? (left?.likely ?? signs[sign].meaning) : 'Not sure any more'}
-        </p>
-        {fresh && left !== null && left.window !== null && <p class="wall-window">{left.window}</p>}
-        {coat !== null && (
-          <p class="hero-sum">
-            Coat {coat.coat + 1} of {batch.plan.coats.length}, {coat.name}: {stageWords[coat.stage]}
-            . {degreeHoursFigure(coat.degreeHours)}, as much as {hoursFigure(coat.equivalentHours)}{' '}
-            at 20 °C.
-          </p>
-        )}
+        {!fresh && <p class="wall-likely">{hero.notSure}</p>}
+        {fresh && gate === null && <p class="wall-likely">{signs[sign].meaning}</p>}
+        {fresh && gate !== null && <When gate={gate} />}
+        {fresh && gate?.verdict === 'hold' && <WhatHolds gate={gate} />}
+        {coat !== null && <CoatFacts batch={batch} coat={coat} />}
       </div>
       {coat !== null && (
         <Board
@@ -64,9 +65,66 @@ export function BatchHero({ batch, coat, waitedFor, fresh }: BatchHeroProps) {
             })),
             waitedFor,
           )}
-          spoken={`${degreeHoursFigure(coat.degreeHours)} gathered; recoating likely needs ${degreeHoursFigure(coat.requiredDegreeHours)}.`}
+          spoken={hero.gathered(
+            figures.degreeHours(coat.degreeHours),
+            figures.degreeHours(coat.requiredDegreeHours),
+          )}
         />
       )}
     </section>
+  );
+}
+
+function When({ gate }: { gate: GateVerdict }) {
+  const { live } = useShed();
+  const { words, calendar } = useReader();
+  const expected = expectedAt(gate, live.now.value, calendar);
+  const doubt = words.times.doubt(expected);
+  return (
+    <>
+      <p class="wall-likely">{words.times.likely(expected)}</p>
+      {doubt !== null && <p class="wall-window">{doubt}</p>}
+      {expected.kind === 'likely' && gate.likely !== null && (
+        <p class="hero-sum">
+          <PaintersMoment at={Date.parse(gate.likely)} />
+        </p>
+      )}
+    </>
+  );
+}
+
+/** The first reason of a hold; all of them stand with the job below. */
+function WhatHolds({ gate }: { gate: GateVerdict }) {
+  const holds = gate.reasons.find(({ code }) => code !== 'how-to-test');
+  return holds === undefined ? null : (
+    <p class="wall-window">
+      <Said sentence={holds} />
+    </p>
+  );
+}
+
+function CoatFacts({ batch, coat }: { batch: Batch; coat: Coat }) {
+  const { words, figures, locale } = useReader();
+  const { hero } = words.batch;
+  return (
+    <>
+      <p class="hero-sum">
+        {hero.coat(
+          figures.number(coat.coat + 1),
+          figures.number(batch.plan.coats.length),
+          coat.name,
+          words.stages[coat.stage],
+        )}{' '}
+        {hero.faces(facesLine(coat.faces, words.things, locale))}{' '}
+        {hero.lastBoard(<PaintersMoment at={Date.parse(coat.finishedAt)} />)}
+      </p>
+      <p class="hero-sum">
+        {hero.sum(
+          figures.degreeHours(coat.degreeHours),
+          figures.hours(coat.equivalentHours),
+          figures.measure('tempC', 20, 0),
+        )}
+      </p>
+    </>
   );
 }

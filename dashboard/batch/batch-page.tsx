@@ -1,11 +1,15 @@
 import type { Batch } from '../../daemon/contract/batch.ts';
 import type { Overview } from '../../daemon/contract/overview.ts';
 import { BatchActions } from '../actions/batch-actions.tsx';
+import { TouchNow } from '../actions/touch-now.tsx';
+import { plainList, withinSentence } from '../format/lists.ts';
 import { ProblemNote } from '../forms/problem-note.tsx';
+import { WaitingEntry } from '../offline/waiting-entry.tsx';
+import { type Reader, useReader } from '../reader.ts';
 import { coatingAddress, printAddress, reportAddress } from '../router.ts';
+import { Said } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 import { MountingList } from '../trade/mounting-list.tsx';
-import { speciesWords, surfaceWords } from '../words/thing-words.ts';
 import { AirHere } from './air-here.tsx';
 import { BatchHero } from './batch-hero.tsx';
 import { ChartPanel } from './chart-panel.tsx';
@@ -17,41 +21,74 @@ import { WhatHelps } from './what-helps.tsx';
 
 /** One batch: what it waits for, what to record, its curves and all that was recorded. */
 export function BatchPage({ id }: { id: string }) {
-  const { live } = useShed();
+  const { live, outbox } = useShed();
+  const reader = useReader();
+  const words = reader.words.batch;
   const { loaded, reload } = useBatch(id);
   const overview = live.overview.value;
   if (loaded.kind === 'loading') return <main class="page" aria-busy="true" />;
   if (loaded.kind === 'failed') {
     return (
       <main class="page">
-        <h1>This batch cannot be shown</h1>
+        <h1>{words.cannotShow}</h1>
         <ProblemNote problem={loaded.problem} />
       </main>
     );
   }
-  const { batch, chart } = loaded;
+  const { batch, chart, oldSince } = loaded;
   const coat = batch.coats.find(({ curedUntil }) => curedUntil === null) ?? null;
   const where = whereLies(overview, batch.id);
   const waitedFor = where?.batch.nextGate ?? null;
+  const connection = live.connection.value;
+  const isOld = oldSince !== null || connection.kind === 'lost';
+  const heardAt = live.byShed(
+    oldSince ?? (connection.kind === 'lost' ? connection.since : live.deviceNow.value),
+  );
+  const waiting = outbox.entries.value.filter(
+    ({ batchIds, notBefore }) => batchIds.includes(batch.id) && notBefore <= live.deviceNow.value,
+  );
   return (
     <main class="page batch">
       <header class="batch-head">
         <h1>{batch.name}</h1>
-        <p class="batch-facts">{factsOf(batch, where?.place.name ?? null)}</p>
+        <p class="batch-facts">{factsOf(batch, where?.place.name ?? null, reader)}</p>
       </header>
+      {isOld && (
+        <p class="as-of" role="status">
+          {reader.words.offline.asOf(reader.calendar.exact(heardAt))}
+        </p>
+      )}
       <BatchHero
         batch={batch}
         coat={coat}
         waitedFor={waitedFor}
-        fresh={live.connection.value.kind !== 'lost' && where?.place.air.stale !== true}
+        fresh={!isOld && where?.place.air.stale !== true}
       />
-      <BatchActions batch={batch} nextGate={waitedFor} onRecorded={reload} />
+      {coat !== null && waitedFor !== null && !batch.closed && (
+        <TouchNow key={waitedFor} batch={batch} gate={waitedFor} onSent={reload} />
+      )}
+      <BatchActions
+        batch={batch}
+        nextGate={waitedFor}
+        verdict={coat === null || waitedFor === null ? null : coat.gates[waitedFor].verdict}
+        onRecorded={reload}
+      />
+      {waiting.length > 0 && (
+        <section class="batch-waiting" aria-labelledby="batch-waiting-title">
+          <h2 id="batch-waiting-title">{reader.words.offline.ofThisBatch}</h2>
+          <ol class="waiting-list">
+            {waiting.map((entry) => (
+              <WaitingEntry key={entry.id} entry={entry} isHeldUp={false} />
+            ))}
+          </ol>
+        </section>
+      )}
       <p class="batch-steps">
-        <a href={coatingAddress(batch.id)}>Coat it step by step</a>
+        <a href={coatingAddress(batch.id)}>{words.stepByStep}</a>
       </p>
       {batch.cautions.map((caution) => (
         <p key={caution.code} class="caution">
-          {caution.text}
+          <Said sentence={caution} />
         </p>
       ))}
       <MountingList batch={batch} onChanged={reload} />
@@ -62,12 +99,12 @@ export function BatchPage({ id }: { id: string }) {
       <CoatList batch={batch} onChanged={reload} />
       <p class="action-row batch-print">
         <a class="button" href={printAddress('rack', { batchId: batch.id })}>
-          Print the card for the rack
+          {words.printCard}
         </a>
       </p>
       <LogList batch={batch} />
       <p class="batch-report">
-        <a href={reportAddress(batch.id)}>The report of this batch, to print or to keep</a>
+        <a href={reportAddress(batch.id)}>{words.report}</a>
       </p>
     </main>
   );
@@ -81,15 +118,25 @@ function whereLies(overview: Overview | null, id: string) {
   return null;
 }
 
-function factsOf(batch: Batch, place: string | null): string {
+function factsOf(batch: Batch, place: string | null, reader: Reader): string {
+  const { words, figures, locale } = reader;
+  const { facts } = words.batch;
   const { count, lengthMm, widthMm, thicknessMm } = batch.boards;
-  const facts = [
-    place === null ? null : `at ${place}`,
-    `${count} board${count === 1 ? '' : 's'} of ${speciesWords[batch.species]}`,
-    surfaceWords[batch.surface].toLowerCase(),
-    `${lengthMm} × ${widthMm} × ${thicknessMm} mm`,
-    batch.closed ? 'closed' : null,
-    batch.recomputing ? 'late readings are being worked in' : null,
+  const size = [
+    figures.bare('lengthMm', lengthMm),
+    figures.bare('lengthMm', widthMm),
+    figures.measure('lengthMm', thicknessMm),
+  ].join(' × ');
+  const parts = [
+    place === null ? null : facts.at(place),
+    facts.boards(count, words.things.species[batch.species]),
+    withinSentence(words.things.surfaces[batch.surface], locale),
+    size,
+    batch.closed ? facts.closed : null,
+    batch.recomputing ? facts.recomputing : null,
   ];
-  return facts.filter((fact) => fact !== null).join(', ');
+  return plainList(
+    parts.filter((part) => part !== null),
+    locale,
+  );
 }

@@ -1,13 +1,16 @@
+import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Batch } from '../../daemon/contract/batch.ts';
 import type { Coat } from '../../daemon/contract/coat.ts';
-import { degreeHoursFigure, figure, hoursFigure } from '../format/figures.ts';
+import { facesLine, mixtureLine, plainList } from '../format/lists.ts';
+import type { Figures } from '../format/reader-figures.ts';
 import { ProblemNote } from '../forms/problem-note.tsx';
 import { useSending } from '../forms/use-sending.ts';
 import { mayTry } from '../forms/write-frame.tsx';
+import { PaintersMoment } from '../painters-moment.tsx';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
-import { stageWords } from '../words/stage-words.ts';
-import { facesWords, mixtureWords } from '../words/thing-words.ts';
+import type { Words } from '../words/catalogue.ts';
 
 interface CoatListProps {
   batch: Batch;
@@ -16,10 +19,11 @@ interface CoatListProps {
 
 /** Every coat with its sums, so that anyone can check them. */
 export function CoatList({ batch, onChanged }: CoatListProps) {
+  const { coats } = useReader().words.batch;
   if (batch.coats.length === 0) return null;
   return (
     <section class="coats" aria-labelledby="coats-title">
-      <h2 id="coats-title">Coats</h2>
+      <h2 id="coats-title">{coats.title}</h2>
       <ol class="coat-list">
         {batch.coats.map((coat) => (
           <CoatEntry key={coat.id} coat={coat} batch={batch} onChanged={onChanged} />
@@ -30,48 +34,64 @@ export function CoatList({ batch, onChanged }: CoatListProps) {
 }
 
 function CoatEntry({ coat, batch, onChanged }: CoatListProps & { coat: Coat }) {
-  const { calendar } = useShed();
+  const { words, figures, locale } = useReader();
+  const { coats } = words.batch;
   const paint = [
-    mixtureWords(coat.mixture),
-    facesWords(coat.faces),
-    coat.usedL === null ? null : `${figure(coat.usedL)} L used`,
+    mixtureLine(coat.mixture, words.things),
+    facesLine(coat.faces, words.things, locale),
+    coat.usedL === null ? null : coats.used(figures.measure('litres', coat.usedL)),
     coat.colour,
-    coat.tin === null ? null : `tin ${coat.tin}`,
-  ];
+    coat.tin === null ? null : coats.tin(coat.tin),
+  ].filter((part) => part !== null);
+  const { degreeHours, hours } = figures;
   return (
     <li class="coat">
       <h3>
-        {coat.coat + 1} of {batch.plan.coats.length}: {coat.name}
+        {coats.name(
+          figures.number(coat.coat + 1),
+          figures.number(batch.plan.coats.length),
+          coat.name,
+        )}
       </h3>
-      <p>{paint.filter((part) => part !== null).join('; ')}</p>
+      <p>{plainList(paint, locale)}</p>
       <dl class="figures">
-        <Figure name="Last board" value={calendar.exact(Date.parse(coat.finishedAt))} />
-        <Figure name="Stage" value={stageWords[coat.stage]} />
-        <Figure name="Sum" value={degreeHoursFigure(coat.degreeHours)} />
         <Figure
-          name="Low to high"
-          value={`${degreeHoursFigure(coat.degreeHoursLow)} to ${degreeHoursFigure(coat.degreeHoursHigh)}`}
+          name={coats.lastBoard}
+          value={<PaintersMoment at={Date.parse(coat.finishedAt)} />}
         />
-        <Figure name="At 20 °C" value={hoursFigure(coat.equivalentHours)} />
-        <Figure name="By Arrhenius" value={hoursFigure(coat.arrheniusEquivalentHours)} />
-        <Figure name="Measured" value={hoursFigure(coat.coveredHours)} />
-        <Figure name="Without readings" value={hoursFigure(coat.gapHours)} />
-        <Figure name="Recoat likely needs" value={degreeHoursFigure(coat.requiredDegreeHours)} />
-        <Figure name="Model" value={modelLine(coat.model)} />
+        <Figure name={coats.stage} value={words.stages[coat.stage]} />
+        <Figure name={coats.sum} value={degreeHours(coat.degreeHours)} />
+        <Figure
+          name={coats.lowToHigh}
+          value={coats.range(degreeHours(coat.degreeHoursLow), degreeHours(coat.degreeHoursHigh))}
+        />
+        <Figure
+          name={coats.hoursAt(figures.measure('tempC', 20, 0))}
+          value={hours(coat.equivalentHours)}
+        />
+        <Figure name={coats.arrhenius} value={hours(coat.arrheniusEquivalentHours)} />
+        <Figure name={coats.measured} value={hours(coat.coveredHours)} />
+        <Figure name={coats.gaps} value={hours(coat.gapHours)} />
+        <Figure name={coats.needs} value={degreeHours(coat.requiredDegreeHours)} />
+        <Figure name={coats.model} value={modelLine(coat.model, coats, figures)} />
       </dl>
       <TakeBack coat={coat} batch={batch} onChanged={onChanged} />
     </li>
   );
 }
 
-const modelWords = { 'nurse-saul': 'temperature sum', arrhenius: 'Arrhenius' } as const;
-
-function modelLine(model: Coat['model']): string {
-  const datum = model.datumC === null ? '' : `, datum ${figure(model.datumC)} °C`;
-  return `${modelWords[model.rate]}${datum}, gaps over ${figure(model.maxGapHours)} h not counted`;
+function modelLine(
+  { rate, datumC, maxGapHours }: Coat['model'],
+  { models }: Words['batch']['coats'],
+  figures: Figures,
+): string {
+  const gap = figures.hours(maxGapHours);
+  return rate === 'arrhenius'
+    ? models.arrhenius(gap)
+    : models['nurse-saul'](figures.temperature(datumC), gap);
 }
 
-function Figure({ name, value }: { name: string; value: string }) {
+function Figure({ name, value }: { name: string; value: ComponentChildren }) {
   return (
     <div>
       <dt>{name}</dt>
@@ -82,6 +102,8 @@ function Figure({ name, value }: { name: string; value: string }) {
 
 function TakeBack({ coat, batch, onChanged }: CoatListProps & { coat: Coat }) {
   const { api, live } = useShed();
+  const { actions, batch: batchWords } = useReader().words;
+  const { coats } = batchWords;
   const sending = useSending();
   const [asked, setAsked] = useState(false);
   if (!mayTry(live.overview.value)) return null;
@@ -97,22 +119,22 @@ function TakeBack({ coat, batch, onChanged }: CoatListProps & { coat: Coat }) {
     <div class="take-back">
       {asked ? (
         <>
-          <span>Recorded by mistake? It is kept, marked as taken back. </span>
+          <span>{coats.byMistakeHow}</span>
           <button
             type="button"
             class="button"
             disabled={sending.busy}
             onClick={() => void takeBack()}
           >
-            Take it back
+            {actions.takeBack}
           </button>
           <button type="button" class="button" onClick={() => setAsked(false)}>
-            Leave it
+            {coats.leave}
           </button>
         </>
       ) : (
         <button type="button" class="button button-quiet" onClick={() => setAsked(true)}>
-          Recorded by mistake
+          {coats.byMistake}
         </button>
       )}
       <ProblemNote problem={sending.problem} />

@@ -1,54 +1,58 @@
 import type { Coat } from '../../daemon/contract/coat.ts';
 import type { Gate, GateVerdict, Reason } from '../../daemon/contract/gate.ts';
-import { degreeHoursFigure, oddsWords } from '../format/figures.ts';
-import { timeLeft } from '../format/time-left.ts';
+import { oddsLine } from '../format/odds.ts';
+import { expectedAt } from '../format/time-left.ts';
+import { useReader } from '../reader.ts';
+import { Said } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 import { SignMark } from '../wall/sign-mark.tsx';
-import { jobs, jobsInOrder } from '../words/job-words.ts';
-import { signs } from '../words/verdict-words.ts';
+import { jobsInOrder } from '../words/job-words.ts';
 
 /** The five jobs with their verdicts, why, and how to feel for them. */
 export function JobList({ coat, waitedFor }: { coat: Coat; waitedFor: Gate | null }) {
+  const { jobs } = useReader().words.batch;
   return (
     <section class="jobs" aria-labelledby="jobs-title">
-      <h2 id="jobs-title">What the boards may do</h2>
+      <h2 id="jobs-title">{jobs.title}</h2>
       <ul class="job-list">
         {jobsInOrder.map((gate) => (
           <Job key={gate} gate={gate} verdict={coat.gates[gate]} next={gate === waitedFor} />
         ))}
       </ul>
-      <p class="footnote">
-        Odds speak for the slowest tenth of the boards. Until touch tests have taught better, what a
-        job needs is a starting assumption.
-      </p>
+      <p class="footnote">{jobs.footnote}</p>
     </section>
   );
 }
 
 function Job({ gate, verdict, next }: { gate: Gate; verdict: GateVerdict; next: boolean }) {
-  const { live, calendar } = useShed();
-  const left = timeLeft(verdict, live.now.value, calendar);
-  const words = jobs[gate];
+  const { live } = useShed();
+  const { words, calendar } = useReader();
+  const { jobs } = words.batch;
+  const expected = expectedAt(verdict, live.now.value, calendar);
+  const doubt = words.times.doubt(expected);
+  const job = words.jobs[gate];
   return (
     <li class={`job sign-${verdict.verdict}${next ? ' job-next' : ''}`}>
-      <h3 class="job-name">{words.noun}</h3>
+      <h3 class="job-name">{job.noun}</h3>
       <p class="job-verdict">
         <SignMark sign={verdict.verdict} />
-        <strong>{signs[verdict.verdict].spoken}</strong>
+        <strong>{words.signs[verdict.verdict].spoken}</strong>
       </p>
       <div class="job-when">
-        <p class="job-likely">{left.likely}</p>
-        {left.window !== null && <p>{left.window}</p>}
+        <p class="job-likely">{words.times.likely(expected)}</p>
+        {doubt !== null && <p>{doubt}</p>}
         <ExactTimes verdict={verdict} />
       </div>
       <div class="job-why">
-        <p class="job-odds">Chance: {oddsWords(verdict.probability)}</p>
+        <p class="job-odds">{jobs.odds(oddsLine(verdict.probability, words.times))}</p>
         {verdict.reasons.filter(isNews).map((reason) => (
-          <p key={reason.code}>{reason.text}</p>
+          <p key={reason.code}>
+            <Said sentence={reason} />
+          </p>
         ))}
         <details class="more">
-          <summary>How to feel for it</summary>
-          <p>{words.test}</p>
+          <summary>{jobs.how}</summary>
+          <p>{job.test}</p>
         </details>
       </div>
     </li>
@@ -61,30 +65,31 @@ function isNews(reason: Reason): boolean {
 }
 
 function ExactTimes({ verdict }: { verdict: GateVerdict }) {
-  const { calendar } = useShed();
+  const { words, calendar, figures } = useReader();
+  const { jobs } = words.batch;
   const { early, likely, late, requiredDegreeHours: need } = verdict;
   const times = [
-    { name: '1 in 10', at: early, sum: need.early },
-    { name: '1 in 2', at: likely, sum: need.likely },
-    { name: '9 in 10', at: late, sum: need.late },
+    { name: jobs.oneInTen, at: early, sum: need.early },
+    { name: jobs.oneInTwo, at: likely, sum: need.likely },
+    { name: jobs.nineInTen, at: late, sum: need.late },
   ];
   return (
     <details class="more">
-      <summary>Exact times</summary>
+      <summary>{jobs.exact}</summary>
       <table class="figures">
         <thead>
           <tr>
-            <th scope="col">Odds</th>
-            <th scope="col">By</th>
-            <th scope="col">Needs</th>
+            <th scope="col">{jobs.oddsColumn}</th>
+            <th scope="col">{jobs.by}</th>
+            <th scope="col">{jobs.needs}</th>
           </tr>
         </thead>
         <tbody>
           {times.map(({ name, at, sum }) => (
             <tr key={name}>
               <th scope="row">{name}</th>
-              <td>{at === null ? 'unknown or past' : calendar.exact(Date.parse(at))}</td>
-              <td>{degreeHoursFigure(sum)}</td>
+              <td>{at === null ? jobs.unknown : calendar.exact(Date.parse(at))}</td>
+              <td>{figures.degreeHours(sum)}</td>
             </tr>
           ))}
         </tbody>

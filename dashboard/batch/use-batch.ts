@@ -6,7 +6,13 @@ import { useShed } from '../shed-context.ts';
 
 export type Loaded =
   | { readonly kind: 'loading' }
-  | { readonly kind: 'there'; readonly batch: Batch; readonly chart: BatchChart | null }
+  | {
+      readonly kind: 'there';
+      readonly batch: Batch;
+      readonly chart: BatchChart | null;
+      /** Since when it is not heard anew, this device’s clock; null while it is fresh. */
+      readonly oldSince: number | null;
+    }
   | { readonly kind: 'failed'; readonly problem: Problem };
 
 /** More points than a chart has pixels are not asked for. */
@@ -41,7 +47,13 @@ export function useBatch(id: string): { loaded: Loaded; reload: () => void } {
       );
     } else {
       const curves = chart.kind === 'done' ? chart.reply : null;
-      setLoaded({ kind: 'there', batch: batch.reply, chart: curves });
+      const { reply, oldSince = null } = batch;
+      setLoaded((before) =>
+        // What this page heard itself is newer than what was kept.
+        oldSince !== null && before.kind === 'there'
+          ? before
+          : { kind: 'there', batch: reply, chart: curves, oldSince },
+      );
     }
   }, [api, id]);
 

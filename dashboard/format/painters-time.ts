@@ -45,6 +45,38 @@ export function whenOf(at: number, now: number, calendar: Calendar): When {
   return { kind: 'weekday', weekday: calendar.at(at - dayShift(then.hour)).weekday, part };
 }
 
+/** A moment that has passed, as a painter thinks of it; a catalogue says it in its language. */
+export type Past =
+  | { readonly kind: 'just-now' }
+  | { readonly kind: 'minutes-ago'; readonly minutes: number }
+  | { readonly kind: 'today'; readonly part: PartOfDay }
+  | { readonly kind: 'yesterday'; readonly part: PartOfDay }
+  /** Within the last six days; `weekday` in the reader’s language, without inflection. */
+  | { readonly kind: 'weekday'; readonly weekday: string; readonly part: PartOfDay }
+  | { readonly kind: 'date'; readonly date: string };
+
+/**
+ * When something was, as a painter would think of it.
+ *
+ * @param at - UTC epoch ms
+ * @param now - UTC epoch ms
+ */
+export function pastOf(at: number, now: number, calendar: Calendar): Past {
+  const ago = now - at;
+  if (ago < 5 * MINUTE_MS) return { kind: 'just-now' };
+  if (ago < 55 * MINUTE_MS) {
+    return { kind: 'minutes-ago', minutes: Math.round(ago / (5 * MINUTE_MS)) * 5 };
+  }
+  const then = calendar.at(at);
+  const part = partOf(then.hour);
+  const nightShift = dayShift(then.hour);
+  const days = calendar.at(now).day - calendar.at(at - nightShift).day;
+  if (days > 6) return { kind: 'date', date: calendar.date(at) };
+  if (days <= 0) return { kind: 'today', part };
+  if (days === 1) return { kind: 'yesterday', part };
+  return { kind: 'weekday', weekday: calendar.at(at - nightShift).weekday, part };
+}
+
 /** A length of time rounded to what matters; a catalogue says it in its language. */
 export type Length =
   | { readonly kind: 'moment' }

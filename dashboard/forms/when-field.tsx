@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Problem } from '../../daemon/contract/problem.ts';
 import { fromLocalField, toLocalField } from '../format/calendar.ts';
+import { useReader } from '../reader.ts';
 import { Choice } from './choice.tsx';
 import { TextField } from './field.tsx';
 
@@ -15,6 +16,7 @@ interface WhenFieldProps {
 
 /** “Just now”, or another time: hardly anyone has to type one. */
 export function WhenField({ legend, name, pointer, problem, now }: WhenFieldProps) {
+  const words = useReader().words.forms.when;
   const [kind, setKind] = useState<'now' | 'other'>('now');
   return (
     <div class="when-field">
@@ -22,15 +24,15 @@ export function WhenField({ legend, name, pointer, problem, now }: WhenFieldProp
         legend={legend}
         name={`${name}-kind`}
         options={[
-          { value: 'now', words: 'Just now' },
-          { value: 'other', words: 'At another time' },
+          { value: 'now', words: words.justNow },
+          { value: 'other', words: words.another },
         ]}
         value={kind}
         onChange={setKind}
       />
       {kind === 'other' && (
         <TextField
-          label="Date and time"
+          label={words.dateAndTime}
           name={name}
           kind="datetime-local"
           value={toLocalField(now)}

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import type { Overview } from '../../daemon/contract/overview.ts';
 import type { Problem } from '../../daemon/contract/problem.ts';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { ProblemNote } from './problem-note.tsx';
 
@@ -40,10 +41,6 @@ export function mayTry(overview: Overview | null): boolean {
 
 /** Why nothing can be changed from here. */
 export function WhyClosed() {
-  return (
-    <p class="why-closed">
-      Changes are only taken from the computer itself for now: open this page there, or{' '}
-      <a href="#/access">choose a PIN</a>.
-    </p>
-  );
+  const { forms } = useReader().words;
+  return <p class="why-closed">{forms.closed(<a href="#/access">{forms.choosePin}</a>)}</p>;
 }

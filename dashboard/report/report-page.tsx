@@ -2,17 +2,19 @@ import { useCallback } from 'preact/hooks';
 import type { Conditions, ReportCoat } from '../../daemon/contract/report.ts';
 import { logEntries } from '../batch/log-entries.ts';
 import { degreeHoursFigure, figure } from '../format/figures.ts';
+import { timberLine } from '../format/timber.ts';
 import { ProblemNote } from '../forms/problem-note.tsx';
+import { useReader } from '../reader.ts';
 import { batchAddress } from '../router.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 import { jobs, jobsInOrder } from '../words/job-words.ts';
 import { facesWords, mixtureWords, speciesWords, surfaceWords } from '../words/thing-words.ts';
-import { timberWords } from '../words/trade-words.ts';
 
 /** All of one batch on paper: what it is, what it got, in which air, and what was felt. */
 export function ReportPage({ id }: { id: string }) {
   const { api, calendar } = useShed();
+  const reader = useReader();
   const { replied } = useReply(
     useCallback(() => api.call('batchReport', { params: { id } }), [api, id]),
   );
@@ -28,7 +30,7 @@ export function ReportPage({ id }: { id: string }) {
   const report = replied.reply;
   const { batch } = report;
   const place = (placeId: string) => report.placeNames[placeId] ?? 'another place';
-  const timber = timberWords(batch.timber, calendar);
+  const timber = timberLine(batch.timber, reader.calendar, reader.words.trade, reader.locale);
   const day = (moment: string) => calendar.exact(Date.parse(moment));
   return (
     <main class="page report">
@@ -70,7 +72,7 @@ export function ReportPage({ id }: { id: string }) {
         <h2 id="report-log">What was recorded</h2>
         <table class="figures">
           <tbody>
-            {logEntries(batch, place).map((entry) => (
+            {logEntries(batch, place, reader).map((entry) => (
               <tr key={entry.id}>
                 <th scope="row">{calendar.exact(entry.at)}</th>
                 <td>{entry.what}</td>

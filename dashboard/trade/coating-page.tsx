@@ -2,21 +2,29 @@ import { useCallback, useState } from 'preact/hooks';
 import type { Batch } from '../../daemon/contract/batch.ts';
 import type { Coating } from '../../daemon/contract/coating.ts';
 import type { Tin } from '../../daemon/contract/tin.ts';
-import { SelectField, TextField } from '../forms/field.tsx';
+import { about } from '../actions/action-props.ts';
+import { likelyTin } from '../actions/coat-guess.ts';
+import { listLine, mixtureLine, withinSentence } from '../format/lists.ts';
+import { SelectField } from '../forms/field.tsx';
+import { MeasureField } from '../forms/measure-field.tsx';
 import { ProblemNote } from '../forms/problem-note.tsx';
 import { optionalNumberOf, textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
+import { withPendingTicks } from '../offline/pending-ticks.ts';
+import { PaintersMoment } from '../painters-moment.tsx';
+import { useReader } from '../reader.ts';
 import { batchAddress } from '../router.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
-import { mixtureWords } from '../words/thing-words.ts';
 import { LookAgain } from './look-again.tsx';
 import { StillThere } from './still-there.tsx';
+import { TickList } from './tick-list.tsx';
 
 /** One coat in steps, for one thumb: begin, tick, finish, look again. */
 export function CoatingPage({ id }: { id: string }) {
   const { api } = useShed();
+  const { words } = useReader();
   const batch = useReply(useCallback(() => api.call('readBatch', { params: { id } }), [api, id]));
   const coatings = useReply(
     useCallback(() => api.call('listCoatings', { params: { id } }), [api, id]),
@@ -25,7 +33,7 @@ export function CoatingPage({ id }: { id: string }) {
   if (batch.replied.kind === 'failed') {
     return (
       <main class="page">
-        <h1>This batch cannot be shown</h1>
+        <h1>{words.batch.cannotShow}</h1>
         <ProblemNote problem={batch.replied.problem} />
       </main>
     );
@@ -71,49 +79,55 @@ interface BeginProps {
 }
 
 function Begin({ batch, tins, onBegun }: BeginProps) {
-  const { api, live } = useShed();
+  const { live } = useShed();
+  const { words, figures } = useReader();
+  const { coating, coat } = { ...words.trade, ...words.actions };
   const sending = useSending();
   const on = new Set(batch.coats.map(({ coat }) => coat));
+  const open = tins.filter((tin) => tin.emptiedAt === null);
+  const [tinId, setTinId] = useState<string | null>(null);
   const index = batch.plan.coats.findIndex((_, at) => !on.has(at));
   const planned = batch.plan.coats[index];
-  if (!planned) return <p>All coats of the plan are on.</p>;
+  if (!planned) return <p>{coating.allOn}</p>;
 
   async function begin(form: FormData): Promise<void> {
     const tinId = textOf(form, 'tinId') || null;
-    const begun = await sending.send((id) =>
-      api.call('beginCoating', {
-        params: { id: batch.id },
-        body: { id, coat: index, begunAt: new Date(live.now.peek()).toISOString(), tinId },
-      }),
-    );
+    const begunAt = new Date(live.clock().shedNow).toISOString();
+    const begun = await sending.record('beginCoating', about(batch), (id) => ({
+      params: { id: batch.id },
+      body: { id, coat: index, begunAt, tinId },
+    }));
     if (begun !== null) onBegun();
   }
 
   return (
     <section aria-labelledby="begin-title">
       <h2 id="begin-title">
-        {index + 1} of {batch.plan.coats.length}: {planned.name}
+        {coat.ofPlan(
+          figures.number(index + 1),
+          figures.number(batch.plan.coats.length),
+          planned.name,
+        )}
       </h2>
-      <p>{mixtureWords(planned.mixture)}</p>
+      <p>{mixtureLine(planned.mixture, words.things)}</p>
       <WriteFrame problem={sending.problem} busy={sending.busy} onSend={begin}>
         <SelectField
-          label="Out of which tin"
+          label={coat.tin}
           name="tinId"
+          value={tinId ?? likelyTin(batch, open) ?? ''}
+          onChange={setTinId}
           pointer="/tinId"
           problem={sending.problem}
         >
-          <option value="">not said</option>
-          {tins
-            .filter((tin) => tin.emptiedAt === null)
-            .map((tin) => (
-              <option key={tin.id} value={tin.id}>
-                {tin.name}
-                {tin.colour === null ? '' : `, ${tin.colour}`}
-              </option>
-            ))}
+          <option value="">{coat.tinNotSaid}</option>
+          {open.map((tin) => (
+            <option key={tin.id} value={tin.id}>
+              {tin.colour === null ? tin.name : coating.tin(tin.name, tin.colour)}
+            </option>
+          ))}
         </SelectField>
         <button type="submit" class="button button-main button-wide">
-          Begin this coat
+          {coating.begin}
         </button>
       </WriteFrame>
     </section>
@@ -127,79 +141,79 @@ interface StepsProps {
 }
 
 function Steps({ batch, coating, onChanged }: StepsProps) {
-  const { api, live, calendar } = useShed();
+  const { live, outbox } = useShed();
+  const { words, locale } = useReader();
+  const { coating: said, coat } = { ...words.trade, ...words.actions };
   const sending = useSending();
   const [asked, setAsked] = useState(false);
   const params = { id: batch.id, part: coating.id };
-  const nowText = () => new Date(live.now.peek()).toISOString();
+  const nowText = () => new Date(live.clock().shedNow).toISOString();
+  const steps = withPendingTicks(
+    coating.steps,
+    outbox.entries.value,
+    'tickCoating',
+    coating.id,
+    'step',
+  );
 
-  async function tick(step: Coating['steps'][number]): Promise<void> {
-    const body = { step: step.step, at: nowText(), done: step.at === null };
-    const reply = await sending.send(() => api.call('tickCoating', { params, body }));
+  async function tick({ step, at }: (typeof steps)[number]): Promise<void> {
+    const body = { step, at: nowText(), done: at === null };
+    const reply = await sending.record('tickCoating', about(batch), () => ({ params, body }));
     if (reply !== null) onChanged();
   }
 
   async function end(finishedAt: string | null, usedL: number | null): Promise<void> {
-    const reply = await sending.send((id) => {
-      const body = finishedAt === null ? { finishedAt } : { coatId: id, finishedAt, usedL };
-      return api.call('endCoating', { params, body });
-    });
+    const reply = await sending.record('endCoating', about(batch), (id) => ({
+      params,
+      body: finishedAt === null ? { finishedAt } : { coatId: id, finishedAt, usedL },
+    }));
     if (reply === null) return;
     await live.refresh();
     onChanged();
   }
 
-  const open = coating.steps.filter((step) => step.at === null);
+  const open = steps.filter((step) => step.at === null);
   return (
     <section aria-labelledby="steps-title">
       <h2 id="steps-title">{coating.name}</h2>
-      <p class="quiet">Begun {calendar.exact(Date.parse(coating.begunAt))}</p>
+      <p class="quiet">{said.begun(<PaintersMoment at={Date.parse(coating.begunAt)} />)}</p>
       <WriteFrame
         problem={sending.problem}
         busy={sending.busy}
         onSend={(form) => end(nowText(), optionalNumberOf(form, 'usedL'))}
       >
-        <ul class="step-list">
-          {coating.steps.map((step) => (
-            <li key={step.step}>
-              <button
-                type="button"
-                class={step.at === null ? 'step' : 'step step-done'}
-                aria-pressed={step.at !== null}
-                onClick={() => void tick(step)}
-              >
-                <span>{step.text}</span>
-                <span class="step-when">
-                  {step.at === null ? 'to do' : calendar.exact(Date.parse(step.at))}
-                </span>
-              </button>
-            </li>
-          ))}
-        </ul>
-        <TextField
-          label="Used"
+        <TickList
+          lines={steps.map((step) => ({ ...step, key: step.step, text: said.steps[step.step] }))}
+          onTick={(step) => void tick(step)}
+        />
+        <MeasureField
+          label={coat.used}
           name="usedL"
-          kind="number"
-          unit="L"
+          measure="litres"
           pointer="/usedL"
           problem={sending.problem}
-          hint="The plan learns from it how far a litre goes"
+          hint={said.learns}
         />
-        <button type="submit" class="button button-main button-wide">
-          The last board is done
+        <button type="submit" class="button button-main button-wide button-thumb">
+          {said.lastBoard}
         </button>
         {open.length > 0 && (
           <p class="quiet">
-            Not ticked yet: {open.map(({ text }) => text.toLowerCase()).join('; ')}.
+            {said.open(
+              listLine(
+                open.map(({ step }) => withinSentence(said.steps[step], locale)),
+                locale,
+              ),
+            )}
           </p>
         )}
         {asked ? (
           <button type="button" class="button" onClick={() => void end(null, null)}>
-            Yes, give this coat up
+            {said.giveUpSure}
           </button>
         ) : (
           <button type="button" class="button button-quiet" onClick={() => setAsked(true)}>
-            It was not put on
+            {said.giveUp}
           </button>
         )}
       </WriteFrame>

@@ -1,11 +1,15 @@
+import { useState } from 'preact/hooks';
 import type { Batch, RemarkKind } from '../../daemon/contract/batch.ts';
 import type { Coating } from '../../daemon/contract/coating.ts';
-import { whenWords } from '../format/painters-time.ts';
-import { useSending } from '../forms/use-sending.ts';
+import { about } from '../actions/action-props.ts';
+import { whenOf } from '../format/painters-time.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
+import { newId } from '../new-id.ts';
+import { HeldNote, HOLD_MS } from '../offline/held-note.tsx';
+import type { Ticket } from '../offline/outbox.ts';
+import { useReader } from '../reader.ts';
+import { InEnglish } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
-import { ragCaution } from '../words/caution-words.ts';
-import { remarkWords } from '../words/thing-words.ts';
 
 interface LookAgainProps {
   batch: Batch;
@@ -17,33 +21,52 @@ const answers: readonly RemarkKind[] = ['sunk-in', 'still-standing', 'wiped-off'
 
 /** Half an hour after a coat: what still shines, and the rags. */
 export function LookAgain({ batch, look, onAnswered }: LookAgainProps) {
-  const { api, live, calendar } = useShed();
-  const sending = useSending();
+  const { live, outbox } = useShed();
+  const { words, calendar } = useReader();
+  const [answered, setAnswered] = useState<{ ticket: Ticket; kind: RemarkKind } | null>(null);
   const now = live.now.value;
   const from = Date.parse(look.fromAt);
+  const title = words.trade.look;
 
   async function answer(kind: RemarkKind): Promise<void> {
-    const at = new Date(live.now.peek()).toISOString();
-    const remark = await sending.send((id) =>
-      api.call('createRemark', { params: { id: batch.id }, body: { id, at, kind } }),
+    const id = newId();
+    const at = new Date(live.clock().shedNow).toISOString();
+    const given = { params: { id: batch.id }, body: { id, at, kind } };
+    const ticket = await outbox.record(
+      { ...about(batch), id, name: 'createRemark', given },
+      HOLD_MS,
     );
-    if (remark !== null) onAnswered();
+    setAnswered({ ticket, kind });
   }
 
   return (
     <section class="caution caution-now" aria-labelledby="look-title">
-      <h2 id="look-title">Look again {now < from ? whenWords(from, now, calendar) : 'now'}</h2>
-      <p>{look.text}</p>
-      <p>{ragCaution.lines[0]}</p>
-      <WriteFrame problem={sending.problem} busy={sending.busy} onSend={async () => {}}>
+      <h2 id="look-title">
+        {now < from ? title.at(words.times.when(whenOf(from, now, calendar))) : title.now}
+      </h2>
+      <p>
+        <InEnglish text={look.text} />
+      </p>
+      <p>{words.cautions.rags.lines[0]}</p>
+      <WriteFrame problem={null} busy={false} onSend={async () => {}}>
         <div class="action-row">
           {answers.map((kind) => (
             <button key={kind} type="button" class="button" onClick={() => void answer(kind)}>
-              {remarkWords[kind]}
+              {words.things.remarks[kind]}
             </button>
           ))}
         </div>
       </WriteFrame>
+      <div role="status">
+        {answered !== null && (
+          <HeldNote
+            key={answered.ticket.id}
+            ticket={answered.ticket}
+            recorded={words.actions.remark.recorded(words.things.remarks[answered.kind])}
+            onSent={onAnswered}
+          />
+        )}
+      </div>
     </section>
   );
 }

@@ -1,129 +1,146 @@
 import { useCallback, useState } from 'preact/hooks';
-import type { GateChange } from '../../daemon/contract/coat.ts';
 import type { RoundQuestion } from '../../daemon/contract/morning-round.ts';
-import { oddsWords } from '../format/figures.ts';
-import { useSending } from '../forms/use-sending.ts';
+import type { RouteReply } from '../../daemon/contract/routes.ts';
+import { liesLine } from '../format/changes.ts';
+import { oddsLine } from '../format/odds.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
+import { newId } from '../new-id.ts';
+import { HeldNote, HOLD_MS } from '../offline/held-note.tsx';
+import type { Ticket } from '../offline/outbox.ts';
+import { useReader } from '../reader.ts';
 import { batchAddress } from '../router.ts';
+import { InEnglish } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
-import { jobs } from '../words/job-words.ts';
-import { liesWords } from '../words/trade-words.ts';
 import { ChangeLines } from './change-lines.tsx';
+import { RackList } from './rack-list.tsx';
 
-/** The morning round: one question, at the rack where its answer changes most. */
+interface Answered {
+  readonly ticket: Ticket;
+  readonly recorded: string;
+}
+
+/** The morning round: one question, at the rack where its answer changes most; then rack by rack. */
 export function RoundPage() {
-  const { api } = useShed();
+  const { api, live } = useShed();
+  const { round: words } = useReader().words.trade;
   const { replied, again } = useReply(useCallback(() => api.call('morningRound', {}), [api]));
-  const [changed, setChanged] = useState<readonly GateChange[] | null>(null);
+  const [answered, setAnswered] = useState<Answered | null>(null);
   const round = replied.kind === 'there' ? replied.reply : null;
   return (
     <main class="page round">
-      <h1>The morning round</h1>
-      {changed !== null && (
+      <h1>{words.title}</h1>
+      {answered !== null && (
         <section class="round-done" role="status">
-          <h2>Recorded. What it changed:</h2>
-          <ChangeLines changed={changed} />
+          <HeldNote
+            key={answered.ticket.id}
+            ticket={answered.ticket}
+            recorded={answered.recorded}
+            onSent={() => {
+              again();
+              void live.refresh();
+            }}
+          >
+            {(reply) => (
+              <>
+                <h2>{words.changed}</h2>
+                <ChangeLines changed={(reply as RouteReply<'createTest'>).changed} />
+              </>
+            )}
+          </HeldNote>
         </section>
       )}
-      {round?.question && changed === null && (
-        <Question
-          question={round.question}
-          onAnswered={(lines) => {
-            setChanged(lines);
-            again();
-          }}
-        />
+      {round?.question && answered === null && (
+        <Question question={round.question} onAnswered={setAnswered} />
       )}
       {round !== null && round.question === null && (
-        <p class="round-none">
-          {round.answered
-            ? 'Felt for today. One question a day is enough.'
-            : 'Nothing to feel this morning: no answer would change what is done today.'}
-        </p>
+        <p class="round-none">{round.answered ? words.answered : words.nothing}</p>
       )}
+      <RackList />
     </main>
   );
 }
 
 interface QuestionProps {
   question: RoundQuestion;
-  onAnswered: (changed: readonly GateChange[]) => void;
+  onAnswered: (answered: Answered) => void;
 }
 
 function Question({ question, onAnswered }: QuestionProps) {
-  const { api, live, calendar } = useShed();
-  const sending = useSending();
+  const { live, outbox } = useShed();
+  const { words, calendar } = useReader();
+  const { round } = words.trade;
+  const { touch } = words.actions;
   const { gate, kind, batchId, batchName } = question;
-  const job = jobs[gate];
+  const job = words.jobs[gate];
   const believed = {
     placeId: question.placeId,
     placeName: question.placeName,
     since: question.since,
   };
 
-  async function answer(passed: boolean, on: 'board' | 'offcut'): Promise<void> {
-    const at = kind === 'outcome' ? question.at : new Date(live.now.peek()).toISOString();
-    const test = await sending.send((id) =>
-      api.call('createTest', {
-        params: { id: batchId },
-        body: {
-          ...{ id, at, gate, passed, on },
-          learnedBy: kind === 'outcome' ? 'outcome' : 'touch',
-        },
-      }),
+  async function answer(passed: boolean): Promise<void> {
+    const at = kind === 'outcome' ? question.at : new Date(live.clock().shedNow).toISOString();
+    const learnedBy = kind === 'outcome' ? ('outcome' as const) : ('touch' as const);
+    const id = newId();
+    const body = { id, at, gate, passed, on: 'offcut' as const, learnedBy };
+    const ticket = await outbox.record(
+      {
+        id,
+        name: 'createTest',
+        batchIds: [batchId],
+        batchName,
+        given: { params: { id: batchId }, body },
+      },
+      HOLD_MS,
     );
-    if (test === null) return;
-    onAnswered(test.changed);
-    await live.refresh();
+    const recorded = passed ? round.passed(job.infinitive) : round.failed(job.infinitive);
+    onAnswered({ ticket, recorded });
   }
 
   return (
     <section class="round-question" aria-labelledby="question-title">
       <h2 id="question-title">
         {kind === 'outcome'
-          ? `How did sanding “${batchName}” go?`
-          : `${batchName}: ${job.question}`}
+          ? round.howSandingWent(batchName)
+          : round.question(batchName, job.question)}
       </h2>
       <p class="round-where">
-        {capital(liesWords(believed, live.now.value, calendar))}. Still there?{' '}
-        <a href={batchAddress(batchId)}>No, say where</a>
+        {liesLine(believed, live.now.value, calendar, words)} {words.trade.stillThere}{' '}
+        <a href={batchAddress(batchId)}>{round.sayWhere}</a>
       </p>
       <ol class="round-places">
         {question.where.map((line) => (
-          <li key={line}>{line}</li>
+          <li key={line}>
+            <InEnglish text={line} />
+          </li>
         ))}
       </ol>
-      <p class="touch-how">{question.feel}</p>
-      <WriteFrame problem={sending.problem} busy={sending.busy} onSend={async () => {}}>
+      <p class="touch-how">{job.test}</p>
+      <WriteFrame problem={null} busy={false} onSend={async () => {}}>
         <div class="touch-answers">
-          <button
-            type="button"
-            class="answer answer-failed"
-            onClick={() => void answer(false, 'offcut')}
-          >
-            <span class="answer-word">{kind === 'outcome' ? 'It clogged' : 'Not yet'}</span>
+          <button type="button" class="answer answer-failed" onClick={() => void answer(false)}>
+            <span class="answer-word">{kind === 'outcome' ? round.clogged : touch.notYet}</span>
             <span class="answer-what">{job.failed}</span>
           </button>
-          <button
-            type="button"
-            class="answer answer-passed"
-            onClick={() => void answer(true, 'offcut')}
-          >
-            <span class="answer-word">{kind === 'outcome' ? 'It dusted' : 'It is'}</span>
+          <button type="button" class="answer answer-passed" onClick={() => void answer(true)}>
+            <span class="answer-word">{kind === 'outcome' ? round.dusted : touch.itIs}</span>
             <span class="answer-what">{job.passed}</span>
           </button>
         </div>
       </WriteFrame>
-      <p>{question.ifPassed}</p>
-      <p>{question.ifFailed}</p>
+      <p>
+        <InEnglish text={question.ifPassed} />
+      </p>
+      <p>
+        <InEnglish text={question.ifFailed} />
+      </p>
       <p class="quiet">
-        Chance so far: {oddsWords(question.probability)}. This rack was chosen because an answer
-        changes most here. Felt on a board instead of the offcut?{' '}
-        <a href={batchAddress(batchId)}>Record it there</a>.
+        {round.chosen(
+          oddsLine(question.probability, words.times),
+          <a href={batchAddress(batchId)}>{round.recordThere}</a>,
+        )}
       </p>
     </section>
   );
 }
-
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks';
 import type { Batch } from '../../daemon/contract/batch.ts';
 import { MoveForm } from '../actions/move-form.tsx';
+import { liesLine } from '../format/changes.ts';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
-import { liesWords } from '../words/trade-words.ts';
 
 interface StillThereProps {
   batch: Batch;
@@ -11,19 +12,21 @@ interface StillThereProps {
 
 /** Where the boards are believed to lie: a forgotten move makes a false verdict. */
 export function StillThere({ batch, onMoved }: StillThereProps) {
-  const { live, calendar } = useShed();
+  const { live } = useShed();
+  const { words, calendar } = useReader();
   const [correcting, setCorrecting] = useState(false);
   return (
     <div class="still-there">
       <p>
-        The boards lie {liesWords(batch.lies, live.now.value, calendar)}. <span>Still there?</span>{' '}
+        {liesLine(batch.lies, live.now.value, calendar, words)}{' '}
+        <span>{words.trade.stillThere}</span>{' '}
         <button
           type="button"
           class="button button-quiet"
           aria-expanded={correcting}
           onClick={() => setCorrecting(!correcting)}
         >
-          No, they were moved
+          {words.trade.moved}
         </button>
       </p>
       {correcting && (

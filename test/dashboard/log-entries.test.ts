@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { chartRows } from '../../dashboard/batch/chart-rows.ts';
 import { logEntries } from '../../dashboard/batch/log-entries.ts';
+import { createReader } from '../../dashboard/reader.ts';
+import { first } from '../../dashboard/words/en/first.ts';
+import { rest } from '../../dashboard/words/en/rest.ts';
 
 describe('what was recorded about a batch', () => {
   it('stands newest first, in words, and leaves out the place it lay at from ever', () => {
@@ -44,12 +47,13 @@ describe('what was recorded about a batch', () => {
         ],
       },
       (id) => (id === 'south' ? 'South rack' : id),
+      createReader('en', 'metric', { ...first, ...rest }, {}, ['en-GB']),
     );
     expect(entries.map(({ what }) => what)).toEqual([
       'Not yet ready to turn at 312 °C·h, felt on the offcut: it prints',
       'Moved to South rack',
       'Got wet',
-      'Wood moisture: 13.1 · 14 %',
+      'Wood moisture: 13.1 % · 14 %',
     ]);
   });
 });

@@ -6,7 +6,8 @@ import { signs } from './signs.ts';
 import { stages } from './stages.ts';
 import { things } from './things.ts';
 import { times } from './times.ts';
+import { unsent } from './unsent.ts';
 import { wall } from './wall.ts';
 
 /** What the first screen needs: fetched before anything is drawn, so it is kept small. */
-export const first = { cautions, frame, jobs, pin, signs, stages, things, times, wall };
+export const first = { cautions, frame, jobs, pin, signs, stages, things, times, unsent, wall };

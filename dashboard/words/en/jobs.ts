@@ -28,7 +28,7 @@ export const jobs = {
     infinitive: 'to stack',
     question: 'May they be stacked close?',
     test: 'Press the palm down firmly and count to five. It must lift off clean.',
-    passed: 'Lifts clean',
+    passed: 'It lifts clean',
     failed: 'It sticks',
   },
   mount: {
@@ -36,7 +36,7 @@ export const jobs = {
     infinitive: 'to mount',
     question: 'May they be put up?',
     test: 'Press the palm down firmly and count to five. It must lift off clean.',
-    passed: 'Lifts clean',
+    passed: 'It lifts clean',
     failed: 'It sticks',
   },
   sand: {

@@ -1,26 +1,36 @@
 import { access } from './access.ts';
+import { actions } from './actions.ts';
 import { ahead } from './ahead.ts';
 import { apiPage } from './api-page.ts';
+import { batch } from './batch.ts';
 import { brush } from './brush.ts';
 import { cautionsPage } from './cautions-page.ts';
+import { forms } from './forms.ts';
 import { lockUp } from './lock-up.ts';
 import { notices } from './notices.ts';
+import { offline } from './offline.ts';
 import { pot } from './pot.ts';
 import { print } from './print.ts';
 import { topics } from './topics.ts';
+import { trade } from './trade.ts';
 import { trust } from './trust.ts';
 
 /** All that only other pages than the wall need: fetched with the first of them. */
 export const rest = {
   access,
+  actions,
   ahead,
   apiPage,
+  batch,
   brush,
   cautionsPage,
+  forms,
   lockUp,
   notices,
+  offline,
   pot,
   print,
   topics,
+  trade,
   trust,
 };

@@ -1,4 +1,4 @@
-import type { Length, PartOfDay, When } from '../../format/painters-time.ts';
+import type { Length, PartOfDay, Past, When } from '../../format/painters-time.ts';
 import type { Expected } from '../../format/time-left.ts';
 import { plural } from '../plural.ts';
 
@@ -38,6 +38,26 @@ function when(moment: When): string {
 
 function onDay(day: string, part: PartOfDay): string {
   return part === 'early' ? `early ${day}` : `${day} ${parts[part]}`;
+}
+
+/** “yesterday after lunch”, as it stands alone or after “Last board”. */
+function past(moment: Past): string {
+  switch (moment.kind) {
+    case 'just-now':
+      return 'just now';
+    case 'minutes-ago':
+      return `${count(moment.minutes, 'minute', 'minutes')} ago`;
+    case 'date':
+      return moment.date;
+    case 'today':
+      if (moment.part === 'night') return 'tonight';
+      if (moment.part === 'evening') return 'this evening';
+      return moment.part === 'early' ? 'early today' : `today ${parts[moment.part]}`;
+    case 'yesterday':
+      return moment.part === 'night' ? 'last night' : onDay('yesterday', moment.part);
+    case 'weekday':
+      return onDay(moment.weekday, moment.part);
+  }
 }
 
 /** After “nine in ten”: “by tomorrow after lunch”, “in about an hour”. */
@@ -106,6 +126,9 @@ function window(early: When | null, middle: string, late: When | null): string |
 /** Moments and lengths of time in a painter’s words. */
 export const times = {
   when,
+  past,
+  /** What a tap on a moment does. */
+  exactHour: 'Show the exact hour',
   by,
   length,
   ago: (span: Length | null) => (span === null ? 'just now' : `${length(span)} ago`),
