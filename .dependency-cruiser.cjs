@@ -40,13 +40,13 @@ const TABLE = {
   },
   store: {
     from: 'daemon/store/',
-    folders: [CONTRACT, RULES, SCIENCE],
+    folders: [CONTRACT, RULES, SCIENCE, WORDING],
     packages: ['better-sqlite3', 'uuid'],
     node: true,
   },
   ingest: {
     from: 'daemon/ingest/',
-    folders: [CONTRACT, RULES, SCIENCE, PAYLOAD, CORRECT],
+    folders: [CONTRACT, RULES, SCIENCE, WORDING, PAYLOAD, CORRECT],
     packages: ['aedes', 'mqtt', 'mqtt-packet'],
     node: true,
   },

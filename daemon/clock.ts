@@ -1,3 +1,5 @@
+import type { Said } from './contract/sentence.ts';
+
 /** What a database tells a clock at the start. */
 export interface KnownTime {
   /** The newest moment that is on record, UTC epoch ms; null when nothing is. */
@@ -17,7 +19,7 @@ export interface Clock {
   /** Names the running of the computer that monotonic time belongs to. */
   readonly boot: string;
   /** What is amiss with the time and what to do, in sentences; none when all is well. */
-  doubts(): string[];
+  doubts(): Said[];
   /** Told once, before the first reading, what is on record. */
   learn(known: KnownTime): void;
   /** Looks after the time from now on, and calls back when the clock comes to be trusted. */

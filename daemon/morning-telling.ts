@@ -1,4 +1,5 @@
 import type { Clock } from './clock.ts';
+import type { Sentence } from './contract/sentence.ts';
 import type { Monitor } from './monitor/monitor.ts';
 import { postingPlan, siteTimeZone } from './notices-out.ts';
 import { localTime } from './rules/local-time.ts';
@@ -6,13 +7,14 @@ import { morningDigest } from './rules/morning-digest.ts';
 import type { RepeatedActs } from './schedule/cron.ts';
 import type { Settings } from './settings/schema.ts';
 import type { StoreThread } from './store/thread.ts';
+import { siteVoice } from './wording/voice.ts';
 
 interface MorningParts {
-  settings: Pick<Settings, 'notices' | 'timeZone'>;
+  settings: Pick<Settings, 'notices' | 'timeZone' | 'language'>;
   clock: Pick<Clock, 'now' | 'speed'>;
   monitor: Pick<Monitor, 'morning'>;
   writer: Pick<StoreThread, 'addMessages'>;
-  health(): { reasons: string[] };
+  health(): { reasonsSaid: Sentence[] };
   /** Called once the digest is on disk. */
   sent(): Promise<void>;
 }
@@ -30,7 +32,8 @@ export function morningTelling(parts: MorningParts): RepeatedActs['digest'] {
       // A simulated shed has its mornings every few minutes.
       if (clock.speed > 1) return;
       const now = clock.now();
-      const words = morningDigest(monitor.morning(now, health().reasons), now, timeZone);
+      const view = monitor.morning(now, health().reasonsSaid);
+      const words = morningDigest(view, now, timeZone, siteVoice(settings.language, timeZone));
       const { day } = localTime(now, timeZone);
       await writer.addMessages(
         postingPlan(settings).channels.map(({ name }) => ({

@@ -7,6 +7,7 @@ import { webhookChannel } from './notify/webhook.ts';
 import type { PostingPlan } from './rules/outgoing.ts';
 import type { Settings } from './settings/schema.ts';
 import type { StoreReader } from './store/store.ts';
+import { siteVoice } from './wording/voice.ts';
 
 const minuteMs = 60_000;
 const hourMs = 60 * minuteMs;
@@ -62,7 +63,7 @@ export function noticesOut(parts: NoticesOutParts): Deliverer {
     due: reader.dueMessages,
     keeper,
     policy: { firstMs: minuteMs / 2, longestMs: hourMs, giveUpMs: giveUpHours * hourMs },
-    timeZone: siteTimeZone(settings),
+    voice: siteVoice(settings.language, siteTimeZone(settings)),
     now,
     log,
   });

@@ -1,6 +1,8 @@
+import type { Said } from './contract/sentence.ts';
 import type { HttpParts } from './http/ports.ts';
 import type { IntakeCounts } from './ingest/intake.ts';
 import type { MessagePort } from './ingest/message-port.ts';
+import { sentence } from './wording/english.ts';
 
 interface HealthParts {
   port: MessagePort;
@@ -10,7 +12,7 @@ interface HealthParts {
   /** Settings that were changed in the file and wait for the next start. */
   restartFor: () => string[];
   /** What is amiss with the time, and with the database; none when all is well. */
-  doubts: readonly (() => string[])[];
+  doubts: readonly (() => Said[])[];
 }
 
 /** How the daemon does, with a reason for everything that is not as it should be. */
@@ -24,16 +26,15 @@ export function siteHealth({
   return () => {
     const connected = port.connected();
     const refusing = isFull();
-    const reasons = doubts.flatMap((tell) => tell());
-    if (!connected) reasons.unshift('The MQTT broker is out of reach; readings wait there.');
-    if (refusing) {
-      reasons.unshift(
-        'The disk is full: readings are not acknowledged, so that sensors keep them. Free some space; recording goes on by itself.',
-      );
-    }
+    const reasonsSaid = [
+      ...(refusing ? [sentence('disk-full', {})] : []),
+      ...(connected ? [] : [sentence('broker-away', {})]),
+      ...doubts.flatMap((tell) => tell()),
+    ];
     return {
-      status: reasons.length === 0 ? 'ok' : 'degraded',
-      reasons,
+      status: reasonsSaid.length === 0 ? 'ok' : 'degraded',
+      reasons: reasonsSaid.map(({ text }) => text),
+      reasonsSaid,
       restartFor: restartFor(),
       broker: port.kind,
       connected,

@@ -1,4 +1,5 @@
 import type { Clock } from './clock.ts';
+import type { Said } from './contract/sentence.ts';
 import { pendingPlacer } from './ingest/place-pending.ts';
 import { clockDoubts, sensorClocks } from './ingest/sensor-clocks.ts';
 import type { Committed } from './store/commit-readings.ts';
@@ -54,7 +55,7 @@ export function siteTime({ clock, reader, writer, committed, log }: SiteTimePart
     /** Gives what waits its place, where the clock is trusted. */
     settle,
     /** What is amiss with the time, for the operator. */
-    doubts: (): string[] => [...clock.doubts(), ...clockDoubts(sensors.odd(clock.now()))],
+    doubts: (): Said[] => [...clock.doubts(), ...clockDoubts(sensors.odd(clock.now()))],
     close: watch.close,
   };
 }

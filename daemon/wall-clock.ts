@@ -9,6 +9,7 @@ import {
   systemTimeService,
   type TimeService,
 } from './time-service.ts';
+import { sentence } from './wording/english.ts';
 
 /** What a wall clock is read from; the computer’s own by default, others in tests. */
 export interface WallClockParts {
@@ -99,16 +100,11 @@ export function wallClock(parts: Partial<WallClockParts> = {}): WallClock {
     boot,
     doubts() {
       look();
-      if (vouch === null) {
-        return [
-          'The computer’s clock has not been set. Readings without a time of their own are kept and take their place once it is: give the computer a network with a time service, or set its clock.',
-        ];
-      }
+      if (vouch === null) return [sentence('clock-not-set', {})];
       const minutes = Math.round(time.held() / 60_000);
       if (minutes === 0) return [];
-      return [
-        `The computer’s clock was set ${minutes > 0 ? 'forward' : 'back'} by ${Math.abs(minutes)} min, and no time service confirms it. Time goes on as before, so that no sum is bent; if the new time is right, restart Boardcure.`,
-      ];
+      const way = minutes > 0 ? 'clock-was-set/forward' : 'clock-was-set/back';
+      return [sentence(way, { minutes: Math.abs(minutes) })];
     },
     learn(what) {
       known = what;

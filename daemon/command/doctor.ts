@@ -79,7 +79,14 @@ async function lookAround(settings: Settings, clock: WallClock): Promise<Finding
   const whoWorks = daemonRuns ? 'A daemon works' : 'No daemon works';
   findings.push(...ofData, ok('database', `${whoWorks} on the data folder now.`));
   findings.push(lookAtBackups(settings, now));
-  findings.push(lookAtClock({ now, trusted: clock.trusted(), doubts: clock.doubts(), newestAt }));
+  findings.push(
+    lookAtClock({
+      now,
+      trusted: clock.trusted(),
+      doubts: clock.doubts().map(({ text }) => text),
+      newestAt,
+    }),
+  );
   findings.push(
     await lookAtPort({ about: 'pages', flag: '--http', ...http, daemonRuns }, () =>
       whoServesPages(http.host, http.port, http.tls),

@@ -5,6 +5,7 @@ import { Id, Moment } from './moment.ts';
 import { Mounting } from './mounting.ts';
 import { Plan, Surface } from './plan.ts';
 import { Quantity } from './quantity.ts';
+import { Sentence } from './sentence.ts';
 import { Timber, timberFields } from './timber.ts';
 import { BoardsProbed } from './wood-probe.ts';
 
@@ -90,8 +91,10 @@ export const Remark = z.object({
   at: Moment,
   kind: RemarkKind,
   text: z.string().nullable(),
+  textSaid: Sentence.nullable().describe('where nobody typed the text'),
   automatic: z.boolean().describe('true where the house itself marked it'),
   cure: z.array(z.string()).describe('what is usually done about it, one step a line'),
+  cureSaid: z.array(Sentence),
 });
 export type Remark = z.infer<typeof Remark>;
 

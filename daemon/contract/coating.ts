@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { Coat } from './coat.ts';
 import { Id, Moment } from './moment.ts';
 import { Face } from './plan.ts';
+import { Sentence } from './sentence.ts';
 
 /** The steps of a coat in the order they are done. */
 export const coatingSteps = ['edges', 'back', 'face', 'ends', 'ends-again', 'rags'] as const;
@@ -43,12 +44,12 @@ export const Coating = z.object({
   steps: z.array(
     z.object({
       step: CoatingStep,
-      text: z.string(),
+      ...Sentence.shape,
       at: Moment.nullable().describe('when it was done'),
     }),
   ),
   look: z
-    .object({ fromAt: Moment, untilAt: Moment, text: z.string(), answered: z.boolean() })
+    .object({ fromAt: Moment, untilAt: Moment, ...Sentence.shape, answered: z.boolean() })
     .nullable()
     .describe('when to look for what still shines; null until it is finished'),
 });

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Id, Moment } from './moment.ts';
+import { Sentence } from './sentence.ts';
 
 export const FitToBrushQuery = z.strictObject({
   placeId: Id.describe('the shed, rack or wall that is to be coated'),
@@ -10,12 +11,10 @@ export type FitToBrushQuery = z.infer<typeof FitToBrushQuery>;
 export const FitWord = z.enum(['good', 'poor', 'no', 'cannot-tell']);
 export type FitWord = z.infer<typeof FitWord>;
 
-export const FitReason = z.object({
-  code: z.string(),
+export const FitReason = Sentence.extend({
   weight: z
     .enum(['no', 'unknown', 'poor', 'fine', 'note'])
     .describe('what it does to the word; a note does nothing'),
-  text: z.string(),
   figure: z.number().nullable(),
   limit: z.number().nullable(),
   unit: z.string().nullable(),
@@ -41,10 +40,12 @@ export const FitToBrush = z.object({
   at: Moment,
   word: FitWord,
   words: z.string().describe('the word as a sentence'),
+  wordsSaid: Sentence,
   reasons: z.array(FitReason),
   hours: z.array(FitHour),
   stopBy: Moment.nullable().describe('latest time to put the brush down; null where nothing asks'),
   stopBecause: z.string().describe('why then, or why not known'),
+  stopBecauseSaid: Sentence,
   worstBoard: z
     .object({
       percent: z.number().meta({ unit: '%' }),

@@ -1,10 +1,12 @@
 import { z } from 'zod';
 import { Moment } from './moment.ts';
+import { Sentence } from './sentence.ts';
 
 export const Health = z.object({
   status: z.enum(['ok', 'degraded']),
   now: Moment,
   reasons: z.array(z.string()),
+  reasonsSaid: z.array(Sentence),
   restartFor: z
     .array(z.string())
     .optional()

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { Reason } from './gate.ts';
 import { Id, Moment } from './moment.ts';
+import { Sentence } from './sentence.ts';
 
 export const LockUpLine = z.enum([
   'rags',
@@ -36,12 +37,14 @@ export const LockUp = z.object({
   day: Day,
   isCoatingDay: z.boolean().describe('true when a coat was begun or finished, or boards sanded'),
   because: z.array(z.string()).describe('what made it one, in words'),
+  becauseSaid: z.array(Sentence),
   lines: z
     .array(
       z.object({
         line: LockUpLine,
         title: z.string(),
-        text: z.string(),
+        titleSaid: Sentence,
+        ...Sentence.shape,
         done: z.boolean(),
         at: Moment.nullable(),
         by: z.string().nullable(),
@@ -50,7 +53,7 @@ export const LockUp = z.object({
     )
     .describe('empty on a day without coating'),
   card: z
-    .array(z.object({ title: z.string(), text: z.string() }))
+    .array(z.object({ title: z.string(), titleSaid: Sentence, ...Sentence.shape }))
     .describe('the whole list as it stands on the card at the door, on any day'),
   night: z
     .array(

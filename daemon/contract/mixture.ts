@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Id } from './moment.ts';
+import { Sentence } from './sentence.ts';
 
 const part = z.coerce.number().min(0).max(1000).optional();
 const litres = z.coerce.number().min(0).max(1e6).optional().meta({ unit: 'L' });
@@ -62,11 +63,13 @@ export type MixturePart = z.infer<typeof MixturePart>;
 const Amount = z.object({
   part: MixturePart,
   words: z.string(),
+  wordsSaid: Sentence,
   litres: z.number().meta({ unit: 'L' }),
   millilitres: z.int().meta({ unit: 'mL' }),
   grams: z.int().meta({ unit: 'g' }).describe('for the kitchen scale'),
   densityKgPerL: z.number().meta({ unit: 'kg/L' }),
   densityFrom: z.string().describe('where the density comes from'),
+  densityFromSaid: Sentence,
 });
 
 export const MixtureReply = z.object({
@@ -87,6 +90,7 @@ export const MixtureReply = z.object({
     .describe('what is left of it; null when nobody said what was used')
     .meta({ unit: 'L' }),
   keeping: z.string().describe('how to keep what is left'),
+  keepingSaid: z.array(Sentence),
   areaM2: z.number().meta({ unit: 'm²' }),
   spreadingM2PerL: z.number().meta({ unit: 'm²/L' }),
   coatName: z.string().nullable().describe('of the plan; null without a batch'),
@@ -107,10 +111,12 @@ export const MixtureReply = z.object({
     .nullable()
     .describe('null where nobody said how wide the pot is'),
   steps: z.array(z.string()).describe('what is done in which order'),
+  stepsSaid: z.array(Sentence),
   enough: z
     .object({
       word: z.enum(['yes', 'no']),
       words: z.string(),
+      wordsSaid: Sentence,
       missing: z.array(z.object({ part: MixturePart, litres: z.number() })),
       boards: z.int().nullable().describe('how many boards it reaches for; null without a batch'),
     })
@@ -172,6 +178,7 @@ export const ShoppingList = z.object({
     z.object({
       part: MixturePart,
       words: z.string(),
+      wordsSaid: Sentence,
       neededL: z.number().meta({ unit: 'L' }),
       tins: z
         .array(z.object({ sizeL: z.number(), count: z.int() }))

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { Gate, VerdictWord } from './gate.ts';
 import { Id, Moment } from './moment.ts';
+import { Sentence } from './sentence.ts';
 
 export const RoundQuestion = z.object({
   kind: z
@@ -20,9 +21,13 @@ export const RoundQuestion = z.object({
     .meta({ unit: 'h' })
     .describe('hours that the answer is expected to save; by this the rack was chosen'),
   where: z.array(z.string()).describe('where to put the thumb, the offcut first'),
+  whereSaid: z.array(Sentence),
   feel: z.string().describe('what to do and what it should feel like'),
+  feelSaid: Sentence,
   ifPassed: z.string().describe('what an answer changes'),
+  ifPassedSaid: Sentence,
   ifFailed: z.string(),
+  ifFailedSaid: Sentence,
 });
 export type RoundQuestion = z.infer<typeof RoundQuestion>;
 

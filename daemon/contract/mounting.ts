@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Moment } from './moment.ts';
+import { Sentence } from './sentence.ts';
 
 /** What is done on the day boards go up, one line each. */
 export const mountingLines = ['fresh-cuts', 'notches', 'nail-heads', 'end-grain-twice'] as const;
@@ -14,6 +15,6 @@ export const MountingTick = z.strictObject({
 export type MountingTick = z.infer<typeof MountingTick>;
 
 export const Mounting = z.array(
-  z.object({ line: MountingLine, text: z.string(), at: Moment.nullable() }),
+  z.object({ line: MountingLine, ...Sentence.shape, at: Moment.nullable() }),
 );
 export type Mounting = z.infer<typeof Mounting>;

@@ -3,6 +3,7 @@ import { Gate, gates, Stage, VerdictWord } from './gate.ts';
 import { Id, Moment } from './moment.ts';
 import { NoticeKind } from './notice.ts';
 import { PlaceAir, PlaceKind } from './place.ts';
+import { SentenceValues } from './sentence.ts';
 
 /** One topic of MQTT as data: who publishes there, and what. */
 export interface MqttChannel {
@@ -145,7 +146,9 @@ export const mqttChannels = {
       event: z.enum(['raised', 'repeated']),
       kind: NoticeKind,
       subject: z.string().describe('id of the place, sensor or batch it is about'),
-      text: z.string(),
+      text: z.string().describe('in the language of the site'),
+      code: z.string().describe('of the sentence'),
+      values: SentenceValues.optional(),
       at: Moment,
       clearedAt: Moment.nullable().describe('when it was over, where that was before it was sent'),
     }),

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Id, Moment } from './moment.ts';
+import { Sentence } from './sentence.ts';
 
 export const NoticeKind = z.enum([
   'sensor-unplaced',
@@ -19,7 +20,7 @@ export const Notice = z.object({
   id: Id,
   kind: NoticeKind,
   subject: z.string().describe('id of the place, sensor or batch it is about'),
-  text: z.string(),
+  ...Sentence.shape,
   raisedAt: Moment,
   seenAt: Moment.nullable(),
   clearedAt: Moment.nullable(),

@@ -3,6 +3,7 @@ import { Gate, GateVerdict, Reason, Stage } from './gate.ts';
 import { Id, Moment } from './moment.ts';
 import { Notice } from './notice.ts';
 import { Place, PlaceAir } from './place.ts';
+import { Sentence } from './sentence.ts';
 
 export const OverviewBatch = z.object({
   id: Id,
@@ -55,6 +56,7 @@ export const Overview = z.object({
   doubts: z
     .array(z.string())
     .describe('what is amiss with the computer itself: disk, clock, database, broker'),
+  doubtsSaid: z.array(Sentence),
   unplacedSensors: z.int(),
   mayWrite: z.boolean().describe('whether a change would be taken from whoever asks'),
   writing: z

@@ -3,8 +3,13 @@ import { z } from 'zod';
 const figure = z.union([z.number(), z.string(), z.boolean()]).nullable();
 const plain = z.union([figure, z.array(figure)]);
 
-/** A sentence that stands within another one; it holds none itself. */
-export const InnerSentence = z.object({ code: z.string(), values: z.record(z.string(), plain) });
+const innermost = z.object({ code: z.string(), values: z.record(z.string(), plain) });
+
+/** A sentence that stands within another one; at most one more stands within it. */
+export const InnerSentence = z.object({
+  code: z.string(),
+  values: z.record(z.string(), z.union([plain, innermost, z.array(innermost)])),
+});
 export type InnerSentence = z.infer<typeof InnerSentence>;
 
 /** What a sentence tells besides its words: figures with their unit in the name, names, moments. */
@@ -23,3 +28,14 @@ export const Sentence = z.object({
   values: SentenceValues.optional(),
 });
 export type Sentence = z.infer<typeof Sentence>;
+
+/** A sentence with all there is of it, as a rule makes it. */
+export interface Said extends Told {
+  text: string;
+}
+
+/** A sentence without its text, as it is kept. */
+export interface Told {
+  code: string;
+  values: SentenceValues;
+}

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { Sentence } from './sentence.ts';
 
 export const StockSize = z.strictObject({
   widthMm: z.number().positive().max(2000).meta({ unit: 'mm' }),
@@ -34,5 +35,6 @@ export const Trade = z.object({
   application: ApplicationLimits,
   weatheredAfterDays: z.number().meta({ unit: 'd' }),
   leadCaution: z.string(),
+  leadCautionSaid: Sentence,
 });
 export type Trade = z.infer<typeof Trade>;

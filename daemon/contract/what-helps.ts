@@ -1,10 +1,11 @@
 import { z } from 'zod';
 import { Gate, Reason } from './gate.ts';
 import { Id } from './moment.ts';
+import { Sentence } from './sentence.ts';
 
 export const Help = z.object({
   kind: z.enum(['changed-air', 'drier', 'warmer', 'warmer-later', 'touch', 'only-time']),
-  text: z.string(),
+  ...Sentence.shape,
   gainHours: z
     .number()
     .nullable()

@@ -1,7 +1,7 @@
 import type { NewCoat } from '../contract/coat.ts';
 import { BoardcureError } from '../contract/problem.ts';
 import type { BatchFact, CoatFact, NewNoticeFact } from '../rules/facts.ts';
-import { ragsText } from '../rules/notice.ts';
+import { ragsCaution } from '../rules/notice.ts';
 import { litresUsed } from '../rules/pot.ts';
 import { checkCoat, checkPast, named, referred } from '../rules/record-check.ts';
 import type { HttpParts } from './ports.ts';
@@ -37,6 +37,8 @@ export function newCoat(
   const planned = plan.coats[body.coat];
   if (!planned) throw new Error(`The plan ${plan.id} lost coat ${body.coat}.`);
   const tin = body.tinId ? referred(tins, body.tinId, 'tin', '/tinId') : null;
+  const { text, code, values = {} } = ragsCaution();
+  const told = { code, values };
   return {
     coat: {
       id,
@@ -56,7 +58,7 @@ export function newCoat(
       id: newId(),
       kind: 'rags',
       subject: batch.id,
-      text: ragsText,
+      ...{ text, told },
       raisedAt: at,
       seenAt: null,
       clearedAt: null,

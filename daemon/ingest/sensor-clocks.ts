@@ -1,3 +1,6 @@
+import type { Said } from '../contract/sentence.ts';
+import { sentence } from '../wording/english.ts';
+
 /** What is to be seen of a sensor’s clock. */
 export interface OddClock {
   sensor: string;
@@ -63,11 +66,9 @@ function longestSilent(watched: ReadonlyMap<string, Watched>): string {
 }
 
 /** Sentences for the operator; none when all is well. */
-export function clockDoubts(odd: readonly OddClock[]): string[] {
+export function clockDoubts(odd: readonly OddClock[]): Said[] {
   return odd.map(({ sensor, offMs }) => {
     const minutes = Math.round(Math.abs(offMs) / 60_000);
-    return offMs > 0
-      ? `The clock of sensor ${sensor} is ${minutes} min ahead: its readings are dated by their arrival. Set its clock.`
-      : `The clock of sensor ${sensor} is ${minutes} min behind, or its readings are that long on their way: they keep the time they give. Set its clock, or let it send none.`;
+    return sentence(offMs > 0 ? 'sensor-clock/ahead' : 'sensor-clock/behind', { sensor, minutes });
   });
 }

@@ -2,10 +2,10 @@ import type { FitToBrush } from '../contract/fit-to-brush.ts';
 import { toMoment } from '../contract/moment.ts';
 import type { ApplicationLimits } from '../contract/trade.ts';
 import { placeOfBatch } from '../rules/batch.ts';
-import { againstHour, latestStop, wordOfHour } from '../rules/brush-hours.ts';
+import { againstHour, latestStop, noStop, wordOfHour } from '../rules/brush-hours.ts';
 import { coatedArea } from '../rules/coated-area.ts';
 import type { BatchFact, PlaceFact } from '../rules/facts.ts';
-import { brushReasons, brushWord, brushWords } from '../rules/fit-to-brush.ts';
+import { brushReasons, brushWord, brushWords, rainUnknown } from '../rules/fit-to-brush.ts';
 import { marginOf, nightAhead } from '../rules/hour-ahead.ts';
 import { airSources } from '../rules/place.ts';
 import { rackRoom, runningMetres } from '../rules/rack-capacity.ts';
@@ -107,21 +107,20 @@ export function brushCheck(parts: BrushParts) {
     );
     const isOutside = place.kind === 'wall' || place.kind === 'outdoors';
     if (isOutside && !hours.some(({ rainMm }) => rainMm !== null)) {
-      const text = 'No forecast of rain was sent: look at the sky and at a forecast yourself.';
-      reasons.push({
-        ...{ code: 'rain-unknown', weight: 'unknown', text },
-        ...{ figure: null, limit: null, unit: null },
-      });
+      reasons.push(rainUnknown());
     }
     const word = brushWord(reasons);
+    const wordsSaid = brushWords(word);
     const stop = latestStop(hours, now, limits, timeZone);
+    const stopBecauseSaid = stop?.because ?? noStop(hours.length);
     return {
       placeId: place.id,
       placeName: place.name,
       batchId: batch?.id ?? null,
       at: toMoment(now),
       word,
-      words: brushWords[word],
+      words: wordsSaid.text,
+      wordsSaid,
       reasons,
       hours: hours.map((hour) => {
         const against = againstHour(hour, limits);
@@ -134,7 +133,8 @@ export function brushCheck(parts: BrushParts) {
         };
       }),
       stopBy: stop === null ? null : toMoment(stop.at),
-      stopBecause: stop?.because ?? noStop(hours.length),
+      stopBecause: stopBecauseSaid.text,
+      stopBecauseSaid,
       worstBoard:
         moisture === null
           ? null
@@ -163,8 +163,3 @@ function meanLengthM(lying: readonly BatchFact['boards'][]): number | null {
 function sumIfAll(each: readonly (number | null)[]): number | null {
   return each.reduce((sum, one) => (sum === null || one === null ? null : sum + one), 0);
 }
-
-const noStop = (hours: number) =>
-  hours === 0
-    ? 'Nothing can be said of the hours ahead: no sensor has read the air here.'
-    : `Nothing within ${hours} hours asks for it.`;

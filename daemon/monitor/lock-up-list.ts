@@ -6,7 +6,13 @@ import { hourMs } from '../rules/cure-span.ts';
 import type { LockUpTickFact, NoticeFact } from '../rules/facts.ts';
 import { nightAhead } from '../rules/hour-ahead.ts';
 import { localTime } from '../rules/local-time.ts';
-import { coatingDayReasons, lineState, lockUpWords, nightRisks } from '../rules/lock-up.ts';
+import {
+  coatingDayReasons,
+  lineState,
+  lockUpLines,
+  lockUpWords,
+  nightRisks,
+} from '../rules/lock-up.ts';
 import type { BatchAssessor } from './assess-batch.ts';
 import type { AirAheadReader } from './hours-ahead.ts';
 import type { SiteFacts } from './site-facts.ts';
@@ -60,7 +66,7 @@ export function lockUpList({ facts, source, assess, airAhead, limits, timeZone }
       ...one,
       batchName: batches.get(one.batchId)?.name ?? one.batchId,
     });
-    const because = coatingDayReasons(day, timeZone, {
+    const becauseSaid = coatingDayReasons(day, timeZone, {
       coats: [...coats.values()].flat().map(named),
       remarks: [...remarks.values()].flat().map(named),
       // One that was finished stands among the coats.
@@ -75,18 +81,20 @@ export function lockUpList({ facts, source, assess, airAhead, limits, timeZone }
     const isToday = day === localTime(now, timeZone).day;
     const ragsOpen =
       isToday && notices.some(({ kind, clearedAt }) => kind === 'rags' && clearedAt === null);
-    const isCoatingDay = because.length > 0;
+    const isCoatingDay = becauseSaid.length > 0;
     // Rags of another day that nobody ticked are still lying somewhere.
-    const shown = lockUpWords.filter(({ line }) => isCoatingDay || (line === 'rags' && ragsOpen));
+    const shown = lockUpLines.filter((line) => isCoatingDay || (line === 'rags' && ragsOpen));
     return {
       day,
       isCoatingDay,
-      because,
-      lines: shown.map((words) => {
-        const { done, at, by } = lineState(words.line, day, ticks, notices);
-        return { ...words, done, at: toMoment(at), by, repeats: words.line === 'rags' };
+      because: becauseSaid.map(({ text }) => text),
+      becauseSaid,
+      lines: shown.map((line) => {
+        const { done, at, by } = lineState(line, day, ticks, notices);
+        const repeats = line === 'rags';
+        return { line, ...lockUpWords(line), done, at: toMoment(at), by, repeats };
       }),
-      card: lockUpWords.map(({ title, text }) => ({ title, text })),
+      card: lockUpLines.map(lockUpWords),
       night: isToday ? tonight(now) : [],
     };
   };

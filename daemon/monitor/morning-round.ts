@@ -1,13 +1,14 @@
 import { type Gate, type GateVerdict, gates } from '../contract/gate.ts';
 import { toMoment } from '../contract/moment.ts';
 import type { MorningRound, RoundQuestion } from '../contract/morning-round.ts';
+import type { Sentence } from '../contract/sentence.ts';
 import type { BatchFact, RemarkFact } from '../rules/facts.ts';
-import { gateNeeds } from '../rules/gate-need.ts';
 import { localTime } from '../rules/local-time.ts';
 import { questionOf, type RoundCandidate } from '../rules/morning-round.ts';
 import { nextJob } from '../rules/next-job.ts';
 import { touchPlaces } from '../rules/touch-places.ts';
 import { nothingSaidOfTimber } from '../rules/trade-facts.ts';
+import { sentence } from '../wording/english.ts';
 import type { BatchAssessor } from './assess-batch.ts';
 import { type SiteFacts, testsOfCoat } from './site-facts.ts';
 import type { TradeView } from './trade-view.ts';
@@ -75,9 +76,9 @@ export function morningRound({ facts, assess, trade }: RoundParts): (now: number
   }
 
   function outcomeQuestion(now: number): RoundQuestion | null {
-    const asked = sandingToAsk(now);
-    if (!asked) return null;
-    const { batch, remark } = asked;
+    const sanding = sandingToAsk(now);
+    if (!sanding) return null;
+    const { batch, remark } = sanding;
     const coat = (facts().coats.get(batch.id) ?? []).filter((one) => one.finishedAt <= remark.at);
     const last = coat.at(-1);
     if (!last) return null;
@@ -95,21 +96,22 @@ export function morningRound({ facts, assess, trade }: RoundParts): (now: number
       verdict: verdict.verdict,
       probability: verdict.probability,
       worthHours: 0,
-      where: ['You need not walk: say how the sanding went.'],
-      feel: 'Did the paper dust, or did it roll the paint up and clog?',
-      ifPassed: 'It dusted: this paint needs no more than it had when it was sanded.',
-      ifFailed: 'It clogged: this paint needs more than it had when it was sanded.',
+      ...asked({
+        where: [sentence('outcome-where', {})],
+        feel: sentence('outcome-feel', {}),
+        ifPassed: sentence('outcome-dusted', {}),
+        ifFailed: sentence('outcome-clogged', {}),
+      }),
     };
   }
 
   function touchQuestion(now: number): RoundQuestion | null {
     const all = [...facts().batches.values()].flatMap((batch) => candidatesOf(batch, now));
-    const asked = questionOf(all);
-    if (!asked) return null;
-    const { batch, gate, verdict } = asked;
+    const chosen = questionOf(all);
+    if (!chosen) return null;
+    const { batch, gate, verdict } = chosen;
     const { placeId, placeName, since } = trade.lies(batch.id, now);
     const kind = facts().places.get(placeId)?.kind ?? 'room';
-    const { test, verb } = gateNeeds[gate];
     return {
       kind: 'touch',
       batchId: batch.id,
@@ -121,14 +123,15 @@ export function morningRound({ facts, assess, trade }: RoundParts): (now: number
       since,
       verdict: verdict.verdict,
       probability: verdict.probability,
-      worthHours: asked.worthHours,
-      where: touchPlaces(gate, kind, batch.timber ?? nothingSaidOfTimber),
-      feel: test,
-      ifPassed:
-        verdict.verdict === 'ready'
-          ? `If it passes, ${verb} can go on as planned.`
-          : `If it passes, ${verb} can begin now instead of waiting.`,
-      ifFailed: `If it fails, ${verb} waits, and nothing is spoilt.`,
+      worthHours: chosen.worthHours,
+      ...asked({
+        where: touchPlaces(gate, kind, batch.timber ?? nothingSaidOfTimber),
+        feel: sentence('how-to-test', { gate }),
+        ifPassed: sentence(verdict.verdict === 'ready' ? 'if-passed/as-planned' : 'if-passed/now', {
+          gate,
+        }),
+        ifFailed: sentence('if-failed', { gate }),
+      }),
     };
   }
 
@@ -141,3 +144,19 @@ export function morningRound({ facts, assess, trade }: RoundParts): (now: number
     return { day, answered, question };
   };
 }
+
+interface Asked {
+  where: Sentence[];
+  feel: Sentence;
+  ifPassed: Sentence;
+  ifFailed: Sentence;
+}
+
+/** The sentences of a question, each also as text. */
+const asked = ({ where, feel, ifPassed, ifFailed }: Asked) => ({
+  where: where.map(({ text }) => text),
+  whereSaid: where,
+  ...{ feel: feel.text, feelSaid: feel },
+  ...{ ifPassed: ifPassed.text, ifPassedSaid: ifPassed },
+  ...{ ifFailed: ifFailed.text, ifFailedSaid: ifFailed },
+});

@@ -6,6 +6,8 @@ import type { FaultFact } from '../rules/facts.ts';
 import { faultReason } from '../rules/fault/fault-reason.ts';
 import { floorHolds, floorReasons, type LoneSensor } from '../rules/floor-shelf.ts';
 import { sensorsHeard } from '../rules/place.ts';
+import { sentence } from '../wording/english.ts';
+import { inner } from '../wording/sentence.ts';
 import type { SiteFacts } from './site-facts.ts';
 
 /** Faults that stand now and keep a quantity of sensors that a place hears from counting. */
@@ -45,13 +47,8 @@ function dampDoubts(
   if (rhPercent !== null) return [];
   const [fault] = faultsHeard(facts, placeId, 'relative-humidity');
   if (!fault) return [];
-  const { text } = faultReason(fault, facts.sensors.get(fault.sensorKey), now);
-  return [
-    {
-      code: 'damp-unknown',
-      text: `How damp it is nobody knows: ${text} Look yourself before you brush.`,
-    },
-  ];
+  const why = inner(faultReason(fault, facts.sensors.get(fault.sensorKey), now));
+  return [sentence('damp-unknown', { fault: why })];
 }
 
 interface DoubtParts {

@@ -1,6 +1,7 @@
 import { dewHours, type HourOfAir, marksWhileWetHours } from '../rules/dew-night.ts';
 import type { RemarkFact } from '../rules/facts.ts';
 import { localTime } from '../rules/local-time.ts';
+import { sentence } from '../wording/english.ts';
 import type { BatchAssessor } from './assess-batch.ts';
 import type { PlaceAirReader } from './place-air.ts';
 import type { SiteFacts } from './site-facts.ts';
@@ -64,10 +65,11 @@ export function nightWatch({ facts, air, assess, trade, newId }: NightParts) {
         ({ at }) => !marked.has(nightOf(at)),
       );
       if (!first) return [];
-      const text = `By the air at ${place.name}, water may have stood on it: ${first.tempC.toFixed(1)} °C and ${Math.round(first.rhPercent)} % humidity.`;
+      const { tempC, rhPercent } = first;
+      const { text, ...told } = sentence('dew-night', { placeName: place.name, tempC, rhPercent });
       return [
         {
-          ...{ id: newId(), batchId: batch.id, at: first.at, text },
+          ...{ id: newId(), batchId: batch.id, at: first.at, text, told },
           ...{ kind: 'dew-night' as const, automatic: true },
         },
       ];

@@ -1,9 +1,9 @@
 import type { OverviewBatch } from '../contract/overview.ts';
+import type { Sentence } from '../contract/sentence.ts';
 import { lookIsDue, lookWords } from '../rules/coating-steps.ts';
 import { hourMs } from '../rules/cure-span.ts';
 import type { NewNoticeFact } from '../rules/facts.ts';
 import { faultReason } from '../rules/fault/fault-reason.ts';
-import { gateNeeds } from '../rules/gate-need.ts';
 import { mountingIsOpen } from '../rules/mounting.ts';
 import {
   type NoticeLimits,
@@ -60,7 +60,7 @@ export function noticeWatch(parts: WatchParts) {
         const sensor = sensors.get(fault.sensorKey);
         const stay = stayAt(stays.get(fault.sensorKey) ?? [], now);
         if (fault.untilAt !== null || !sensor || stay === null) return [];
-        return [{ sensorId: sensor.id, text: faultReason(fault, sensor, now).text }];
+        return [{ sensorId: sensor.id, reason: faultReason(fault, sensor, now) }];
       }),
       places: shown.map((place) => ({
         id: place.id,
@@ -93,7 +93,7 @@ export function noticeWatch(parts: WatchParts) {
     return now - since >= noticeKinds[kind].calmMinutes * 60_000;
   }
 
-  function lookFor(batchId: string, now: number): string | null {
+  function lookFor(batchId: string, now: number): Sentence | null {
     const coat = facts().coats.get(batchId)?.at(-1);
     if (!coat) return null;
     const remarks = facts().remarks.get(batchId) ?? [];
@@ -120,7 +120,8 @@ export function noticeWatch(parts: WatchParts) {
     const repeat = ragRepeats(open, coatFinishedAt, now, limits.ragRepeatHours * hourMs);
     if (raise.length + clear.length + repeat.length === 0) return false;
     const raised = raise.map((one) => ({
-      ...{ id: newId(), kind: one.kind, subject: one.subject, text: one.text },
+      ...{ id: newId(), kind: one.kind, subject: one.subject },
+      ...{ text: one.text, told: one.told ?? null },
       raisedAt: now,
       seenAt: null,
       clearedAt: null,
@@ -137,8 +138,7 @@ export function noticeWatch(parts: WatchParts) {
 
 /** The job a batch is cured enough for, and the one it still is within the slack. */
 function readiness({ nextGate, verdict }: OverviewBatch) {
-  const job = nextGate === null ? null : gateNeeds[nextGate].verb;
   const isReady = verdict?.verdict === 'ready' || verdict?.verdict === 'hold';
   const isNear = verdict !== null && verdict.probability >= nearlyReady;
-  return { readyFor: isReady ? job : null, nearlyReadyFor: isNear ? job : null };
+  return { readyFor: isReady ? nextGate : null, nearlyReadyFor: isNear ? nextGate : null };
 }

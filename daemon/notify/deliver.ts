@@ -5,6 +5,7 @@ import {
   type OutgoingFact,
   type RetryPolicy,
 } from '../rules/outgoing.ts';
+import type { Voice } from '../wording/voice.ts';
 import type { Channel } from './channel.ts';
 
 /** What is kept of messages; each verb settles when it is on disk. */
@@ -19,7 +20,8 @@ export interface DeliveryParts {
   due(channel: ChannelName, now: number): OutgoingFact[];
   keeper: MessageKeeper;
   policy: RetryPolicy;
-  timeZone: string;
+  /** Speaks the site’s language. */
+  voice: Voice;
   now: () => number;
   log: { warn(facts: object, text: string): void; error(facts: object, text: string): void };
 }
@@ -30,7 +32,7 @@ export interface DeliveryParts {
  * that nothing is lost and a receiver knows what it has already.
  */
 export function deliverer(parts: DeliveryParts) {
-  const { channels, due, keeper, policy, timeZone, now, log } = parts;
+  const { channels, due, keeper, policy, voice, now, log } = parts;
   const stop = new AbortController();
   const running = new Map<ChannelName, Promise<void>>();
   const again = new Set<ChannelName>();
@@ -38,7 +40,7 @@ export function deliverer(parts: DeliveryParts) {
   async function sendOne(channel: Channel, message: OutgoingFact): Promise<boolean> {
     await keeper.beginMessage(message.id);
     try {
-      const outbound = { message, ...messageWords(message.body, timeZone) };
+      const outbound = { message, voice, ...messageWords(message.body, voice) };
       await channel.send(outbound, stop.signal);
     } catch (cause) {
       // Stopped by ourselves: it stays due and goes at the next start.

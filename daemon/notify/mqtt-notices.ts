@@ -10,7 +10,7 @@ export interface MqttNoticeParts {
 export function mqttChannel({ site, deliver }: MqttNoticeParts): Channel {
   return {
     name: 'mqtt',
-    async send({ message, title, text }) {
+    async send({ message, title, text, voice }) {
       const { body, id } = message;
       if (body.kind === 'digest') {
         const digest = { schema: 1, id, title, text };
@@ -20,7 +20,7 @@ export function mqttChannel({ site, deliver }: MqttNoticeParts): Channel {
       for (const entry of body.entries) {
         await deliver(
           `boardcure/${site}/notice`,
-          JSON.stringify({ schema: 1, id, ...entryOut(entry) }),
+          JSON.stringify({ schema: 1, id, ...entryOut(entry, voice) }),
         );
       }
     },

@@ -27,7 +27,7 @@ export function webhookChannel({ url, secret, timeoutMs, site, now }: WebhookPar
 
   return {
     name: 'webhook',
-    send: ({ message, title, text }, signal) =>
+    send: ({ message, title, text, voice }, signal) =>
       new Promise((done, lost) => {
         const { body } = message;
         const payload = JSON.stringify({
@@ -38,7 +38,7 @@ export function webhookChannel({ url, secret, timeoutMs, site, now }: WebhookPar
           createdAt: new Date(message.createdAt).toISOString(),
           title,
           text,
-          notices: body.kind === 'notices' ? body.entries.map(entryOut) : [],
+          notices: body.kind === 'notices' ? body.entries.map((one) => entryOut(one, voice)) : [],
         });
         const signed = { url: target.href, body: payload, idempotencyKey: message.id };
         const patience = AbortSignal.any([signal, AbortSignal.timeout(timeoutMs)]);

@@ -1,5 +1,6 @@
 import type { Reason } from '../contract/gate.ts';
 import type { AirChange } from '../science/airflow.ts';
+import { sentence } from '../wording/english.ts';
 
 export type Airflow = 'good' | 'poor' | 'cannot-tell';
 
@@ -58,67 +59,37 @@ export function airVerdict(evidence: AirEvidence): AirVerdict {
   // Boards hold vapour back, so the balance shows too little: on its own it then proves nothing.
   const slow = few && !evidence.buffered;
   if (slow && known) {
-    reasons.push({
-      code: 'air-changes-few',
-      text: `${changesWords(known)} Open up, unless it is wetter outside. No fan on wet film.`,
-    });
+    reasons.push(sentence('air-changes-few', changesOf(known)));
   }
   const stagnant = persistent(evidence.stagnantShare) && excessGM3 !== null;
   if (stagnant) {
-    reasons.push({
-      code: evidence.givesOffWater ? 'air-moister-drying' : 'air-stagnant',
-      text: evidence.givesOffWater
-        ? `Moister between the boards than in the room by ${excessGM3.toFixed(1)} g/m³; timber that still dries does that too.`
-        : `Still air between the boards: moister than the room by ${excessGM3.toFixed(1)} g/m³. Space them out or let air through.`,
-    });
+    const code = evidence.givesOffWater ? 'air-moister-drying' : 'air-stagnant';
+    reasons.push(sentence(code, { gramsPerM3: excessGM3 }));
   }
   const damp = persistent(evidence.dampShare) && rhPercent !== null;
   if (damp) {
-    reasons.push({
-      code: 'air-damp-long',
-      text: `Damp for most of the last ${airLimits.lookBackHours} hours: ${Math.round(rhPercent)} % on average. Change the air when it is drier outside, or dry it.`,
-    });
+    reasons.push(sentence('air-damp-long', { hours: airLimits.lookBackHours, rhPercent }));
   }
   if (colderByK !== null && colderByK > airLimits.colderByK) {
-    reasons.push({
-      code: 'rack-colder',
-      text: `Colder than another rack in this room by ${colderByK.toFixed(1)} K: its boards cure later.`,
-    });
+    reasons.push(sentence('rack-colder', { differenceK: colderByK }));
   }
   if (slow || damp || (stagnant && !evidence.givesOffWater)) return { airflow: 'poor', reasons };
   const fast = known?.low !== undefined && known.low >= airLimits.goodPerHour;
   if (known && fast && !stagnant) {
-    reasons.push({
-      code: 'air-changes-enough',
-      text: changesWords(known),
-    });
+    reasons.push(sentence('air-changes-enough', changesOf(known)));
     return { airflow: 'good', reasons };
   }
-  reasons.push({ code: 'air-cannot-tell', text: whyNot(airChange) });
+  reasons.push(whyNot(airChange));
   return { airflow: 'cannot-tell', reasons };
 }
 
-function whyNot(airChange: AirChange | null): string {
-  if (airChange === null) {
-    return 'Air changes cannot be told: it takes temperature and humidity here and outdoors.';
-  }
+function whyNot(airChange: AirChange | null): Reason {
+  if (airChange === null) return sentence('air-cannot-tell/not-measured', {});
   if (airChange.identifiable) {
     const few = (airChange.high ?? 0) < airLimits.poorPerHour;
-    return few
-      ? `${changesWords(airChange)} That is little, but boards take up and give off moisture, which makes it look less than it is.`
-      : `${changesWords(airChange)} Neither clearly few nor clearly enough.`;
+    return sentence(few ? 'air-cannot-tell/few' : 'air-cannot-tell/between', changesOf(airChange));
   }
-  const because: Record<NonNullable<AirChange['reason']>, string> = {
-    'too-few-samples': 'there are too few readings of the last day yet',
-    'too-short': 'the readings do not reach back far enough yet',
-    flat: 'the moisture of the air hardly changed',
-    'does-not-fit': 'something else than fresh air moves the moisture here',
-    'too-uncertain': 'the readings allow too many answers',
-  };
-  return `Air changes cannot be told: ${because[airChange.reason ?? 'too-uncertain']}.`;
+  return sentence(`air-cannot-tell/${airChange.reason ?? 'too-uncertain'}`, {});
 }
 
-function changesWords({ perHour = 0, low = 0, high = 0 }: AirChange): string {
-  const [rate, from, to] = [perHour, low, high].map((value) => Number(value.toPrecision(2)));
-  return `The air is changed about ${rate} times an hour (${from} to ${to}, rough).`;
-}
+const changesOf = ({ perHour = 0, low = 0, high = 0 }: AirChange) => ({ perHour, low, high });

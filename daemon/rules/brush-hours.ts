@@ -1,7 +1,9 @@
 import type { FitWord } from '../contract/fit-to-brush.ts';
+import type { Sentence } from '../contract/sentence.ts';
 import type { ApplicationLimits } from '../contract/trade.ts';
+import { sentence } from '../wording/english.ts';
 import { type HourAhead, marginOf } from './hour-ahead.ts';
-import { clockWords, localTime } from './local-time.ts';
+import { localTime } from './local-time.ts';
 
 const hourMs = 3_600_000;
 /** Less than this is no rain worth stopping for, mm in an hour. Assumption. */
@@ -33,14 +35,6 @@ export function wordOfHour({ grave, mild }: AgainstHour, hour: HourAhead): FitWo
   return mild.length > 0 ? 'poor' : 'good';
 }
 
-const whatComes: Record<AgainstHour['grave'][number], string> = {
-  dew: 'the boards come too near the dew point',
-  damp: 'the air becomes too damp',
-  cold: 'it becomes too cold',
-  rain: 'rain is forecast',
-  hot: 'it becomes too hot',
-};
-
 /**
  * When to put the brush down: so long before dew, damp or cold, or before rain, that the coat is
  * not caught wet.
@@ -53,7 +47,7 @@ export function latestStop(
   now: number,
   limits: ApplicationLimits,
   timeZone: string,
-): { at: number; because: string } | null {
+): { at: number; because: Sentence } | null {
   const stops = hours.flatMap((hour) => {
     const { grave } = againstHour(hour, limits);
     if (hour.at + hourMs <= now) return [];
@@ -73,7 +67,10 @@ export function latestStop(
   );
   if (!first) return null;
   const sameDay = localTime(first.hour.at, timeZone).day === localTime(now, timeZone).day;
-  const when = `${sameDay ? '' : 'tomorrow '}${clockWords(first.hour.at, timeZone)}`;
-  const lead = first.leadHours === 0 ? '' : ` (stop ${first.leadHours} h before)`;
-  return { at: first.at, because: `From ${when} on ${whatComes[first.what]}${lead}.` };
+  const told = { at: first.hour.at, tomorrow: !sameDay, leadHours: first.leadHours };
+  return { at: first.at, because: sentence(`stop-${first.what}`, told, timeZone) };
 }
+
+/** Why there is no moment to stop at. @param hours - how many of the hours ahead are known */
+export const noStop = (hours: number): Sentence =>
+  hours === 0 ? sentence('stop-unknown', {}) : sentence('stop-none', { hours });

@@ -1,20 +1,12 @@
 import { type Coating, type CoatingStep, coatingSteps } from '../contract/coating.ts';
 import { toMoment } from '../contract/moment.ts';
 import type { Face, PlannedCoat } from '../contract/plan.ts';
+import type { Sentence } from '../contract/sentence.ts';
+import { sentence } from '../wording/english.ts';
 import type { CoatFact, RemarkFact } from './facts.ts';
 import type { CoatingFact, CoatingStepFact } from './trade-facts.ts';
 
 const minuteMs = 60_000;
-
-/** The steps in a painter’s words. Common practice, no source. */
-export const stepWords: Readonly<Record<CoatingStep, string>> = {
-  edges: 'Edges, while the boards stand in the stack',
-  back: 'Back, brushed out thin',
-  face: 'Face, brushed out along the grain',
-  ends: 'End grain, well soaked',
-  'ends-again': 'End grain a second time, once the first has sunk in',
-  rags: 'Rags laid out flat outdoors or under water in a lidded can',
-};
 
 /** The steps that a coat has: those of its faces, and always the rags. */
 export function stepsOf(faces: readonly Face[]): CoatingStep[] {
@@ -39,11 +31,8 @@ export const usualLook: LookTimes = { afterMs: 30 * minuteMs, untilMs: 60 * minu
 const lookHelpsMs = 4 * 60 * minuteMs;
 
 /** What to look for after a coat. Common practice, no source. */
-export function lookWords(planned: Pick<PlannedCoat, 'soaksIn'> | undefined): string {
-  return planned?.soaksIn
-    ? 'Look for what still shines: brush it out or wipe it off. Oil that stands on dense wood stays sticky for weeks. Say whether it has sunk in.'
-    : 'Look against the light for runs and fat edges and brush them out while they are soft.';
-}
+export const lookWords = (planned: Pick<PlannedCoat, 'soaksIn'> | undefined): Sentence =>
+  sentence(planned?.soaksIn ? 'look/soaks-in' : 'look/film', {});
 
 const answers: readonly RemarkFact['kind'][] = ['sunk-in', 'still-standing', 'wiped-off', 'runs'];
 
@@ -92,7 +81,7 @@ export function coatingReply(
     givenUpAt: toMoment(coating.givenUpAt),
     steps: stepsOf(faces).map((step) => ({
       step,
-      text: stepWords[step],
+      ...sentence(`step/${step}`, {}),
       at: toMoment(steps.find((one) => one.step === step)?.at ?? null),
     })),
     look:
@@ -101,7 +90,7 @@ export function coatingReply(
         : {
             fromAt: toMoment(coat.finishedAt + times.afterMs),
             untilAt: toMoment(coat.finishedAt + times.untilMs),
-            text: lookWords(planned),
+            ...lookWords(planned),
             answered: wasLookedAt(coat, remarks),
           },
   };

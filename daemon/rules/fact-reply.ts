@@ -54,14 +54,20 @@ export const moveReply = (
   mounting: mounting === null ? null : mountingOf(mounting),
 });
 
-export const remarkReply = ({ id, at, kind, text, automatic }: RemarkFact): Remark => ({
-  id,
-  at: toMoment(at),
-  kind,
-  text,
-  automatic: automatic ?? false,
-  cure: [...remarkCures[kind]],
-});
+export const remarkReply = (remark: RemarkFact): Remark => {
+  const { id, at, kind, text, automatic, told = null } = remark;
+  const cureSaid = remarkCures(kind);
+  return {
+    id,
+    at: toMoment(at),
+    kind,
+    text,
+    textSaid: told === null || text === null ? null : { ...told, text },
+    automatic: automatic ?? false,
+    cure: cureSaid.map((one) => one.text),
+    cureSaid,
+  };
+};
 
 export const handReadingReply = (reading: HandReadingFact): HandReading => ({
   ...reading,
@@ -86,8 +92,9 @@ export const timberReply = (timber: TimberFact | null | undefined): Timber => {
   return { ...known, deliveredAt: toMoment(known.deliveredAt) };
 };
 
-export const noticeReply = (notice: NoticeFact): Notice => ({
+export const noticeReply = ({ told = null, ...notice }: NoticeFact): Notice => ({
   ...notice,
+  ...(told ?? { code: notice.kind }),
   raisedAt: toMoment(notice.raisedAt),
   seenAt: toMoment(notice.seenAt),
   clearedAt: toMoment(notice.clearedAt),

@@ -8,6 +8,7 @@ import type { Face, Mixture, PlannedCoat, PlanUse, Surface } from '../contract/p
 import type { Quantity } from '../contract/quantity.ts';
 import type { SensorHeight } from '../contract/sensor.ts';
 import type { FaultKind } from '../contract/sensor-fault.ts';
+import type { Told } from '../contract/sentence.ts';
 import type { TimberFact } from './trade-facts.ts';
 
 /*
@@ -67,8 +68,9 @@ export interface FaultFact {
   fromAt: number;
   /** From when on the sensor is believed again; null while it is not. */
   untilAt: number | null;
-  /** What was seen, as a sentence. */
+  /** What was seen, as a sentence; what it tells, where that was kept. */
   says: string;
+  told?: Told | null;
 }
 
 /** A sensor sits at a place from a moment on (null: from ever) until its next stay. */
@@ -149,6 +151,8 @@ export interface RemarkFact {
   at: number;
   kind: RemarkKind;
   text: string | null;
+  /** The sentence of the text, where nobody typed it. */
+  told?: Told | null;
   automatic?: boolean;
 }
 
@@ -166,6 +170,8 @@ export interface NoticeFact {
   kind: NoticeKind;
   subject: string;
   text: string;
+  /** The sentence of the text, where it was kept. */
+  told?: Told | null;
   raisedAt: number;
   seenAt: number | null;
   clearedAt: number | null;

@@ -1,6 +1,7 @@
 import type { Reason } from '../contract/gate.ts';
 import type { SensorHeight } from '../contract/sensor.ts';
 import { dewMargin } from '../science/dew-margin.ts';
+import { sentence } from '../wording/english.ts';
 import type { AirNow } from './brush-air.ts';
 
 /** How much colder the floor is than eye height. Common practice, no source; a setting. */
@@ -13,10 +14,9 @@ export interface LoneSensor {
   height: SensorHeight | null;
 }
 
-const where = ({ name, height }: LoneSensor) =>
-  height === null
-    ? `One sensor, ${name}, speaks for this place`
-    : `One sensor, ${name}, hangs here`;
+const toldOf = ({ name, height }: LoneSensor, colderK: number) => ({
+  ...{ sensor: name, heightKnown: height !== null, colderK },
+});
 
 /** What forbids brushing on the bottom shelf, though where the sensor hangs it would do. */
 export function floorHolds(
@@ -30,12 +30,8 @@ export function floorHolds(
   const marginK = dewMargin(tempC - colderK, { tempC, rhPercent });
   // Where it is too near at the sensor itself, that is said already.
   if (marginK >= leastMarginK || marginK + colderK < leastMarginK) return [];
-  return [
-    {
-      code: 'floor-near-dew',
-      text: `${where(sensor)}; the bottom shelf is taken to be ${colderK} K colder, and that is ${marginK.toFixed(1)} K above the dew point, at least ${leastMarginK} K. Hang one there to know.`,
-    },
-  ];
+  const told = { ...toldOf(sensor, colderK), marginK, limitK: leastMarginK };
+  return [sentence('floor-near-dew', told)];
 }
 
 /** That boards on the bottom shelf may be behind. */
@@ -49,16 +45,9 @@ export function floorReasons(
     return [];
   }
   const [here, floor] = [rateAt(tempC), rateAt(tempC - colderK)];
-  const behind =
-    here <= 0
-      ? ''
-      : floor <= 0
-        ? ': there nothing is gained now'
-        : `: there a coat takes about ${Math.round((here / floor - 1) * 100)} % longer`;
-  return [
-    {
-      code: 'floor-colder',
-      text: `${where(sensor)}; the bottom shelf is taken to be ${colderK} K colder${behind}. Feel a board there.`,
-    },
-  ];
+  const told = toldOf(sensor, colderK);
+  if (here <= 0) return [sentence('floor-colder', told)];
+  if (floor <= 0) return [sentence('floor-colder/nothing-gained', told)];
+  const longerPercent = Math.round((here / floor - 1) * 100);
+  return [sentence('floor-colder/longer', { ...told, longerPercent })];
 }

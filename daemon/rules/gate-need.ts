@@ -7,37 +7,25 @@ import type { Gate, Stage } from '../contract/gate.ts';
  * recoating: touch-dry is not through-dry, a skin can seal a soft film.
  * The tests are common practice, no source.
  */
-export const gateNeeds: Readonly<
-  Record<Gate, { multiple: number; verb: string; test: string; easier: readonly Gate[] }>
-> = {
+export const gateNeeds: Readonly<Record<Gate, { multiple: number; easier: readonly Gate[] }>> = {
   turn: {
     multiple: 0.45,
-    verb: 'turning',
-    test: 'Touch it with the back of a finger: nothing comes off and no print stays.',
     easier: [],
   },
   stack: {
     multiple: 0.8,
-    verb: 'stacking',
-    test: 'Press a palm on it for five seconds: it lifts clean.',
     easier: ['turn'],
   },
   mount: {
     multiple: 0.9,
-    verb: 'mounting',
-    test: 'Press a palm firmly on it for five seconds: it lifts clean.',
     easier: ['turn', 'stack'],
   },
   sand: {
     multiple: 1.1,
-    verb: 'sanding',
-    test: 'Try the paper on an edge: it dusts and does not roll or clog.',
     easier: ['turn', 'stack', 'mount'],
   },
   recoat: {
     multiple: 1,
-    verb: 'recoating',
-    test: 'Press a thumbnail in: no mark stays, and a cloth takes no colour.',
     easier: ['turn', 'stack', 'mount'],
   },
 };

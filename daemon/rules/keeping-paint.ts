@@ -1,19 +1,17 @@
 import type { Mixture } from '../contract/plan.ts';
+import type { Sentence } from '../contract/sentence.ts';
+import { sentence } from '../wording/english.ts';
 
 /**
  * How to keep what is left of a mixture. Common practice, no source; the maker’s sheet comes first.
  */
-export function keepingWords(mixture: Mixture): string {
-  const words = [
-    'Pour what is left into a small tin, so that little air stays with it, lay a disc of plastic film on it and close the lid; write mixture, colour and date on it.',
-    'Lift a skin off before use, never stir it in.',
+export function keepingWords(mixture: Mixture): Sentence[] {
+  const isThinned = mixture.rawLinseedOil > 0 || mixture.turpentine > 0;
+  return [
+    sentence('keep-small-tin', {}),
+    sentence('keep-skin', {}),
+    ...(isThinned ? [sentence('keep-thinned', {})] : []),
+    ...(mixture.turpentine > 0 ? [sentence('keep-turpentine', {})] : []),
+    sentence('keep-waste', {}),
   ];
-  if (mixture.rawLinseedOil > 0 || mixture.turpentine > 0) {
-    words.push('A thinned mixture settles: stir it from the bottom, and use it for the same coat.');
-  }
-  if (mixture.turpentine > 0) {
-    words.push('Keep it closed and cool, away from flame and heaters, locked up from children.');
-  }
-  words.push('Leftover paint, oil and turpentine are hazardous waste: never down a drain.');
-  return words.join(' ');
 }

@@ -1,6 +1,5 @@
-import type { NoticeFact } from './facts.ts';
-import { clockWords, localTime } from './local-time.ts';
-import { noticeKinds } from './notice-kind.ts';
+import { told } from '../wording/sentence.ts';
+import type { Voice } from '../wording/voice.ts';
 import type { OutgoingBody, OutgoingEntry } from './outgoing.ts';
 
 /** A message as people read it. */
@@ -9,30 +8,36 @@ export interface MessageWords {
   text: string;
 }
 
-const headline = (kind: NoticeFact['kind']) => noticeKinds[kind].headline;
+/** The sentence of an entry in the site’s language; as it was written where it was kept as text alone. */
+export const entryText = ({ kind, text, told = null }: OutgoingEntry, voice: Voice): string =>
+  voice({ ...(told ?? { code: kind }), text });
 
 /**
  * A message in words: one notice by itself, several under one head, or the digest as it was written.
  *
- * @param timeZone - IANA name, for the times in it
+ * @param voice - speaks the site’s language
  */
-export function messageWords(body: OutgoingBody, timeZone: string): MessageWords {
+export function messageWords(body: OutgoingBody, voice: Voice): MessageWords {
   if (body.kind === 'digest') return { title: body.title, text: body.text };
   const { entries } = body;
   const [first] = entries;
-  if (!first) return { title: 'Nothing to tell', text: '' };
-  if (entries.length === 1) {
-    const again = first.event === 'repeated' ? ', told again' : '';
-    return { title: `${headline(first.kind)}${again}`, text: entryWords(first, timeZone) };
+  if (!first) return { title: voice(told('message-title/nothing', {})), text: '' };
+  const words = entries.map((entry) => entryWords(entry, voice));
+  if (entries.length > 1) {
+    return {
+      title: voice(told('message-title/held-back', { notices: entries.length })),
+      text: words.map((one) => `- ${one}`).join('\n'),
+    };
   }
-  return {
-    title: `${entries.length} notices that were held back over the quiet hours`,
-    text: entries.map((entry) => `- ${entryWords(entry, timeZone)}`).join('\n'),
-  };
+  const title = { code: 'notice-title', values: { variant: first.kind } };
+  const again = first.event === 'repeated';
+  return { title: voice(told('message-title', { title, again })), text: words.join('') };
 }
 
-function entryWords({ text, at, clearedAt }: OutgoingEntry, timeZone: string): string {
-  const when = `${localTime(at, timeZone).day} ${clockWords(at, timeZone)}`;
-  const over = clearedAt === null ? '' : `, over since ${clockWords(clearedAt, timeZone)}`;
-  return `${text} (${when}${over})`;
+function entryWords(entry: OutgoingEntry, voice: Voice): string {
+  const { at, clearedAt } = entry;
+  const text = entryText(entry, voice);
+  return clearedAt === null
+    ? voice(told('message-entry', { text, at }))
+    : voice(told('message-entry/over', { text, at, overAt: clearedAt }));
 }

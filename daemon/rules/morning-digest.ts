@@ -1,6 +1,8 @@
 import type { Gate, VerdictWord } from '../contract/gate.ts';
-import { gateNeeds } from './gate-need.ts';
-import { clockWords, localTime } from './local-time.ts';
+import type { Sentence, Told } from '../contract/sentence.ts';
+import { inner, told } from '../wording/sentence.ts';
+import type { Voice } from '../wording/voice.ts';
+import { localTime } from './local-time.ts';
 import type { MessageWords } from './message-words.ts';
 
 /** What the morning looks like, as plain data. */
@@ -13,16 +15,16 @@ export interface MorningView {
     verdict: VerdictWord | null;
     likelyAt: number | null;
     /** First reason of a verdict that holds. */
-    because: string | null;
+    because: Sentence | null;
   }[];
   /** Notices that are open, and what is amiss with the computer. */
-  wrong: readonly string[];
+  wrong: readonly Sentence[];
   brushing: readonly {
     placeName: string;
-    words: string;
+    words: Sentence;
     stopBy: number | null;
-    stopBecause: string;
-    against: readonly string[];
+    stopBecause: Sentence;
+    against: readonly Sentence[];
   }[];
 }
 
@@ -31,65 +33,67 @@ export interface MorningView {
  * weather to brush. No line is left out because it is good news.
  *
  * @param timeZone - IANA name
+ * @param voice - speaks the site’s language
  */
-export function morningDigest(view: MorningView, now: number, timeZone: string): MessageWords {
+export function morningDigest(
+  view: MorningView,
+  now: number,
+  timeZone: string,
+  voice: Voice,
+): MessageWords {
+  const isToday = (at: number) => localTime(at, timeZone).day === localTime(now, timeZone).day;
   const toFeel = view.batches.filter(({ verdict }) => verdict === 'test');
-  const ready = view.batches.filter(({ verdict }) => verdict === 'ready');
-  const title = [
-    `${toFeel.length} to feel`,
-    `${ready.length} ready`,
-    view.wrong.length === 0 ? 'nothing open' : `${view.wrong.length} open`,
-  ].join(', ');
+  const counts = {
+    toFeel: toFeel.length,
+    ready: view.batches.filter(({ verdict }) => verdict === 'ready').length,
+    open: view.wrong.length,
+  };
+  const section = (head: 'racks' | 'feel' | 'wrong' | 'brush', lines: readonly string[]) => {
+    const shown = lines.length === 0 ? [voice(told('digest-nothing', {}))] : lines;
+    return [voice(told(`digest-head/${head}`, {})), ...shown.map((line) => `- ${line}`)].join('\n');
+  };
   const sections = [
     section(
-      'Racks and walls',
-      view.batches.map((batch) => batchLine(batch, now, timeZone)),
+      'racks',
+      view.batches.map((batch) => voice(rackLine(batch, isToday))),
     ),
-    section('Feel today', toFeel.flatMap(testLine)),
-    section('What is wrong', view.wrong),
     section(
-      'To brush',
-      view.brushing.map((place) => brushLine(place, now, timeZone)),
+      'feel',
+      toFeel.flatMap(({ name, job }) =>
+        job === null ? [] : [voice(told('digest-feel', { batchName: name, gate: job }))],
+      ),
+    ),
+    section('wrong', view.wrong.map(voice)),
+    section(
+      'brush',
+      view.brushing.map((place) => voice(brushLine(place, isToday))),
     ),
   ];
   return {
-    title: `Morning of ${localTime(now, timeZone).day}: ${title}`,
+    title: voice(told('digest-title', { at: now, ...counts })),
     text: sections.join('\n\n'),
   };
 }
 
-const section = (head: string, lines: readonly string[]) =>
-  [head, ...(lines.length === 0 ? ['- nothing'] : lines.map((line) => `- ${line}`))].join('\n');
-
-type MorningBatch = MorningView['batches'][number];
-
-function batchLine(batch: MorningBatch, now: number, timeZone: string): string {
-  const { name, placeName, coatName, job, verdict, likelyAt, because } = batch;
-  const head = `${name} at ${placeName}${coatName === null ? '' : `, ${coatName.toLowerCase()}`}`;
-  if (job === null || verdict === null) return `${head}: waits for nothing.`;
-  const { verb } = gateNeeds[job];
-  if (verdict === 'ready') return `${head}: ready for ${verb}.`;
-  if (verdict === 'test') return `${head}: worth a touch test for ${verb}.`;
-  if (verdict === 'hold')
-    return `${head}: cured enough for ${verb}, but held. ${because ?? ''}`.trim();
-  const when = likelyAt === null ? 'nobody can say yet when' : dayWords(likelyAt, now, timeZone);
-  return `${head}: ${verb} ${likelyAt === null ? '' : 'likely '}${when}.`;
+function rackLine(batch: MorningView['batches'][number], isToday: (at: number) => boolean): Told {
+  const { name, placeName, coatName, job: gate, verdict, likelyAt, because } = batch;
+  const rack = { batchName: name, placeName, coatName };
+  if (gate === null || verdict === null) return told('digest-rack/done', rack);
+  if (verdict === 'ready') return told('digest-rack/ready', { ...rack, gate });
+  if (verdict === 'test') return told('digest-rack/test', { ...rack, gate });
+  if (verdict === 'hold') {
+    const why = because === null ? null : inner(because);
+    return told('digest-rack/hold', { ...rack, gate, because: why });
+  }
+  if (likelyAt === null) return told('digest-rack/unknown', { ...rack, gate });
+  const when = { at: likelyAt, today: isToday(likelyAt) };
+  return told('digest-rack/likely', { ...rack, gate, ...when });
 }
 
-const testLine = ({ name, job }: MorningBatch): string[] =>
-  job === null ? [] : [`${name}: ${gateNeeds[job].test}`];
-
-function brushLine(
-  { placeName, words, stopBy, stopBecause, against }: MorningView['brushing'][number],
-  now: number,
-  timeZone: string,
-): string {
-  const stop = stopBy === null ? '' : ` Stop by ${dayWords(stopBy, now, timeZone)}. ${stopBecause}`;
-  return [`${placeName}: ${words}`, ...against].join(' ') + stop;
-}
-
-function dayWords(at: number, now: number, timeZone: string): string {
-  const { day } = localTime(at, timeZone);
-  const clock = clockWords(at, timeZone);
-  return day === localTime(now, timeZone).day ? clock : `${day} ${clock}`;
+function brushLine(place: MorningView['brushing'][number], isToday: (at: number) => boolean): Told {
+  const { placeName, words, stopBy, stopBecause, against } = place;
+  const weather = { placeName, sentences: [words, ...against].map(inner) };
+  if (stopBy === null) return told('digest-brush', weather);
+  const stop = { stopAt: stopBy, today: isToday(stopBy), because: inner(stopBecause) };
+  return told('digest-brush/stop', { ...weather, ...stop });
 }

@@ -1,20 +1,13 @@
 import { toMoment } from '../contract/moment.ts';
-import { type Mounting, type MountingLine, mountingLines } from '../contract/mounting.ts';
+import { type Mounting, mountingLines } from '../contract/mounting.ts';
+import { sentence } from '../wording/english.ts';
 import type { MountingTickFact } from './trade-facts.ts';
-
-/** What is done on the day boards go up. Common practice, no source. */
-export const mountingWords: Readonly<Record<MountingLine, string>> = {
-  'fresh-cuts': 'Every fresh cut primed the same day',
-  notches: 'Notches and drilled holes primed the same day',
-  'nail-heads': 'Nail heads primed the same day',
-  'end-grain-twice': 'End grain coated twice, the second time once the first has sunk in',
-};
 
 /** The lines of one move to a wall, with what was ticked. */
 export function mountingOf(ticks: readonly MountingTickFact[]): Mounting {
   return mountingLines.map((line) => ({
     line,
-    text: mountingWords[line],
+    ...sentence(`mounting/${line}`, {}),
     at: toMoment(ticks.find((tick) => tick.line === line)?.at ?? null),
   }));
 }

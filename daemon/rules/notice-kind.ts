@@ -5,47 +5,40 @@ interface KindOfNotice {
   ignoresQuiet: boolean;
   /** True where only a person clears it: nothing that is measured does. */
   byHand: boolean;
-  /** The few words that head a message. */
-  headline: string;
   /** For so long it must be over before it is cleared, so that it does not flutter, min. Assumption. */
   calmMinutes: number;
 }
 
 /** What each kind of notice is about, and whether it may wake somebody. */
 export const noticeKinds: Record<NoticeKind, KindOfNotice> = {
-  rags: { ignoresQuiet: true, byHand: true, headline: 'Oily rags', calmMinutes: 0 },
-  vapour: { ignoresQuiet: true, byHand: false, headline: 'Solvent in the air', calmMinutes: 30 },
-  overheating: { ignoresQuiet: true, byHand: false, headline: 'Too hot', calmMinutes: 30 },
-  'place-silent': { ignoresQuiet: false, byHand: false, headline: 'No readings', calmMinutes: 30 },
+  rags: { ignoresQuiet: true, byHand: true, calmMinutes: 0 },
+  vapour: { ignoresQuiet: true, byHand: false, calmMinutes: 30 },
+  overheating: { ignoresQuiet: true, byHand: false, calmMinutes: 30 },
+  'place-silent': { ignoresQuiet: false, byHand: false, calmMinutes: 30 },
   'batch-without-air': {
     ignoresQuiet: false,
     byHand: false,
-    headline: 'Nothing is counted',
     calmMinutes: 0,
   },
   'sensor-fault': {
     ignoresQuiet: false,
     byHand: false,
-    headline: 'A sensor to look at',
     calmMinutes: 10,
   },
-  'gate-ready': { ignoresQuiet: false, byHand: false, headline: 'Cured enough', calmMinutes: 0 },
+  'gate-ready': { ignoresQuiet: false, byHand: false, calmMinutes: 0 },
   'look-again': {
     ignoresQuiet: false,
     byHand: false,
-    headline: 'Look what still shines',
     calmMinutes: 0,
   },
   'mounting-open': {
     ignoresQuiet: false,
     byHand: false,
-    headline: 'Cuts and nail heads to prime',
     calmMinutes: 0,
   },
   'sensor-unplaced': {
     ignoresQuiet: false,
     byHand: false,
-    headline: 'A sensor without a place',
     calmMinutes: 0,
   },
 };

@@ -1,4 +1,8 @@
+import type { Gate } from '../contract/gate.ts';
 import type { NoticeKind } from '../contract/notice.ts';
+import type { Sentence, Told } from '../contract/sentence.ts';
+import { sentence } from '../wording/english.ts';
+import { inner, type SentenceTable } from '../wording/sentence.ts';
 import type { NoticeFact } from './facts.ts';
 import { noticeKinds } from './notice-kind.ts';
 
@@ -7,15 +11,28 @@ export interface Wanted {
   kind: NoticeKind;
   subject: string;
   text: string;
+  /** The sentence of the text. */
+  told?: Told;
   /** True between the limit that raises and the one that clears: an open one stays, none is raised. */
   onlyIfOpen?: boolean;
 }
+
+/** Something that wants attention, said by the sentence that has its kind for a code. */
+const wants = <Kind extends NoticeKind>(
+  kind: Kind,
+  subject: string,
+  values: SentenceTable[Kind],
+  onlyIfOpen?: boolean,
+): Wanted => {
+  const { text, ...told } = sentence(kind, values);
+  return { kind, subject, text, told, ...(onlyIfOpen === undefined ? {} : { onlyIfOpen }) };
+};
 
 /** What the site looks like to someone who decides what is worth a notice. */
 export interface NoticeView {
   unplacedSensors: { id: string }[];
   /** Faults that stand, of sensors that hang somewhere. */
-  faults?: { sensorId: string; text: string }[];
+  faults?: { sensorId: string; reason: Sentence }[];
   places: {
     id: string;
     name: string;
@@ -31,11 +48,11 @@ export interface NoticeView {
     placeId: string;
     placeName: string;
     curing: boolean;
-    readyFor: string | null;
+    readyFor: Gate | null;
     /** The same a little below the limit, so that a notice does not flutter around it. */
-    nearlyReadyFor?: string | null;
+    nearlyReadyFor?: Gate | null;
     /** What to look for on a coat that has just been finished; null when nothing is due. */
-    lookFor?: string | null;
+    lookFor?: Sentence | null;
     /** True when lines stay open that are to be done on the day boards go up. */
     mountingOpen?: boolean;
   }[];
@@ -62,62 +79,33 @@ export function wantedNotices(
 ): Wanted[] {
   const wanted: Wanted[] = [];
   for (const { id } of view.unplacedSensors) {
-    wanted.push({
-      kind: 'sensor-unplaced',
-      subject: id,
-      text: `Sensor ${id} sends readings but has no place yet: say where it hangs.`,
-    });
+    wanted.push(wants('sensor-unplaced', id, { sensor: id }));
   }
-  const faulty = new Set((view.faults ?? []).map(({ sensorId }) => sensorId));
-  for (const subject of faulty) {
-    const texts = (view.faults ?? []).filter((one) => one.sensorId === subject);
-    wanted.push({
-      kind: 'sensor-fault',
-      subject,
-      text: texts.map(({ text }) => text).join(' '),
-    });
+  const faults = view.faults ?? [];
+  for (const subject of new Set(faults.map(({ sensorId }) => sensorId))) {
+    const own = faults.filter((one) => one.sensorId === subject);
+    const told = { faults: own.map(({ reason }) => inner(reason)) };
+    wanted.push(wants('sensor-fault', subject, told));
   }
   const curingAt = new Set(view.batches.filter((b) => b.curing).map((b) => b.placeId));
   for (const place of view.places) {
     if (place.hasSensor && place.stale && place.at !== null && curingAt.has(place.id)) {
-      wanted.push({
-        kind: 'place-silent',
-        subject: place.id,
-        text: `${place.name} has been silent for hours: look at its sensor. Cure is not counted meanwhile.`,
-      });
+      wanted.push(wants('place-silent', place.id, { placeName: place.name }));
     }
   }
   for (const batch of view.batches) {
     const place = view.places.find((one) => one.id === batch.placeId);
+    const at = { batchName: batch.name, placeName: batch.placeName };
     if (batch.curing && place && place.at === null) {
-      wanted.push({
-        kind: 'batch-without-air',
-        subject: batch.id,
-        text: `${batch.name} cures at ${batch.placeName}, where no sensor reads the air: nothing can be counted.`,
-      });
+      wanted.push(wants('batch-without-air', batch.id, at));
     }
     if (batch.lookFor) {
-      wanted.push({
-        kind: 'look-again',
-        subject: batch.id,
-        text: `${batch.name} at ${batch.placeName}: ${batch.lookFor}`,
-      });
+      wanted.push(wants('look-again', batch.id, { ...at, look: inner(batch.lookFor) }));
     }
-    if (batch.mountingOpen) {
-      wanted.push({
-        kind: 'mounting-open',
-        subject: batch.id,
-        text: `${batch.name} went up at ${batch.placeName}: not all is ticked that is primed the same day.`,
-      });
-    }
-    const readyFor = batch.readyFor ?? batch.nearlyReadyFor ?? null;
-    if (readyFor !== null) {
-      wanted.push({
-        kind: 'gate-ready',
-        subject: batch.id,
-        text: `${batch.name} at ${batch.placeName} is cured enough for ${readyFor}.`,
-        onlyIfOpen: batch.readyFor === null,
-      });
+    if (batch.mountingOpen) wanted.push(wants('mounting-open', batch.id, at));
+    const gate = batch.readyFor ?? batch.nearlyReadyFor ?? null;
+    if (gate !== null) {
+      wanted.push(wants('gate-ready', batch.id, { ...at, gate }, batch.readyFor === null));
     }
   }
   return [...wanted, ...dangers(view, limits)];
@@ -128,22 +116,14 @@ function dangers(view: NoticeView, limits: NoticeLimits): Wanted[] {
   const wanted: Wanted[] = [];
   for (const { roomId, roomName, nowPpm, limitPpm } of view.vapour ?? []) {
     if (nowPpm < vapourCleared * limitPpm) continue;
-    wanted.push({
-      kind: 'vapour',
-      subject: roomId,
-      text: `${roomName}: about ${Number(nowPpm.toPrecision(2))} ppm of turpentine in the air by estimate, more near the boards; the limit here is ${limitPpm} ppm. Open up, stay out, no flame, no spark, no glowing heater. This is no gas alarm.`,
-      onlyIfOpen: nowPpm <= limitPpm,
-    });
+    const told = { placeName: roomName, nowPpm, limitPpm };
+    wanted.push(wants('vapour', roomId, told, nowPpm <= limitPpm));
   }
   for (const { id, name, insideC, stale } of view.places) {
     if (stale || insideC === undefined || insideC === null) continue;
     if (insideC < limits.overheatC - overheatClearedK) continue;
-    wanted.push({
-      kind: 'overheating',
-      subject: id,
-      text: `${name} is at ${insideC.toFixed(0)} °C. Look from outside first: smoke, the heater, oily rags that heat up by themselves. Where there is smoke stay out and call the fire service. This is no fire alarm.`,
-      onlyIfOpen: insideC < limits.overheatC,
-    });
+    const told = { placeName: name, tempC: insideC };
+    wanted.push(wants('overheating', id, told, insideC < limits.overheatC));
   }
   return wanted;
 }
@@ -195,7 +175,4 @@ export function ragRepeats(
 }
 
 /** The caution that follows every coat. Common practice, no source; local rules come first. */
-export const ragsText =
-  'Oily rags heat up by themselves and can catch fire: under water in a lidded metal can, or flat in a ' +
-  'single layer outdoors, away from buildings, until stiff and then into that can. Never balled, in a ' +
-  'bag, in a car or indoors. Tick it on the lock-up list. Local rules come first.';
+export const ragsCaution = (): Sentence => sentence('rags', {});

@@ -1,3 +1,4 @@
+import type { Told } from '../contract/sentence.ts';
 import type { NewNoticeFact, NoticeFact } from './facts.ts';
 import { noticeKinds } from './notice-kind.ts';
 import { type QuietHours, quietUntil } from './quiet-hours.ts';
@@ -22,6 +23,8 @@ export interface OutgoingEntry {
   kind: NoticeFact['kind'];
   subject: string;
   text: string;
+  /** The sentence of the text, where it was kept. */
+  told?: Told | null;
   at: number;
   /** When it was over, where that was before the message left; null while it is so. */
   clearedAt: number | null;
@@ -76,6 +79,7 @@ export function postingsOf(
         kind: notice.kind,
         subject: notice.subject,
         text: notice.text,
+        ...(notice.told ? { told: notice.told } : {}),
         at,
         clearedAt: null,
       },

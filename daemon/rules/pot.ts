@@ -1,5 +1,6 @@
 import type { MixturePart, MixtureReply } from '../contract/mixture.ts';
 import type { Mixture } from '../contract/plan.ts';
+import type { Sentence } from '../contract/sentence.ts';
 import { stickMarks } from '../science/paint.ts';
 import { DENSITY_KG_PER_L, partMassesG } from '../science/paint-quantity.ts';
 import {
@@ -8,15 +9,14 @@ import {
   taperedStickMarks,
   volumeAtDepth,
 } from '../science/tapered-pot.ts';
+import { sentence } from '../wording/english.ts';
+import type { Inner } from '../wording/phrase.ts';
+import { told } from '../wording/sentence.ts';
 
 /** The parts in the order they are poured. */
 export const mixtureParts: readonly MixturePart[] = ['paint', 'rawLinseedOil', 'turpentine'];
 
-export const partWords: Record<MixturePart, string> = {
-  paint: 'paint',
-  rawLinseedOil: 'raw linseed oil',
-  turpentine: 'turpentine',
-};
+export const partWords = (part: MixturePart): Sentence => sentence(`part/${part}`, {});
 
 /** A full pot is mixed to this share of its brim, %. Common practice, no source. */
 export const usualFillPercent = 80;
@@ -31,6 +31,8 @@ export interface MeasuredPot {
 }
 
 type Amounts = MixtureReply['amounts'];
+/** Where a density comes from. */
+type DensityFrom = 'assumed' | 'given' | 'linseed-oil' | 'turpentine';
 
 /**
  * Litres of each part as they are measured out: what is not in the mixture is left out.
@@ -39,13 +41,10 @@ type Amounts = MixtureReply['amounts'];
  * @param paintKgPerL - from the tin; an assumed one when null
  */
 export function amountsOf(litres: readonly number[], paintKgPerL: number | null): Amounts {
-  const density: Record<MixturePart, [number, string]> = {
-    paint:
-      paintKgPerL === null
-        ? [paintDensityKgPerL, 'assumption: look on the tin']
-        : [paintKgPerL, 'as given'],
-    rawLinseedOil: [DENSITY_KG_PER_L.linseedOil, 'published: 0.934 at 15 °C, 0.925 at 25 °C'],
-    turpentine: [DENSITY_KG_PER_L.turpentine, 'published: 0.86'],
+  const density: Record<MixturePart, [number, DensityFrom]> = {
+    paint: paintKgPerL === null ? [paintDensityKgPerL, 'assumed'] : [paintKgPerL, 'given'],
+    rawLinseedOil: [DENSITY_KG_PER_L.linseedOil, 'linseed-oil'],
+    turpentine: [DENSITY_KG_PER_L.turpentine, 'turpentine'],
   };
   const grams = partMassesG(
     litres,
@@ -54,13 +53,14 @@ export function amountsOf(litres: readonly number[], paintKgPerL: number | null)
   return mixtureParts.flatMap((part, i) => {
     const amount = litres[i] ?? 0;
     if (amount <= 0) return [];
-    const [densityKgPerL, densityFrom] = density[part];
+    const [densityKgPerL, from] = density[part];
+    const [wordsSaid, densityFromSaid] = [partWords(part), sentence(`density/${from}`, {})];
     return [
       {
-        ...{ part, words: partWords[part], litres: amount },
+        ...{ part, words: wordsSaid.text, wordsSaid, litres: amount },
         millilitres: Math.round(1000 * amount),
         grams: Math.round(grams[i] ?? 0),
-        ...{ densityKgPerL, densityFrom },
+        ...{ densityKgPerL, densityFrom: densityFromSaid.text, densityFromSaid },
       },
     ];
   });
@@ -112,26 +112,18 @@ export function potOf(
 }
 
 /** What is done at the mixing bench, in its order. Common practice, no source. */
-export function mixingSteps(mixture: Mixture, pot: MixtureReply['pot']): string[] {
-  const steps = [
-    'Lift off a skin, stir the paint up from the bottom of its tin, and strain it where there are lumps.',
-  ];
+export function mixingSteps(mixture: Mixture, pot: MixtureReply['pot']): Sentence[] {
+  const steps: Sentence[] = [sentence('mix-stir-up', {})];
   if (pot !== null) {
-    for (const { part, words, stickCm, millilitres, grams } of pot.marks) {
-      const mind = part === 'turpentine' ? ' Doors open, away from any flame or spark.' : '';
-      steps.push(
-        `Pour ${words} until the stick is wet to ${stickCm.toFixed(1)} cm (${millilitres} mL, ${grams} g).${mind}`,
-      );
+    for (const { part, stickCm, millilitres, grams } of pot.marks) {
+      const how = part === 'turpentine' ? 'mix-pour/turpentine' : 'mix-pour';
+      steps.push(sentence(how, { part, stickCm, millilitres, grams }));
     }
-    if (pot.fills > 1) steps.push(`So ${pot.fills} times, each pot alike.`);
+    if (pot.fills > 1) steps.push(sentence('mix-pots', { pots: pot.fills }));
   }
-  if (mixture.turpentine > 0 && pot === null) {
-    steps.push('Turpentine goes in last, with the doors open, away from any flame or spark.');
-  }
-  if (mixture.rawLinseedOil > 0 || mixture.turpentine > 0) {
-    steps.push('Stir until no streak is left; stir again whenever the brush has rested.');
-  }
-  steps.push('Write mixture, colour and date on the pot. The rag goes into the can with water.');
+  if (mixture.turpentine > 0 && pot === null) steps.push(sentence('mix-turpentine-last', {}));
+  if (mixture.rawLinseedOil > 0 || mixture.turpentine > 0) steps.push(sentence('mix-stir', {}));
+  steps.push(sentence('mix-label', {}));
   return steps;
 }
 
@@ -158,13 +150,13 @@ export function enoughInTins(
     return have < needed - 1e-9 ? [{ part, litres: needed - have }] : [];
   });
   const reaches = boards === null ? null : Math.floor(boards * share + 1e-9);
-  if (missing.length === 0) {
-    return { word: 'yes', words: 'The tins reach to the end.', missing, boards: reaches };
-  }
-  const lacking = missing.map(({ part, litres }) => `${litres.toFixed(2)} L of ${partWords[part]}`);
-  const until = reaches === null ? '' : ` They reach for ${reaches} of ${boards} boards.`;
-  const words = `Not enough: ${lacking.join(' and ')} short.${until}`;
-  return { word: 'no', words, missing, boards: reaches };
+  const answer = (word: 'yes' | 'no', wordsSaid: Sentence) => ({
+    ...{ word, words: wordsSaid.text, wordsSaid, missing, boards: reaches },
+  });
+  if (missing.length === 0) return answer('yes', sentence('tins-reach', {}));
+  const lacking = missing.map((one) => told('litres-of', one) as Inner);
+  if (reaches === null || boards === null) return answer('no', sentence('tins-short', { lacking }));
+  return answer('no', sentence('tins-short/boards', { lacking, reaches, boards }));
 }
 
 /** How much was used, told as somebody at the bench tells it. */

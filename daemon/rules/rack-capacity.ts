@@ -1,4 +1,5 @@
 import type { Reason } from '../contract/gate.ts';
+import { sentence } from '../wording/english.ts';
 import type { PlaceFact } from './facts.ts';
 
 /** Boards that lie at a place. */
@@ -25,16 +26,12 @@ export function capacityWarnings(
   const metres = lying.reduce((sum, boards) => sum + runningMetres(boards), 0);
   const count = lying.reduce((sum, boards) => sum + boards.count, 0);
   if (capacityM !== null && metres > capacityM) {
-    warnings.push({
-      code: 'rack-over-metres',
-      text: `${name} takes ${round(capacityM)} m of boards; by what is recorded ${round(metres)} m lie there now. Was something moved away that nobody recorded?`,
-    });
+    const told = { placeName: name, capacityM: round(capacityM), lyingM: round(metres) };
+    warnings.push(sentence('rack-over-metres', told));
   }
   if (capacityBoards !== null && count > capacityBoards) {
-    warnings.push({
-      code: 'rack-over-boards',
-      text: `${name} takes ${capacityBoards} boards; by what is recorded ${count} lie there now. Was something moved away that nobody recorded?`,
-    });
+    const told = { placeName: name, capacity: capacityBoards, lying: count };
+    warnings.push(sentence('rack-over-boards', told));
   }
   return warnings;
 }

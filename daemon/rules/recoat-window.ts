@@ -1,5 +1,6 @@
 import type { Reason } from '../contract/gate.ts';
 import type { PlaceKind } from '../contract/place.ts';
+import { sentence } from '../wording/english.ts';
 import { localTime } from './local-time.ts';
 
 /** A stretch in which a coat lay at a kind of place; `toAt` is now for the present one. */
@@ -33,19 +34,8 @@ export function recoatWindow(
   const wintered = outside.some(
     ({ fromAt, toAt }) => toAt - fromAt >= winterDays * dayMs && hasWinter(fromAt, toAt, isWinter),
   );
-  const reasons: Reason[] = [
-    {
-      code: 'recoat-wash',
-      text: `It has stood outdoors for ${Math.floor(days)} days: wash it, let it dry and scuff it first. It is not too late for the next coat.`,
-    },
-  ];
-  if (wintered) {
-    reasons.push({
-      code: 'recoat-winter',
-      text: 'It has stood over winter: look for mould and chalk as well. Mould is washed off and killed, chalk is washed until a dark cloth stays clean, before the next coat.',
-    });
-  }
-  return reasons;
+  const wash = sentence('recoat-wash', { days: Math.floor(days) });
+  return wintered ? [wash, sentence('recoat-winter', {})] : [wash];
 }
 
 /** Whether a moment lies in the three cold months of its hemisphere, by the site’s calendar. */

@@ -1,60 +1,33 @@
 import type { RemarkKind } from '../contract/batch.ts';
 import type { Reason } from '../contract/gate.ts';
+import type { Sentence } from '../contract/sentence.ts';
 import { sentence } from '../wording/english.ts';
+import type { SentenceCode } from '../wording/sentence.ts';
 import type { CoatFact, RemarkFact } from './facts.ts';
 
 /**
  * What is usually done about what was seen, one step a line; the paint maker’s sheet comes first.
  * All common practice, no source.
  */
-export const remarkCures: Readonly<Record<RemarkKind, readonly string[]>> = {
-  wrinkled: [
-    'It went on too thick: the skin closed over a soft film. Wait until it is firm through, days to weeks.',
-    'Scrape the wrinkles off, do not sand them hot. Old paint may hold lead: test first.',
-    'Coat again, thinner, and brush it out longer.',
-  ],
-  runs: [
-    'While they are soft: brush them out upwards.',
-    'Once they have set: wait until they are firm, cut them off with a sharp scraper, and coat the spot thin.',
-  ],
-  dull: [
-    'Dull means starved: the wood drank the oil. Feed it with another thin coat.',
-    'Dull spots alone: coat them first, the whole face after they are dry.',
-  ],
-  glossy: [
-    'Glossy means fat: too much oil lies on top and stays soft for long. Wait until a thumbnail leaves no mark.',
-    'Rub it matt before the next coat so that it holds, and go thinner.',
-  ],
-  'got-wet': [
-    'Let it dry in moving air, out of the sun.',
-    'Then look for dull spots and bleaching before you go on; feed what is dull.',
-  ],
-  'dew-night': [
-    'Let it dry off by itself; do not rub wet paint.',
-    'Then look for dull spots and bleaching before you go on; feed what is dull.',
-  ],
-  bleached: [
-    'Water stood on it while it was soft. Let it cure through, rub it matt, and coat again.',
-  ],
-  'still-standing': [
-    'Brush it out over the dry places, or wipe it off with a rag along the grain, within the hour.',
-    'Lay the rags out flat outdoors or put them under water in a lidded metal can: they heat up by themselves.',
-  ],
-  'wiped-off': [
-    'Oily rags heat up by themselves: out flat outdoors, or under water in a lidded can.',
-  ],
-  'sunk-in': ['As it should be. Give it its time.'],
-  clogged: [
-    'It is not through-dry: stop, or the paper drags the film off. Give it days, then try an edge again.',
-    'Wet the dust down or draw it off, and wear a mask. Old paint may hold lead: test first.',
-  ],
-  sanded: [
-    'Say tomorrow whether it dusted or clogged: that teaches what this paint needs.',
-    'Sanding dust soaked in oil can catch fire: out of doors with it, wetted, in a lidded metal can.',
-  ],
+const cures = {
+  wrinkled: ['cure-wrinkled/wait', 'cure-wrinkled/scrape', 'cure-wrinkled/thinner'],
+  runs: ['cure-runs/while-soft', 'cure-runs/once-set'],
+  dull: ['cure-dull/feed', 'cure-dull/spots-first'],
+  glossy: ['cure-glossy/wait', 'cure-glossy/rub-matt'],
+  'got-wet': ['cure-got-wet/dry', 'cure-got-wet/look'],
+  'dew-night': ['cure-dew-night/dry', 'cure-dew-night/look'],
+  bleached: ['cure-bleached/cure-through'],
+  'still-standing': ['cure-still-standing/brush-out', 'cure-still-standing/rags'],
+  'wiped-off': ['cure-wiped-off/rags'],
+  'sunk-in': ['cure-sunk-in/fine'],
+  clogged: ['cure-clogged/stop', 'cure-clogged/dust'],
+  sanded: ['cure-sanded/tell', 'cure-sanded/dust'],
   'looked-fine': [],
   other: [],
-};
+} as const satisfies Record<RemarkKind, readonly SentenceCode[]>;
+
+export const remarkCures = (kind: RemarkKind): Sentence[] =>
+  cures[kind].map((code) => sentence(code, {}));
 
 /** What says that somebody has looked after water came on a coat. */
 const looked: readonly RemarkKind[] = ['looked-fine', 'dull', 'bleached'];

@@ -63,7 +63,8 @@ export function shoppingList(question: ShoppingQuestion): ShoppingList {
       if (litres <= 0) return [];
       const tins = tinsL[part].length === 0 ? null : tinsFor(litres, tinsL[part]);
       const boughtL = tins?.reduce((sum, { sizeL, count }) => sum + sizeL * count, 0) ?? null;
-      return [{ part, words: partWords[part], neededL: litres, tins, boughtL }];
+      const wordsSaid = partWords(part);
+      return [{ part, words: wordsSaid.text, wordsSaid, neededL: litres, tins, boughtL }];
     }),
   };
 }

@@ -6,6 +6,7 @@ import {
   solventConcentration,
   TURPENTINE,
 } from '../science/vapour.ts';
+import { sentence } from '../wording/english.ts';
 
 /** What is known of a coat’s solvent and of the room it leaves into. */
 export interface SolventQuestion {
@@ -81,43 +82,29 @@ export function solventCautions(question: SolventQuestion): Reason[] {
   const { hoursSince, volumeM3, airChangesPerHour } = question;
   const litres = litresOf(question);
   if (litres <= 0 || !isOfNow(question)) return [];
-  const cautions: Reason[] = [
-    {
-      code: 'solvent-leaves',
-      text: `About ${figure(litres)} L of turpentine leave this coat, most of it in the first day. Change the air; no flame, no glowing heater, no sparks. The product’s sheet and local rules come first.`,
-    },
-  ];
+  const cautions: Reason[] = [sentence('solvent-leaves', { litres })];
   const release = releaseOf(question);
   if (!release || volumeM3 === null) return cautions;
-  const perHour = release.airChangesPerHour;
   const limitPpm = limitOf(question);
-  const now = solventConcentration(release, hoursSince).ppm;
-  const peak = peakConcentration(release).ppm;
-  const taken = airChangesPerHour === null ? 'if the air is changed only' : 'with the air changed';
-  const limit =
-    question.localLimitPpm === null
-      ? `the lowest published limit is ${limitPpm} ppm`
-      : `the limit set here is ${limitPpm} ppm`;
-  cautions.push({
-    code: 'solvent-estimate',
-    text: `Estimate for ${figure(volumeM3)} m³ ${taken} ${figure(perHour)} times an hour: ${figure(now)} ppm now, ${figure(peak)} ppm at the most; ${limit}. Near the boards and low down it is more. This is no gas alarm.`,
-  });
-  if (peak > limitPpm) {
-    cautions.push({ code: 'solvent-air-needed', text: airNeeded(release, limitPpm) });
+  const peakPpm = peakConcentration(release).ppm;
+  cautions.push(
+    sentence('solvent-estimate', {
+      volumeM3,
+      perHour: release.airChangesPerHour,
+      perHourKnown: airChangesPerHour !== null,
+      nowPpm: solventConcentration(release, hoursSince).ppm,
+      peakPpm,
+      limitPpm,
+      limitIsLocal: question.localLimitPpm !== null,
+    }),
+  );
+  if (peakPpm > limitPpm) {
+    const perHour = airChangesForLimit({ ...release, limitPpm });
+    cautions.push(sentence('solvent-air-needed', { perHour }));
   }
-  if (peak >= explosiveShare * TURPENTINE.lowerExplosiveLimitPpm) {
-    const share = Math.round((100 * peak) / TURPENTINE.lowerExplosiveLimitPpm);
-    cautions.push({
-      code: 'solvent-explosive',
-      text: `That is ${share} % of what can be set alight: open doors and windows, stay out, and keep every spark away.`,
-    });
+  if (peakPpm >= explosiveShare * TURPENTINE.lowerExplosiveLimitPpm) {
+    const percent = Math.round((100 * peakPpm) / TURPENTINE.lowerExplosiveLimitPpm);
+    cautions.push(sentence('solvent-explosive', { percent }));
   }
   return cautions;
 }
-
-function airNeeded(release: Parameters<typeof peakConcentration>[0], limitPpm: number): string {
-  const perHour = airChangesForLimit({ ...release, limitPpm });
-  return `To stay below that it would take about ${figure(perHour)} air changes an hour through the first hours. Where that cannot be had, ask someone licensed about breathing protection.`;
-}
-
-const figure = (value: number) => Number(value.toPrecision(2));

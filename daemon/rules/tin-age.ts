@@ -1,4 +1,5 @@
 import type { Reason } from '../contract/gate.ts';
+import { sentence } from '../wording/english.ts';
 import type { TinFact } from './trade-facts.ts';
 
 const dayMs = 86_400_000;
@@ -20,16 +21,8 @@ export function tinDoubts(
   const doubts: Reason[] = [];
   const openDays = tin.openedAt === null ? 0 : (at - tin.openedAt) / dayMs;
   if (openDays > oldAfterDays) {
-    doubts.push({
-      code: 'tin-old',
-      text: `The tin “${tin.name}” had been open for ${Math.floor(openDays / 30)} months: driers fade with age, so the coat is given more time. Try it on an offcut first.`,
-    });
+    doubts.push(sentence('tin-old', { tinName: tin.name, months: Math.floor(openDays / 30) }));
   }
-  if (tin.driers === 'poor') {
-    doubts.push({
-      code: 'tin-drier-poor',
-      text: `The paint in “${tin.name}” is poor in driers: the coat is given more time. Try it on an offcut first.`,
-    });
-  }
+  if (tin.driers === 'poor') doubts.push(sentence('tin-drier-poor', { tinName: tin.name }));
   return doubts;
 }

@@ -1,4 +1,5 @@
 import type { Reason } from '../contract/gate.ts';
+import { sentence } from '../wording/english.ts';
 import type { PlaceFact } from './facts.ts';
 
 /** When the sun stands on a wall, hours of the local day; rough, from the facing alone. */
@@ -63,30 +64,10 @@ export function wallReasons(
   const sunny = sunMayBeOn(wall, localHour, hemisphere);
   if (sunny === true && wall.facing !== null) {
     const until = sunTimes(wall.facing, hemisphere).find(({ toHour }) => localHour < toHour);
-    reasons.push({
-      code: 'wall-sun',
-      text: `If the sun shines it stands on this wall until about ${until?.toHour ?? 24}:00: follow the shade.`,
-    });
-  } else if (sunny === null) {
-    reasons.push({
-      code: 'wall-shade',
-      text: 'Follow the shade: never brush in direct sun. Say which way this wall faces to be told when.',
-    });
-  } else if (wall.exposure !== 'shade') {
-    reasons.push({ code: 'wall-shade', text: 'Follow the shade: now it should lie on this wall.' });
-  }
-  reasons.push({
-    code: 'wall-evening',
-    text:
-      localHour >= eveningHour
-        ? 'It is late: what is wet when dew falls goes dull. Leave it for tomorrow.'
-        : 'Stop early enough that the film is set before evening dew.',
-  });
-  if (wall.exposure === 'open') {
-    reasons.push({
-      code: 'wall-rain',
-      text: 'This wall is open to rain: look at the forecast first.',
-    });
-  }
+    reasons.push(sentence('wall-sun', { untilHour: until?.toHour ?? 24 }));
+  } else if (sunny === null) reasons.push(sentence('wall-shade/facing-unknown', {}));
+  else if (wall.exposure !== 'shade') reasons.push(sentence('wall-shade', {}));
+  reasons.push(sentence(localHour >= eveningHour ? 'wall-evening/late' : 'wall-evening', {}));
+  if (wall.exposure === 'open') reasons.push(sentence('wall-rain', {}));
   return reasons;
 }

@@ -6,6 +6,7 @@ import { commitSettings } from './sections/commit.ts';
 import { cureSettings } from './sections/cure.ts';
 import { discoverySettings } from './sections/discovery.ts';
 import { httpSettings } from './sections/http.ts';
+import { languageSetting } from './sections/language.ts';
 import { logSettings } from './sections/log.ts';
 import { mqttSettings } from './sections/mqtt.ts';
 import { noticeSettings } from './sections/notices.ts';
@@ -41,6 +42,7 @@ export const Settings = z.strictObject({
     .describe(
       'IANA name of the time zone that days and clock times are of; the computer’s when left out',
     ),
+  language: languageSetting,
   access: accessSettings,
   http: httpSettings,
   mqtt: mqttSettings,

@@ -3,6 +3,8 @@ import { mkdirSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { constants, setPriority } from 'node:os';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import type { Said } from '../contract/sentence.ts';
+import { sentence } from '../wording/english.ts';
 import { BackupRefusal, removeDatabase, type WholeCopy } from './backup-copy.ts';
 import type { BackupAnswer } from './backup-process.ts';
 
@@ -138,8 +140,8 @@ export function nightlyBackups({ file, folder, keep, processUrl }: NightlyParts)
       }
     },
     /** Why the last one was not made, for the operator; none when it was. */
-    doubts: (): string[] =>
-      lastFailure === null ? [] : [`The last backup by night was not made. ${lastFailure}`],
+    doubts: (): Said[] =>
+      lastFailure === null ? [] : [sentence('backup-not-made', { because: lastFailure })],
     /** Makes a backup now. */
     make,
     /** Ends one that is being made; its half file is removed by the next one. */

@@ -2,6 +2,8 @@ import { type ChildProcess, fork } from 'node:child_process';
 import { existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { constants, setPriority } from 'node:os';
 import { fileURLToPath } from 'node:url';
+import type { Said } from '../contract/sentence.ts';
+import { sentence } from '../wording/english.ts';
 import type { DamageAnswer } from './damage-process.ts';
 import { damageFile } from './whole-file.ts';
 
@@ -54,12 +56,10 @@ export function damageWatch(
       });
     },
     /** What is wrong with the database, for the operator; none when it is whole. */
-    doubts: (): string[] =>
-      faults.length === 0
-        ? []
-        : [
-            `The database is damaged (${faults[0]}). Readings are still taken in. Stop Boardcure and put a backup in its place: boardcure restore <file> --replace.`,
-          ],
+    doubts: (): Said[] => {
+      const [found] = faults;
+      return found === undefined ? [] : [sentence('database-damaged', { found })];
+    },
     /** Ends a look that is being taken. */
     close(): void {
       running?.kill('SIGKILL');

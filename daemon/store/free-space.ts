@@ -1,4 +1,6 @@
 import { statfsSync } from 'node:fs';
+import type { Said } from '../contract/sentence.ts';
+import { sentence } from '../wording/english.ts';
 
 export interface FreeSpace {
   freeBytes: number;
@@ -25,11 +27,8 @@ const leastShare = 1 / 20;
  * @param look - how the room is looked up; only tests give another
  * @returns what is to be said; nothing while there is enough
  */
-export function spaceDoubts(folder: string, leastBytes: number, look = freeSpace): string[] {
+export function spaceDoubts(folder: string, leastBytes: number, look = freeSpace): Said[] {
   const { freeBytes, totalBytes } = look(folder);
   if (freeBytes >= Math.min(leastBytes, totalBytes * leastShare)) return [];
-  const mib = Math.floor(freeBytes / 1_048_576);
-  return [
-    `Only ${mib} MiB are left on the disk of the data folder: make room, or readings will have to wait at their sensors.`,
-  ];
+  return [sentence('disk-low', { freeMiB: Math.floor(freeBytes / 1_048_576) })];
 }

@@ -9,6 +9,7 @@ import { sql as outgoingAndLockUp } from './migrations/0007-outgoing-and-lock-up
 import { sql as photos } from './migrations/0008-photos.ts';
 import { sql as daysAndOpenMessages } from './migrations/0009-days-and-open-messages.ts';
 import { sql as siteName } from './migrations/0010-site-name.ts';
+import { sql as toldSentences } from './migrations/0011-told-sentences.ts';
 
 /** One step from a version of the database to the next. */
 export interface Migration {
@@ -28,6 +29,7 @@ export const migrations: readonly Migration[] = [
   { name: '0008-photos', sql: photos },
   { name: '0009-days-and-open-messages', sql: daysAndOpenMessages },
   { name: '0010-site-name', sql: siteName },
+  { name: '0011-told-sentences', sql: toldSentences },
 ];
 
 export const schemaVersion = migrations.length;

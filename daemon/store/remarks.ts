@@ -1,5 +1,11 @@
 import type { Database } from 'better-sqlite3';
 import type { HandReadingFact, RemarkFact } from '../rules/facts.ts';
+import { withTold, writtenTold } from './told-column.ts';
+
+interface RemarkRow extends Omit<RemarkFact, 'automatic' | 'told'> {
+  automatic: number;
+  told: string | null;
+}
 
 interface HandRow {
   id: string;
@@ -12,12 +18,12 @@ interface HandRow {
 
 /** What the operator wrote down: remarks, and what a hand meter showed. */
 export function remarkTable(db: Database) {
-  const all = db.prepare<[], Omit<RemarkFact, 'automatic'> & { automatic: number }>(
-    'select id, batch_id as batchId, at, kind, text, automatic from remark order by at, recorded_at',
+  const all = db.prepare<[], RemarkRow>(
+    'select id, batch_id as batchId, at, kind, text, told, automatic from remark order by at, recorded_at',
   );
   const insert = db.prepare(
-    `insert into remark (id, batch_id, at, kind, text, automatic, recorded_at)
-     values (@id, @batchId, @at, @kind, @text, @automatic, @recordedAt)`,
+    `insert into remark (id, batch_id, at, kind, text, told, automatic, recorded_at)
+     values (@id, @batchId, @at, @kind, @text, @told, @automatic, @recordedAt)`,
   );
   const hand = db.prepare<[], HandRow>('select * from hand_reading order by at, recorded_at');
   const insertHand = db.prepare(
@@ -25,9 +31,14 @@ export function remarkTable(db: Database) {
      values (@id, @placeId, @batchId, @quantity, @values, @at, @recordedAt)`,
   );
   return {
-    all: (): RemarkFact[] => all.all().map((row) => ({ ...row, automatic: row.automatic === 1 })),
+    all: (): RemarkFact[] =>
+      all.all().map((row) => ({
+        ...withTold(row),
+        automatic: row.automatic === 1,
+      })),
     insert: (remark: RemarkFact, recordedAt: number): void => {
-      insert.run({ ...remark, automatic: remark.automatic ? 1 : 0, recordedAt });
+      const told = writtenTold(remark.told);
+      insert.run({ ...remark, told, automatic: remark.automatic ? 1 : 0, recordedAt });
     },
     handReadings: (): HandReadingFact[] =>
       hand.all().map((row) => ({

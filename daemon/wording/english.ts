@@ -1,4 +1,4 @@
-import type { Sentence } from '../contract/sentence.ts';
+import type { Said } from '../contract/sentence.ts';
 import { en } from './en.ts';
 import { contractSpeaker } from './metric-speaker.ts';
 import { type SentenceCode, type SentenceTable, say, told } from './sentence.ts';
@@ -15,7 +15,7 @@ export function sentence<Code extends SentenceCode>(
   code: Code,
   values: SentenceTable[Code],
   timeZone?: string,
-): Required<Sentence> {
+): Said {
   const what = told(code, values);
   const speak = timeZone === undefined ? plain : contractSpeaker(timeZone);
   return { ...what, text: say(en, what, speak) };

@@ -17,8 +17,6 @@ function metric({ figure, ...notation }: Notation): Speaker {
   const measures = metricMeasures((unit, usual) => (value, digits = usual) => {
     return `${figure(value, digits)} ${unit}`;
   });
-  const quantity = (value: number, of: Quantity, digits: Digits = 'as-set') =>
-    `${figure(value, digits)} ${units[of]}`;
   return {
     ...measures,
     bare: metricMeasures(
@@ -34,12 +32,10 @@ function metric({ figure, ...notation }: Notation): Speaker {
       return minutes < 90 ? `${figure(minutes, 0)} min` : measures.hours(minutes / 60, 1);
     },
     number: (value, digits = 'as-set') => figure(value, digits),
-    quantity,
-    // A difference of temperatures is told in the same unit as they are.
-    quantityDifference: quantity,
     moment: (moment) => notation.moment(at(moment)),
     clock: (moment) => notation.clock(at(moment)),
     day: (moment) => notation.day(at(moment)),
+    hourOfDay: (hour) => `${hour}:00`,
     list: notation.list,
   };
 }
@@ -47,6 +43,8 @@ function metric({ figure, ...notation }: Notation): Speaker {
 type Measure = (value: number, digits?: Digits) => string;
 
 function metricMeasures(inUnit: (unit: string, usual: Digits) => Measure): Measures {
+  const quantity = (value: number, of: Quantity, digits: Digits = 'as-set') =>
+    inUnit(units[of], digits)(value);
   return {
     temperature: inUnit('°C', 1),
     temperatureDifference: inUnit('K', 1),
@@ -66,6 +64,9 @@ function metricMeasures(inUnit: (unit: string, usual: Digits) => Measure): Measu
     waterInAir: inUnit('g/m³', 1),
     concentration: inUnit('ppm', 'two-figures'),
     hours: inUnit('h', 'as-set'),
+    quantity,
+    // A difference of temperatures is told in the same unit as they are.
+    quantityDifference: quantity,
   };
 }
 
@@ -98,6 +99,10 @@ function format(locale: string, options: Intl.DateTimeFormatOptions): Intl.DateT
 const clockOf = (timeZone: string) => (at: number) =>
   format('en-GB', { timeZone, hour: '2-digit', minute: '2-digit', hourCycle: 'h23' }).format(at);
 
+/** `yyyy-mm-dd`: the Swedish calendar writes days as ISO 8601 has them. */
+const isoDayOf = (timeZone: string) => (at: number) =>
+  format('sv-SE', { timeZone, dateStyle: 'short' }).format(at);
+
 /**
  * The English of replies, for whoever reads them with a program: moments and days as ISO 8601.
  *
@@ -108,8 +113,7 @@ export function contractSpeaker(timeZone = 'UTC'): Speaker {
     figure: plainFigure,
     moment: (at) => new Date(at).toISOString(),
     clock: clockOf(timeZone),
-    // The Swedish calendar writes days as ISO 8601 has them.
-    day: (at) => format('sv-SE', { timeZone, dateStyle: 'short' }).format(at),
+    day: isoDayOf(timeZone),
     list: listed('en'),
   });
 }
@@ -124,8 +128,11 @@ export function metricSpeaker(language: Language, timeZone: string): Speaker {
     new Intl.NumberFormat(language).formatToParts(-1.5).find((part) => part.type === type)?.value ??
     usual;
   const [decimal, minus] = [sign('decimal', '.'), sign('minusSign', '-')];
-  const locale = language === 'en' ? 'en-GB' : language;
-  const day = (at: number) => format(locale, { timeZone, dateStyle: 'medium' }).format(at);
+  // English is read in many countries, which write days in as many ways; this one all can read.
+  const day =
+    language === 'en'
+      ? isoDayOf(timeZone)
+      : (at: number) => format(language, { timeZone, dateStyle: 'medium' }).format(at);
   const clock = clockOf(timeZone);
   return metric({
     figure: (value, digits) => plainFigure(value, digits).replace('.', decimal).replace('-', minus),

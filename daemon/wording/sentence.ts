@@ -1,13 +1,44 @@
-import type { Sentence, SentenceValues } from '../contract/sentence.ts';
+import type { Sentence, SentenceValues, Told } from '../contract/sentence.ts';
 import type { Inner, Phrase, Phrases } from './phrase.ts';
 import type { Speaker } from './speaker.ts';
+import type { AheadSentences } from './subject/ahead.ts';
+import type { AirSentences } from './subject/air.ts';
+import type { DigestSentences } from './subject/digest.ts';
+import type { FaultSentences } from './subject/fault.ts';
+import type { FitSentences } from './subject/fit.ts';
+import type { HelpSentences } from './subject/help.ts';
+import type { LockUpSentences } from './subject/lock-up.ts';
+import type { NoticeSentences } from './subject/notice.ts';
+import type { PaintSentences } from './subject/paint.ts';
+import type { RemarkSentences } from './subject/remark.ts';
+import type { SiteSentences } from './subject/site.ts';
+import type { SolventSentences } from './subject/solvent.ts';
+import type { TextSentences } from './subject/text.ts';
+import type { TimberSentences } from './subject/timber.ts';
 import type { VerdictSentences } from './subject/verdict.ts';
+import type { WorkSentences } from './subject/work.ts';
 
 /**
  * Every sentence that the daemon says, and what it tells. A code that has several sentences is
  * written with its variant, as `code/variant`; in replies the variant is the value of that name.
  */
-export interface SentenceTable extends VerdictSentences {}
+export interface SentenceTable
+  extends AheadSentences,
+    AirSentences,
+    DigestSentences,
+    FaultSentences,
+    FitSentences,
+    HelpSentences,
+    LockUpSentences,
+    NoticeSentences,
+    PaintSentences,
+    RemarkSentences,
+    SiteSentences,
+    SolventSentences,
+    TextSentences,
+    TimberSentences,
+    VerdictSentences,
+    WorkSentences {}
 
 export type SentenceCode = keyof SentenceTable;
 
@@ -17,19 +48,22 @@ export type Wording = Phrases<SentenceTable>;
 /** The sentences of some subjects: what is missing is said by its English text. */
 export type SomeWording = Partial<Wording>;
 
-/** What is sent of a sentence besides its text. */
-export interface Told {
-  code: string;
-  values: SentenceValues;
-}
+/** A figure with no more digits than anyone is told. */
+const rounded = (value: unknown): unknown =>
+  typeof value === 'number' && !Number.isInteger(value) ? Number(value.toPrecision(7)) : value;
 
 /** A sentence as code and values, to be said where its language is known. */
 export function told<Code extends SentenceCode>(code: Code, values: SentenceTable[Code]): Told {
   const [plain = code, variant] = code.split('/');
-  return {
-    code: plain,
-    values: { ...(variant === undefined ? {} : { variant }), ...(values as SentenceValues) },
-  };
+  const kept: Record<string, unknown> = variant === undefined ? {} : { variant };
+  for (const [name, value] of Object.entries(values)) kept[name] = rounded(value);
+  return { code: plain, values: kept as SentenceValues };
+}
+
+/** A sentence as it stands within another one. */
+export function inner({ code, values, text }: Sentence): Inner {
+  if (values === undefined) return { code: 'as-written', values: { text } };
+  return { code, values: values as Inner['values'] };
 }
 
 const keyOf = (code: string, values: SentenceValues): string =>

@@ -44,6 +44,10 @@ export interface Measures {
   concentration(ppm: number, digits?: Digits): string;
   /** As set unless said otherwise. */
   hours(hours: number, digits?: Digits): string;
+  /** A figure in the unit of a quantity that is only known when it is said, such as a sensor’s. As set unless said otherwise. */
+  quantity(value: number, quantity: Quantity, digits?: Digits): string;
+  /** A distance between two values of a quantity. */
+  quantityDifference(value: number, quantity: Quantity, digits?: Digits): string;
 }
 
 /**
@@ -59,14 +63,12 @@ export interface Speaker extends Measures {
   span(ms: number): string;
   /** A plain figure. As set unless said otherwise. */
   number(value: number, digits?: Digits): string;
-  /** A figure in the unit of a quantity that is only known when it is said, such as a sensor’s. */
-  quantity(value: number, quantity: Quantity, digits?: Digits): string;
-  /** A distance between two values of a quantity. */
-  quantityDifference(value: number, quantity: Quantity, digits?: Digits): string;
   /** Day and clock. */
   moment(at: number | string): string;
   clock(at: number | string): string;
   day(at: number | string): string;
+  /** A full hour of the day by the clock, 0 to 24. */
+  hourOfDay(hour: number): string;
   /** Names one after the other, with the word for “and” before the last. */
   list(names: readonly string[]): string;
 }

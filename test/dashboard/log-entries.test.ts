@@ -31,8 +31,10 @@ describe('what was recorded about a batch', () => {
             at: '2026-05-10T08:00:00Z',
             kind: 'got-wet',
             text: null,
+            textSaid: null,
             automatic: false,
             cure: [],
+            cureSaid: [],
           },
         ],
         handReadings: [

@@ -75,6 +75,7 @@ const overview = (places: Place[], notices: Overview['notices'] = []): Overview 
     refusing: false,
   },
   doubts: [],
+  doubtsSaid: [],
   unplacedSensors: 0,
   mayWrite: true,
   writing: 'granted',
@@ -85,6 +86,7 @@ const overview = (places: Place[], notices: Overview['notices'] = []): Overview 
 const notice = (changes: Partial<Overview['notices'][number]>): Overview['notices'][number] => ({
   id: 'notice',
   kind: 'sensor-unplaced',
+  code: 'sensor-unplaced',
   subject: 'probe',
   text: 'Sensor probe has no place yet.',
   raisedAt: '2026-05-12T05:00:00Z',

@@ -133,7 +133,7 @@ describe('a page of readings that is damaged', () => {
     const watch = damageWatch(file, checker);
     const faults = await watch.look();
     expect(faults.length).toBeGreaterThan(0);
-    expect(watch.doubts().join()).toMatch(/database is damaged.*boardcure restore/);
+    expect(watch.doubts()[0]?.text).toMatch(/database is damaged.*boardcure restore/);
     expect(await refusal()).toMatch(restoring);
 
     await copyFile(join(folder, 'backup'), file);

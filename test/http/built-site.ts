@@ -165,7 +165,7 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
     topicRules: topics.port,
     trust: sensorTrust,
     health: () => ({
-      ...{ status: 'ok', reasons: [], broker: 'embedded', connected: true },
+      ...{ status: 'ok', reasons: [], reasonsSaid: [], broker: 'embedded', connected: true },
       ...{ intake, clients: null },
     }),
     timeZone: 'UTC',

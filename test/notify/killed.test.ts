@@ -4,6 +4,7 @@ import { deliverer } from '../../daemon/notify/deliver.ts';
 import { webhookChannel } from '../../daemon/notify/webhook.ts';
 import { openForReading, openForWriting } from '../../daemon/store/open.ts';
 import { storeReader, storeWriter } from '../../daemon/store/store.ts';
+import { siteVoice } from '../../daemon/wording/voice.ts';
 import { inThisThread, temporaryFolder } from '../store/store-sides.ts';
 import { morning, noticeAt, policy, receiver } from './post-office.ts';
 
@@ -47,7 +48,7 @@ describe('a daemon that is killed between raising and sending', () => {
         ],
         due: storeReader(reading).dueMessages,
         keeper: inThisThread(storeWriter(writing, 2)),
-        ...{ policy, timeZone: 'UTC', now: () => morning + start },
+        ...{ policy, voice: siteVoice('en', 'UTC'), now: () => morning + start },
         log: { warn: () => {}, error: () => {} },
       });
       await out.kick();

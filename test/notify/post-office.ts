@@ -9,6 +9,7 @@ import type { NewNoticeFact } from '../../daemon/rules/facts.ts';
 import type { PostingPlan, RetryPolicy } from '../../daemon/rules/outgoing.ts';
 import { openForReading, openForWriting } from '../../daemon/store/open.ts';
 import { storeReader, storeWriter } from '../../daemon/store/store.ts';
+import { siteVoice } from '../../daemon/wording/voice.ts';
 import { inThisThread, temporaryFolder } from '../store/store-sides.ts';
 
 export const minuteMs = 60_000;
@@ -55,7 +56,7 @@ export function postOffice(plan: PostingPlan, channels: () => readonly Channel[]
         },
       },
       policy,
-      timeZone: plan.timeZone,
+      voice: siteVoice('en', plan.timeZone),
       now: () => self.now,
       log: { warn: (facts) => self.warned.push(facts), error: (facts) => self.warned.push(facts) },
     });

@@ -116,7 +116,7 @@ const hours = (given: Record<number, Partial<HourAhead>> = {}): HourAhead[] =>
   }));
 const stop = (given: Record<number, Partial<HourAhead>>) => {
   const found = latestStop(hours(given), now, limits, timeZone);
-  return found && { inHours: (found.at - now) / hour, because: found.because };
+  return found && { inHours: (found.at - now) / hour, because: found.because.text };
 };
 
 describe('the latest hour to stop', () => {

@@ -1,6 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import type { LockUpLine } from '../../daemon/contract/lock-up.ts';
 import type { CoatFact, LockUpTickFact, NoticeFact } from '../../daemon/rules/facts.ts';
-import { coatingDayReasons, lineState, lockUpWords } from '../../daemon/rules/lock-up.ts';
+import {
+  coatingDayReasons,
+  lineState,
+  lockUpLines,
+  lockUpWords,
+} from '../../daemon/rules/lock-up.ts';
 
 const zone = 'Europe/Stockholm';
 const utc = (text: string) => Date.parse(`${text}Z`);
@@ -12,7 +18,7 @@ const coat = (finished: string, begun: string | null = null) => ({
   batchName: 'South gable',
 });
 const said = (coats: (CoatFact & { batchName: string })[], day = '2026-05-20') =>
-  coatingDayReasons(day, zone, { coats, remarks: [] });
+  coatingDayReasons(day, zone, { coats, remarks: [] }).map(({ text }) => text);
 
 describe('a coating day', () => {
   it('is one on which a coat was begun or finished, by the clock of the site', () => {
@@ -25,18 +31,17 @@ describe('a coating day', () => {
   it('is one on which boards were sanded', () => {
     const clogged = { id: 'r', batchId: 'b', at: utc('2026-05-20T10:00'), text: null };
     const remarks = [{ ...clogged, kind: 'clogged' as const, batchName: 'B' }];
-    expect(coatingDayReasons('2026-05-20', zone, { coats: [], remarks })).toEqual([
-      'B was sanded.',
-    ]);
+    const [sanded] = coatingDayReasons('2026-05-20', zone, { coats: [], remarks });
+    expect(sanded?.text).toBe('B was sanded.');
   });
 });
 
 describe('the lock-up list', () => {
-  const words = (line: string) => lockUpWords.find((one) => one.line === line)?.text ?? '';
+  const words = (line: LockUpLine) => lockUpWords(line).text;
 
   // NFPA tip sheet on oily rags, as quoted in the reference table; the rest common practice.
   it('puts rags first, into water under a lid, or flat outdoors until stiff', () => {
-    expect(lockUpWords[0]?.line).toBe('rags');
+    expect(lockUpLines[0]).toBe('rags');
     expect(words('rags')).toMatch(/lidded metal can filled with water/);
     expect(words('rags')).toMatch(
       /single layer outdoors, away from buildings, until they are stiff/,
@@ -51,7 +56,7 @@ describe('the lock-up list', () => {
     expect(words('left-over-paint')).toMatch(/skin is lifted off/);
   });
   it('never says safe', () => {
-    expect(JSON.stringify(lockUpWords)).not.toMatch(/\bsafe/i);
+    expect(JSON.stringify(lockUpLines.map(lockUpWords))).not.toMatch(/\bsafe/i);
   });
 });
 

@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { brushWords } from '../../daemon/rules/fit-to-brush.ts';
 import { type MorningView, morningDigest } from '../../daemon/rules/morning-digest.ts';
+import { siteVoice } from '../../daemon/wording/voice.ts';
+
+/** A sentence kept from before sentences were. */
+const asWritten = (text: string) => ({ code: 'old', text });
 
 const now = Date.UTC(2026, 4, 20, 4, 30);
 const view: MorningView = {
@@ -13,17 +18,22 @@ const view: MorningView = {
       ...{ verdict: 'wait', likelyAt: now + 30 * 3_600_000, because: null },
     },
   ],
-  wrong: ['Rack 2 has been silent for hours.'],
+  wrong: [asWritten('Rack 2 has been silent for hours.')],
   brushing: [
     {
-      ...{ placeName: 'Shed', words: 'Fit to brush.', stopBy: now + 11 * 3_600_000 },
-      ...{ stopBecause: 'From 19:30 on rain is forecast.', against: [] },
+      ...{ placeName: 'Shed', words: brushWords('good'), stopBy: now + 11 * 3_600_000 },
+      ...{ stopBecause: asWritten('From 19:30 on rain is forecast.'), against: [] },
     },
   ],
 };
 
 describe('the morning digest', () => {
-  const { title, text } = morningDigest(view, now, 'Europe/Stockholm');
+  const { title, text } = morningDigest(
+    view,
+    now,
+    'Europe/Stockholm',
+    siteVoice('en', 'Europe/Stockholm'),
+  );
   it('says in its title what the day asks for', () => {
     expect(title).toBe('Morning of 2026-05-20: 1 to feel, 0 ready, 1 open');
   });
@@ -46,7 +56,8 @@ describe('the morning digest', () => {
     );
   });
   it('says nothing where there is nothing, rather than leave a line out', () => {
-    const empty = morningDigest({ batches: [], wrong: [], brushing: [] }, now, 'UTC');
+    const nothing = { batches: [], wrong: [], brushing: [] };
+    const empty = morningDigest(nothing, now, 'UTC', siteVoice('en', 'UTC'));
     expect(empty.text.match(/- nothing/g)).toHaveLength(4);
   });
 });

@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { NoticeFact } from '../../daemon/rules/facts.ts';
-import { noticeChanges, ragRepeats, ragsText, wantedNotices } from '../../daemon/rules/notice.ts';
+import {
+  noticeChanges,
+  ragRepeats,
+  ragsCaution,
+  wantedNotices,
+} from '../../daemon/rules/notice.ts';
 
 const place = { id: 'p', name: 'Rack', hasSensor: true, stale: false, at: 1 };
 const batch = {
@@ -34,7 +39,7 @@ describe('what is worth a notice', () => {
     ]);
   });
   it('is a batch that is cured enough for its next job', () => {
-    const ready = { ...batch, readyFor: 'recoating' };
+    const ready = { ...batch, readyFor: 'recoat' as const };
     expect(kinds({ unplacedSensors: [], places: [place], batches: [ready] })).toEqual([
       'gate-ready b',
     ]);
@@ -70,9 +75,10 @@ describe('the open notices', () => {
     expect(noticeChanges([], [wanted])).toEqual({ raise: [], clear: [] });
   });
   it('say of rags what the usual cautions say, and never safe', () => {
-    expect(ragsText).toMatch(/single layer/);
-    expect(ragsText).toMatch(/Local rules/);
-    expect(ragsText).not.toMatch(/safe/i);
+    const { text } = ragsCaution();
+    expect(text).toMatch(/single layer/);
+    expect(text).toMatch(/Local rules/);
+    expect(text).not.toMatch(/safe/i);
   });
 });
 

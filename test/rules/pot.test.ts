@@ -27,7 +27,8 @@ describe('one pot of primer, 2 L in a straight pot 20 cm wide', () => {
     expect(paint).toMatchObject({ grams: 1134, densityFrom: 'as given' });
   });
   it('takes the steps in the order of the marks, turpentine last', () => {
-    const steps = mixingSteps({ paint: 35, rawLinseedOil: 50, turpentine: 15 }, pot);
+    const mixture = { paint: 35, rawLinseedOil: 50, turpentine: 15 };
+    const steps = mixingSteps(mixture, pot).map(({ text }) => text);
     expect(steps[1]).toBe('Pour paint until the stick is wet to 2.2 cm (700 mL, 1050 g).');
     expect(steps[3]).toMatch(/^Pour turpentine .* 6\.4 cm/);
     expect(steps.join(' ')).toMatch(/any flame or spark/);
@@ -65,7 +66,7 @@ it('leaves out what is not in the mixture', () => {
 describe('enough in the tins?', () => {
   it('is answered with what is short and how many boards it reaches for', () => {
     // By hand: 3 of 4 L reach for 30 of 40 boards.
-    expect(enoughInTins([4, 0, 1], [3, undefined, 2], 40)).toEqual({
+    expect(enoughInTins([4, 0, 1], [3, undefined, 2], 40)).toMatchObject({
       word: 'no',
       words: 'Not enough: 1.00 L of paint short. They reach for 30 of 40 boards.',
       missing: [{ part: 'paint', litres: 1 }],

@@ -114,7 +114,7 @@ describe('the room on the disk', () => {
 
   it('is told of when it gets little, with how much is left', () => {
     expect(doubts(gib, 32 * gib)).toEqual([]);
-    expect(doubts(gib / 4, 32 * gib)[0]).toMatch(/^Only 256 MiB are left on the disk/);
+    expect(doubts(gib / 4, 32 * gib)[0]?.text).toMatch(/^Only 256 MiB are left on the disk/);
   });
 
   it('of a small disk is not little for that', () => {

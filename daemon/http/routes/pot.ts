@@ -90,19 +90,23 @@ function mixtureReply(
           { bottomMm: potDiameterMm, topMm: query.potTopDiameterMm, heightMm: query.potHeightMm },
           { fillPercent: query.fillPercent, paintKgPerL },
         );
+  const keepingSaid = keepingWords(mixed);
+  const stepsSaid = mixingSteps(mixed, pot);
   return {
     totalL,
     partsL: { paint: paintL, rawLinseedOil: rawLinseedOilL, turpentine: turpentineL },
     stickMarksMm:
       potDiameterMm === undefined ? null : stickMarks({ potDiameterMm, volumeL: totalL, parts }),
     leftOverL: query.usedL === undefined ? null : leftOverL(totalL, query.usedL),
-    keeping: keepingWords(mixed),
+    keeping: keepingSaid.map(({ text }) => text).join(' '),
+    keepingSaid,
     areaM2,
     spreadingM2PerL,
     coatName: ofBatch?.planned.name ?? null,
     amounts: amountsOf(partsL, paintKgPerL),
     pot,
-    steps: mixingSteps(mixed, pot),
+    steps: stepsSaid.map(({ text }) => text),
+    stepsSaid,
     enough: enoughInTins(
       partsL,
       [

@@ -13,7 +13,7 @@ import { register } from '../register-route.ts';
 export function siteOverview(parts: HttpParts): Omit<Overview, 'mayWrite' | 'writing'> {
   const { site, ownSite, view, health, now, speed } = parts;
   const at = now();
-  const { intake, broker, connected, reasons } = health();
+  const { intake, broker, connected, reasons, reasonsSaid } = health();
   const { sensors, stays } = view.facts();
   return {
     site,
@@ -29,6 +29,7 @@ export function siteOverview(parts: HttpParts): Omit<Overview, 'mayWrite' | 'wri
       refusing: intake.refusing,
     },
     doubts: reasons,
+    doubtsSaid: reasonsSaid,
     unplacedSensors: [...sensors.values()].filter(
       (sensor) => stayAt(stays.get(sensor.key) ?? [], at) === null,
     ).length,

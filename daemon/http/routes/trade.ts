@@ -9,12 +9,14 @@ export function tradeRoutes(app: FastifyInstance, { view, now }: HttpParts): voi
 
   register(app, 'trade', () => {
     const { stockSizes, stockLengthsMm, application, weatheredAfterDays } = view.trade.rules;
+    const leadCautionSaid = leadCaution();
     return {
       stockSizes: [...stockSizes],
       stockLengthsMm: [...stockLengthsMm],
       application,
       weatheredAfterDays,
-      leadCaution,
+      leadCaution: leadCautionSaid.text,
+      leadCautionSaid,
     };
   });
 }

@@ -1,5 +1,5 @@
 import type { Quantity } from '../../contract/quantity.ts';
-import { quantityFacts } from '../../contract/quantity.ts';
+import { sentence } from '../../wording/english.ts';
 import { binMs, binsPerHour, middle, rememberedBins, scatter } from './bins.ts';
 import { end, type Finding, minuteMs, raise } from './finding.ts';
 
@@ -104,13 +104,9 @@ export function lookForDrift(
   const sign = Math.sign(distance.away);
   while (lastBin - from < rememberedBins && (at(distance, from - 1) - usual) * sign > allowed / 2)
     from--;
-  const { unit } = quantityFacts[quantity];
-  const by = Math.abs(distance.away);
-  raise(
-    finding,
-    from * binMs,
-    `It is ${by.toFixed(1)} ${unit} further ${sign > 0 ? 'above' : 'below'} the others than it was.`,
-  );
+  const where = sign > 0 ? 'seen-drift/above' : 'seen-drift/below';
+  const seen = sentence(where, { difference: Math.abs(distance.away), quantity });
+  raise(finding, from * binMs, seen);
 }
 
 /** Whether a jump began what was taken for a drift. */

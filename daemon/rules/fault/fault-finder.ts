@@ -42,7 +42,8 @@ export interface Surroundings {
 }
 
 /** A fault as it was found once. */
-export interface ResumedFault extends Standing {
+export interface ResumedFault extends Omit<Standing, 'told'> {
+  told?: Standing['told'];
   sensorKey: number;
   quantity: Quantity | null;
   kind: FaultKind;
@@ -202,7 +203,7 @@ export function faultFinder(surroundings: (sensorKey: number) => Surroundings) {
       const one = watchedOf(sensorKey);
       const { outOfPhysics, possible } = seriesOf(one, quantity);
       heardFrom(one.silence, at, at);
-      impossible(outOfPhysics, possible, at, raw);
+      impossible(outOfPhysics, possible, quantity, at, raw);
       noteStirred(sensorKey);
     },
 
@@ -259,7 +260,7 @@ export function faultFinder(surroundings: (sensorKey: number) => Surroundings) {
     },
 
     /** Takes up a fault that was found before a restart, where what was read since does not show it. */
-    resume({ sensorKey, quantity, kind, fromAt, says }: ResumedFault): void {
+    resume({ sensorKey, quantity, kind, fromAt, says, told }: ResumedFault): void {
       const one = watchedOf(sensorKey);
       const series = quantity === null ? null : seriesOf(one, quantity);
       const finding = {
@@ -273,7 +274,9 @@ export function faultFinder(surroundings: (sensorKey: number) => Surroundings) {
         'out-of-physics': series?.outOfPhysics,
         'pinned-humidity': series?.pinnedHumidity,
       }[kind];
-      if (finding && finding.overAt === null) raise(finding, fromAt, says);
+      if (finding && finding.overAt === null) {
+        raise(finding, fromAt, told ? { ...told, text: says } : { code: kind, text: says });
+      }
     },
 
     /** Begins anew with the comparisons of a sensor: it was moved or calibrated. */

@@ -1,28 +1,30 @@
-import type { Reason } from '../../contract/gate.ts';
+import type { Sentence } from '../../contract/sentence.ts';
+import { sentence } from '../../wording/english.ts';
+import { inner } from '../../wording/sentence.ts';
 import type { FaultFact, SensorFact } from '../facts.ts';
-import { faultWords } from './fault-words.ts';
 
-const hourMs = 3_600_000;
+const minuteMs = 60_000;
 
 /** A fault as a sentence: who, what, since when, and what it does. */
 export function faultReason(
   fault: FaultFact,
   sensor: Pick<SensorFact, 'id' | 'name'> | undefined,
   now: number,
-): Reason {
-  const { name, effect } = faultWords[fault.kind];
-  const who = sensor?.name ?? sensor?.id ?? 'unknown';
-  const does = {
-    'not-counted': ' Its readings are not counted since.',
-    'humidity-not-counted': ' Its humidity is not counted since.',
-    none: '',
-  }[effect];
-  const what = `${name.toLowerCase()} ${sinceWords(now - fault.fromAt)}`;
-  return { code: `sensor-${fault.kind}`, text: `Sensor ${who}: ${what}. ${fault.says}${does}` };
+): Sentence {
+  return sentence(`sensor-${fault.kind}`, {
+    sensor: sensor?.name ?? sensor?.id ?? 'unknown',
+    forMinutes: roughMinutes(now - fault.fromAt),
+    seen: inner(seenOf(fault)),
+  });
 }
 
-function sinceWords(ms: number): string {
-  const hours = ms / hourMs;
-  if (hours < 1.5) return `for ${Math.max(1, Math.round(hours * 60))} min`;
-  return hours < 48 ? `for ${Math.round(hours)} h` : `for ${Math.round(hours / 24)} days`;
+/** What was seen of a fault; of one that was kept before sentences were, the text alone. */
+export const seenOf = ({ kind, says, told }: FaultFact): Sentence =>
+  told ? { ...told, text: says } : { code: kind, text: says };
+
+/** As finely as it is told, so that a reply does not change with every second. */
+function roughMinutes(ms: number): number {
+  const hours = ms / minuteMs / 60;
+  if (hours < 1.5) return Math.max(1, Math.round(hours * 60));
+  return hours < 48 ? Math.round(hours) * 60 : Math.round(hours / 24) * 24 * 60;
 }

@@ -1,12 +1,15 @@
 import type { Quantity } from '../../contract/quantity.ts';
 import type { FaultKind } from '../../contract/sensor-fault.ts';
+import type { Sentence, Told } from '../../contract/sentence.ts';
 
 /** A fault that stands now, as a detector sees it. */
 export interface Standing {
   /** From when on the readings are not to be believed. */
   fromAt: number;
-  /** What was seen, as a sentence. */
+  /** What was seen, as a sentence … */
   says: string;
+  /** … and what it tells; null where only the text was kept. */
+  told: Told | null;
 }
 
 /** What a detector says of a sensor: what stands, and since when it is believed again. */
@@ -28,9 +31,10 @@ export interface NamedFinding extends Finding {
 export const nothingFound = (): Finding => ({ standing: null, overAt: null, stirred: false });
 
 /** Raises a fault, or leaves one that stands as it began. */
-export function raise(finding: Finding, fromAt: number, says: string): void {
+export function raise(finding: Finding, fromAt: number, seen: Sentence): void {
   if (finding.standing !== null) return;
-  finding.standing = { fromAt, says };
+  const { code, text: says, values } = seen;
+  finding.standing = { fromAt, says, told: values === undefined ? null : { code, values } };
   finding.stirred = true;
 }
 

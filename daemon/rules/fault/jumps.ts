@@ -1,4 +1,5 @@
 import type { Quantity } from '../../contract/quantity.ts';
+import { sentence } from '../../wording/english.ts';
 import { end, type Finding, hourMs, minuteMs, raise } from './finding.ts';
 
 /** A step that is a jump where it is also far more than the usual, in the unit. Assumptions. */
@@ -69,11 +70,8 @@ export function lookForJumps(
   const isToAndFro =
     steps.jumps.some((jump) => jump.by > 0) && steps.jumps.some((jump) => jump.by < 0);
   if (first && steps.jumps.length >= leastJumps && isToAndFro) {
-    raise(
-      finding,
-      first.at,
-      `It jumped ${steps.jumps.length} times within ${Math.round((at - first.at) / minuteMs)} min.`,
-    );
+    const minutes = Math.round((at - first.at) / minuteMs);
+    raise(finding, first.at, sentence('seen-jumps', { times: steps.jumps.length, minutes }));
   }
   if (finding.standing !== null && (last === undefined || at - last.at >= calmMs)) {
     end(finding, last?.at ?? at);

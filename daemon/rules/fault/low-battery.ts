@@ -1,3 +1,4 @@
+import { sentence } from '../../wording/english.ts';
 import { end, type Finding, hourMs, raise } from './finding.ts';
 
 /** Low at, and full enough again above, %. Common practice, no source. */
@@ -28,13 +29,10 @@ export function lookAtBattery(finding: Finding, state: Battery, at: number, perc
   if (last?.day === day) last.percent = Math.min(last.percent, percent);
   else state.days = [...state.days, { day, percent }].slice(-rememberedDays);
   const left = daysUntilEmpty(state, percent);
-  if (percent <= lowAt) raise(finding, at, `It has ${Math.round(percent)} % left.`);
+  if (percent <= lowAt) raise(finding, at, sentence('seen-battery', { percent }));
   else if (left !== null && left <= daysLeft.low) {
-    raise(
-      finding,
-      at,
-      `It has ${Math.round(percent)} % left and loses so much that it is empty in about ${Math.max(1, Math.round(left))} days.`,
-    );
+    const days = Math.max(1, Math.round(left));
+    raise(finding, at, sentence('seen-battery/empty-soon', { percent, days }));
   } else if (percent >= enoughAt && (left === null || left >= daysLeft.enough)) end(finding, at);
 }
 

@@ -1,4 +1,5 @@
 import type { Quantity } from '../../contract/quantity.ts';
+import { sentence } from '../../wording/english.ts';
 import { end, type Finding, raise } from './finding.ts';
 
 /**
@@ -48,11 +49,17 @@ export function lookIfPossible(
     if (state.good >= leastGood) end(finding, state.goodFrom ?? at);
     return;
   }
-  impossible(finding, state, at, raw);
+  impossible(finding, state, quantity, at, raw);
 }
 
 /** Takes note of a figure that can be no reading. @param raw - as sent */
-export function impossible(finding: Finding, state: Possible, at: number, raw: number): void {
+export function impossible(
+  finding: Finding,
+  state: Possible,
+  quantity: Quantity,
+  at: number,
+  raw: number,
+): void {
   state.good = 0;
-  raise(finding, at, `It sent ${raw}.`);
+  raise(finding, at, sentence('seen-impossible', { value: raw, quantity }));
 }

@@ -1,4 +1,5 @@
 import type { PlaceKind } from '../../contract/place.ts';
+import { sentence } from '../../wording/english.ts';
 import { end, type Finding, hourMs, minuteMs, raise } from './finding.ts';
 
 /** From here on it stands at the top of its range, and below here it has left it, %. Assumptions. */
@@ -50,11 +51,10 @@ export function lookIfPinned(
     others !== null && others < othersBelow ? patienceMs.contradicted : Number.POSITIVE_INFINITY,
   );
   if (at - state.sinceAt < patience) return;
-  raise(
-    finding,
-    state.sinceAt,
+  const rhPercent = Math.min(raw, 100);
+  const seen =
     others !== null && others < othersBelow
-      ? `It shows ${Math.round(Math.min(raw, 100))} %, others about it ${Math.round(others)} %.`
-      : `It has shown ${Math.round(Math.min(raw, 100))} % all the while.`,
-  );
+      ? sentence('seen-pinned/others-drier', { rhPercent, othersPercent: others })
+      : sentence('seen-pinned', { rhPercent });
+  raise(finding, state.sinceAt, seen);
 }

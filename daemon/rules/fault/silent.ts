@@ -1,3 +1,4 @@
+import { sentence } from '../../wording/english.ts';
 import { end, type Finding, minuteMs, nothingFound, raise } from './finding.ts';
 
 /** Intervals that a sensor’s rhythm is told from. */
@@ -55,12 +56,5 @@ export function lookForSilence(silence: Silence, now: number, upSince: number): 
   if (quietMs <= leastMs || silence.lastAt === null || silence.standing !== null) return;
   const rhythm = rhythmMs(silence);
   if (rhythm === null || quietMs <= intervals * rhythm) return;
-  raise(silence, silence.lastAt, `It used to send every ${intervalWords(rhythm)}.`);
-}
-
-function intervalWords(ms: number): string {
-  const seconds = Math.round(ms / 1000);
-  if (seconds < 90) return `${seconds} s`;
-  const minutes = Math.round(seconds / 60);
-  return minutes < 90 ? `${minutes} min` : `${(minutes / 60).toFixed(1)} h`;
+  raise(silence, silence.lastAt, sentence('seen-silent', { everyMs: Math.round(rhythm) }));
 }

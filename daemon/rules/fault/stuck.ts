@@ -1,4 +1,5 @@
 import type { Quantity } from '../../contract/quantity.ts';
+import { sentence } from '../../wording/english.ts';
 import { end, type Finding, minuteMs, raise } from './finding.ts';
 import { expectedRunMs, type Run } from './run.ts';
 
@@ -56,10 +57,12 @@ export function lookIfStuck(
     return;
   }
   if (finding.standing !== null || run.count < leastCount) return;
-  const found = () => raise(finding, run.fromAt, says(run));
+  const value = Number(run.value.toFixed(2));
+  const seen = sentence('seen-stuck', { value, quantity });
+  const found = () => raise(finding, run.fromAt, seen);
   const other = companion?.stuck.standing ?? null;
   if (other !== null && run.lastAt - Math.max(other.fromAt, run.fromAt) >= supported.leastMs) {
-    raise(finding, Math.max(other.fromAt, run.fromAt), says(run));
+    raise(finding, Math.max(other.fromAt, run.fromAt), seen);
     return;
   }
   if (overdue(run, alone)) found();
@@ -84,5 +87,3 @@ function overdue(run: Run, rule: { times: number; leastMs: number; tellingMs?: n
   const runMs = run.lastAt - run.fromAt;
   return run.count >= leastCount && runMs >= Math.max(rule.leastMs, rule.times * expectedMs);
 }
-
-const says = (run: Run) => `It has shown ${Number(run.value.toFixed(2))} all the while.`;

@@ -58,7 +58,7 @@ export function swapWatch() {
           const before = finding.standing;
           // They crossed once more: someone hung them back.
           if (before && swapped.fromAt - before.fromAt > backAfterMs) end(finding, swapped.fromAt);
-          else raise(finding, swapped.fromAt, swapped.says);
+          else raise(finding, swapped.fromAt, swapped.seen);
         }
       }
     },

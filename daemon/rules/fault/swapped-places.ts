@@ -1,6 +1,7 @@
 import type { Quantity } from '../../contract/quantity.ts';
+import type { Sentence } from '../../contract/sentence.ts';
+import { sentence } from '../../wording/english.ts';
 import { type Bins, binMean, binMs, binsPerHour, middle } from './bins.ts';
-import type { Standing } from './finding.ts';
 
 /** Two places closer than this cannot be told apart, in the unit. Assumptions. */
 const apartBy: Partial<Record<Quantity, number>> = {
@@ -24,6 +25,12 @@ export interface Hung {
   name: string;
   placeId: string;
   bins: Bins;
+}
+
+/** Since when two sensors read as if they had been swapped. */
+export interface Swapped {
+  fromAt: number;
+  seen: Sentence;
 }
 
 /** Levels of a series before and after a moment; null where it is not known or was not steady. */
@@ -51,7 +58,7 @@ export function lookIfSwapped(
   one: Hung,
   other: Hung,
   lastBin: number,
-): Standing | null {
+): Swapped | null {
   const least = apartBy[quantity];
   if (least === undefined || one.placeId === other.placeId) return null;
   const atBin = lastBin - over + 1;
@@ -73,6 +80,6 @@ export function lookIfSwapped(
   if (!crossed || !isStep) return null;
   return {
     fromAt: (atBin - handling) * binMs,
-    says: `Since then ${one.name} reads as ${other.name} did before, and ${other.name} as ${one.name} did.`,
+    seen: sentence('seen-swapped', { sensor: one.name, other: other.name }),
   };
 }

@@ -1,3 +1,4 @@
+import { sentence } from '../../wording/english.ts';
 import { end, type Finding, hourMs, minuteMs, raise } from './finding.ts';
 
 /** Off by less, a message was long on its way; by more, it is a recording or a backlog. Assumptions. */
@@ -32,8 +33,7 @@ export function lookAtTime(finding: Finding, state: OwnTime, at: number, heardAt
   const isOff = Math.abs(offMs) >= leastOffMs && Math.abs(offMs) <= mostOffMs;
   const isSteady = state.count >= seenOften && heardAt - state.heardFrom >= seenForMs;
   if (isOff && isSteady) {
-    const minutes = Math.round(Math.abs(offMs) / minuteMs);
-    const off = minutes < 90 ? `${minutes} min` : `${(minutes / 60).toFixed(1)} h`;
-    raise(finding, state.fromAt, `Its clock is ${off} ${offMs > 0 ? 'behind' : 'ahead'}.`);
+    const where = offMs > 0 ? 'seen-time/behind' : 'seen-time/ahead';
+    raise(finding, state.fromAt, sentence(where, { offMs: Math.abs(offMs) }));
   } else if (!isOff && state.count >= 3) end(finding, state.fromAt);
 }

@@ -1,0 +1,13 @@
+import type { Told } from '../contract/sentence.ts';
+
+/** A sentence as it stands in a column: code and values as JSON; null where the text is all there is. */
+export const writtenTold = (told: Told | null | undefined): string | null =>
+  told ? JSON.stringify(told) : null;
+
+/** A row with its sentence read; without one where the text is all there is. */
+export function withTold<Row extends { told: string | null }>(
+  row: Row,
+): Omit<Row, 'told'> & { told?: Told } {
+  const { told, ...rest } = row;
+  return told === null ? rest : { ...rest, told: JSON.parse(told) };
+}

@@ -1,0 +1,23 @@
+import type { Language } from '../contract/language.ts';
+import type { Sentence } from '../contract/sentence.ts';
+import { en } from './en.ts';
+import { metricSpeaker } from './metric-speaker.ts';
+import { say, type Wording } from './sentence.ts';
+
+/** The languages that every sentence is written in. */
+const wordings: Partial<Record<Language, Wording>> = { en };
+
+/** Says a sentence in one language, with figures and times as its people write them. */
+export type Voice = (sentence: Pick<Sentence, 'code' | 'values'> & { text?: string }) => string;
+
+/**
+ * Who speaks for the site where no reader has chosen a language: in notices and digests.
+ *
+ * @param language - English where its sentences are not written yet
+ * @param timeZone - IANA name, for days and clock times
+ */
+export function siteVoice(language: Language, timeZone: string): Voice {
+  const wording = wordings[language];
+  const speak = metricSpeaker(wording === undefined ? 'en' : language, timeZone);
+  return (sentence) => say(wording ?? en, sentence, speak);
+}
