@@ -1,6 +1,6 @@
 import type { Quantity } from '../../daemon/contract/quantity.ts';
 import type { Digits, Measures, Speaker } from '../../daemon/wording/speaker.ts';
-import type { Calendar } from './calendar.ts';
+import { type Calendar, createCalendar } from './calendar.ts';
 import { listLine } from './lists.ts';
 import type { Figures } from './reader-figures.ts';
 import { isTemperature, unitOfQuantity, unitOfShift } from './reading.ts';
@@ -49,6 +49,19 @@ export function createSpeaker(
     return inDigits(isLong ? Math.round(figure) : threeDigits(figure), 'as-set');
   }
 
+  const ofQuantity =
+    (
+      measure: Measure,
+      unitOfIt: typeof unitOfQuantity,
+      withUnit: (figure: string, unit: string) => string,
+    ) =>
+    (value: number, quantity: Quantity, digits: Digits = 'as-set') => {
+      const figure = isTemperature(quantity)
+        ? inReaders(measure, value, digits)
+        : inDigits(value, digits);
+      return withUnit(figure, unitOfIt(quantity, { figures }));
+    };
+
   function measures(isBare: boolean): Measures {
     const withUnit = (figure: string, unit: string) => (isBare ? figure : `${figure} ${unit}`);
     const own =
@@ -78,6 +91,8 @@ export function createSpeaker(
       waterInAir: plain('g/m³', 1),
       concentration: plain('ppm', 'two-figures'),
       hours: plain('h', 'as-set'),
+      quantity: ofQuantity('tempC', unitOfQuantity, withUnit),
+      quantityDifference: ofQuantity('differenceK', unitOfShift, withUnit),
     };
   }
 
@@ -100,14 +115,6 @@ export function createSpeaker(
   }
 
   const told = units === 'us' ? { ...measures(false), ...atUsBench() } : measures(false);
-  const ofQuantity =
-    (measure: Measure, unitOfIt: typeof unitOfQuantity) =>
-    (value: number, quantity: Quantity, digits: Digits = 'as-set') => {
-      const figure = isTemperature(quantity)
-        ? inReaders(measure, value, digits)
-        : inDigits(value, digits);
-      return `${figure} ${unitOfIt(quantity, { figures })}`;
-    };
   return {
     ...told,
     bare: measures(true),
@@ -118,11 +125,10 @@ export function createSpeaker(
       return told.hours(ms / HOUR_MS, 1);
     },
     number: (value, digits = 'as-set') => inDigits(value, digits),
-    quantity: ofQuantity('tempC', unitOfQuantity),
-    quantityDifference: ofQuantity('differenceK', unitOfShift),
     moment: (moment) => calendar.exact(momentAt(moment)),
     clock: (moment) => calendar.clock(momentAt(moment)),
     day: (moment) => calendar.date(momentAt(moment)),
+    hourOfDay: (hour) => createCalendar('UTC', locale).clock(Date.UTC(2026, 0, 1, hour)),
     list: (names) => listLine(names, locale),
   };
 }
