@@ -100,7 +100,7 @@ const TABLE = {
     packages: ['csv-parse', 'cli-progress', 'pino', 'uuid'],
     node: true,
   },
-  clock: { from: 'daemon/clock\\.ts$', node: true },
+  clock: { from: 'daemon/clock\\.ts$', folders: [CONTRACT], node: true },
 
   publish: {
     from: 'sensors/publish/',
