@@ -1,4 +1,5 @@
 import { useEffect } from 'preact/hooks';
+import { pageTitle } from './page-title.ts';
 import { useReader } from './reader.ts';
 import type { Page } from './router.ts';
 import { useShed } from './shed-context.ts';
@@ -23,9 +24,10 @@ export function PageHead({ page }: { page: Page }) {
   const { frame } = words;
   const overview = live.overview.value;
   const site = overview?.site ?? 'Boardcure';
+  const title = pageTitle(page, overview, frame);
   useEffect(() => {
-    document.title = site === 'Boardcure' ? site : `${site} · Boardcure`;
-  }, [site]);
+    document.title = title;
+  }, [title]);
   return (
     <header class="head">
       <p class="head-site">{site}</p>

@@ -6,9 +6,7 @@ import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 import { Sheet } from './sheet.tsx';
-import { checkLineMm, longestStripMm, stripMarks } from './strip-marks.ts';
-
-const stripWidthMm = 48;
+import { checkLineMm, longestStripMm, stripMarks, wordsAtMm } from './strip-marks.ts';
 
 /** A strip for the stirring stick with a mark for each part, at true size. */
 export function StickStrip({ given }: { given: URLSearchParams }) {
@@ -40,7 +38,7 @@ export function StickStrip({ given }: { given: URLSearchParams }) {
       </main>
     );
   }
-  const { heightMm, marks } = stripMarks(pot, ({ part, stickCm }) =>
+  const { widthMm, heightMm, marks } = stripMarks(pot, ({ part, stickCm }) =>
     strip.mark(things.ingredients[part], figures.mark(stickCm)),
   );
   const checkMm = checkLineMm[units];
@@ -53,9 +51,9 @@ export function StickStrip({ given }: { given: URLSearchParams }) {
       <div class="strip-sheet">
         <svg
           class="strip"
-          width={`${stripWidthMm}mm`}
+          width={`${widthMm}mm`}
           height={`${heightMm}mm`}
-          viewBox={`0 0 ${stripWidthMm} ${heightMm}`}
+          viewBox={`0 0 ${widthMm} ${heightMm}`}
           role="img"
           aria-label={strip.spoken(
             plainList(
@@ -65,13 +63,7 @@ export function StickStrip({ given }: { given: URLSearchParams }) {
             figures.unit('lengthCm'),
           )}
         >
-          <rect
-            x="0.1"
-            y="0.1"
-            width={stripWidthMm - 0.2}
-            height={heightMm - 0.2}
-            class="strip-cut"
-          />
+          <rect x="0.1" y="0.1" width={widthMm - 0.2} height={heightMm - 0.2} class="strip-cut" />
           <text x="1.5" y="5" class="strip-words">
             {coatName ?? print.mixture}
           </text>
@@ -91,7 +83,7 @@ export function StickStrip({ given }: { given: URLSearchParams }) {
                 y1={heightMm - mark.fromBottomMm}
                 y2={heightMm - mark.labelMm}
               />
-              <text x="14.5" y={heightMm - mark.labelMm + 1.1} class="strip-words">
+              <text x={wordsAtMm} y={heightMm - mark.labelMm + 1.1} class="strip-words">
                 {mark.words}
               </text>
             </g>

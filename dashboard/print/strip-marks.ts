@@ -16,6 +16,14 @@ const thumbMm = 12;
 /** Labels nearer together than this run into each other, mm. */
 const labelMm = 5;
 
+/** Where the words beside a mark begin, mm from the left edge of the strip. */
+export const wordsAtMm = 14.5;
+/** Widths of a strip, mm: it goes around a stick, and beside it stands the line to lay a ruler on. */
+const narrowestMm = 48;
+const widestMm = 66;
+/** Room that a letter takes in the words of a strip, mm. */
+const letterMm = 1.9;
+
 export interface StripMark {
   words: string;
   /** From the bottom of the strip, which stands on the bottom of the pot, mm. */
@@ -25,14 +33,14 @@ export interface StripMark {
 }
 
 /**
- * The strip that is glued to a stick: how long, and where its marks are.
+ * The strip that is glued to a stick: its size, and where its marks are.
  *
  * @param words - what is written beside a mark
  */
 export function stripMarks(
   pot: Pot,
   words: (mark: Pot['marks'][number]) => string,
-): { heightMm: number; marks: StripMark[] } {
+): { widthMm: number; heightMm: number; marks: StripMark[] } {
   let below = Number.NEGATIVE_INFINITY;
   const marks = pot.marks.map((mark) => {
     const fromBottomMm = mark.stickCm * 10;
@@ -41,5 +49,11 @@ export function stripMarks(
     return { words: words(mark), fromBottomMm, labelMm: label };
   });
   const top = Math.max(0, ...marks.map((mark) => mark.labelMm));
-  return { heightMm: Math.ceil(top + thumbMm), marks };
+  const longest = Math.max(0, ...marks.map((mark) => mark.words.length));
+  const widthMm = Math.ceil(wordsAtMm + longest * letterMm);
+  return {
+    widthMm: Math.min(widestMm, Math.max(narrowestMm, widthMm)),
+    heightMm: Math.ceil(top + thumbMm),
+    marks,
+  };
 }

@@ -1,3 +1,4 @@
+import type { Page } from '../../router.ts';
 import type { Node } from '../node.ts';
 
 /** Head, foot, banner and what else is around every page. */
@@ -16,6 +17,27 @@ export const frame = {
     access: 'Access',
     more: 'More',
   },
+  /** Each page in the browser’s title and history, before the names of boards and site. */
+  titles: {
+    batch: 'Boards',
+    report: 'Report',
+    coating: 'A coat in steps',
+    round: 'Morning round',
+    season: 'Seasons',
+    ahead: 'What comes',
+    brush: 'Fit to brush?',
+    pot: 'The pot',
+    'lock-up': 'Lock up',
+    notices: 'Notices',
+    print: 'Print',
+    setup: 'Set up',
+    topics: 'Topics',
+    access: 'Access',
+    more: 'More',
+    api: 'API',
+    cautions: 'Cautions',
+    unknown: 'No such page',
+  } satisfies Record<Exclude<Page['kind'], 'wall'>, string>,
   simulated: (times: string) => `simulated, ${times} × faster`,
   toTheWall: 'To the wall',
   noSuchPage: 'No such page',
