@@ -47,11 +47,13 @@ export function figure(value: number): string {
 }
 
 /**
- * What a person typed as a number; a comma is a decimal point.
+ * What a person typed as a number; a comma is a decimal point, and inches may have a fraction: 5 9/16.
  *
  * @returns NaN when it is no number: sent as null, the daemon names the field
  */
 export function typedNumber(text: string): number {
+  const [, whole = 0, over, under] = /^(?:(\d+)[\s-]+)?(\d+)\/([1-9]\d*)$/.exec(text.trim()) ?? [];
+  if (over !== undefined) return Number(whole) + Number(over) / Number(under);
   const plain = text.trim().replace(/\s/g, '').replace(',', '.');
   return plain === '' ? Number.NaN : Number(plain);
 }

@@ -43,7 +43,8 @@ export function MeasureField(props: MeasureFieldProps) {
             class="input input-number"
             type="text"
             autocomplete="off"
-            inputMode="decimal"
+            // A fraction of an inch has a stroke in it.
+            inputMode={unitOf(measure, units).unit === 'in' ? 'text' : 'decimal'}
             defaultValue={shown(value, (figure) => toReaders(measure, figure, units))}
             onInput={(event) => {
               const typed = event.currentTarget.value;

@@ -35,6 +35,13 @@ describe('a typed number', () => {
     expect(typedNumber('4 200')).toBe(4200);
   });
 
+  it('may have a fraction, as a tape is read in inches', () => {
+    expect(typedNumber('5 9/16')).toBe(5.5625);
+    expect(typedNumber('11-1/4')).toBe(11.25);
+    expect(typedNumber('3/8')).toBe(0.375);
+    expect(typedNumber('3/0')).toBeNaN();
+  });
+
   it('is no number when it is none, so that the daemon names the field', () => {
     expect(typedNumber('many')).toBeNaN();
     expect(typedNumber('')).toBeNaN();
