@@ -36,6 +36,7 @@ export const frame = {
     more: 'More',
     api: 'API',
     cautions: 'Cautions',
+    waiting: 'Not sent yet',
     unknown: 'No such page',
   } satisfies Record<Exclude<Page['kind'], 'wall'>, string>,
   simulated: (times: string) => `simulated, ${times} × faster`,
