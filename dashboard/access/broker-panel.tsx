@@ -76,15 +76,17 @@ function SensorPairings({ access, onMade }: PairingsProps) {
       <ul class="device-list">
         {access.sensors.map((sensor) => (
           <li key={sensor.id}>
-            <p class="device-name">{sensor.name ?? sensor.id}</p>
-            <p class="device-state quiet">
-              {sensor.latestAt === null
-                ? broker.pairings[sensor.pairing]
-                : broker.pairingSent(
-                    broker.pairings[sensor.pairing],
-                    times.ago(agoOf(Date.parse(sensor.latestAt), now)),
-                  )}
-            </p>
+            <div class="device-said">
+              <p class="device-name">{sensor.name ?? sensor.id}</p>
+              <p class="device-state quiet">
+                {sensor.latestAt === null
+                  ? broker.pairings[sensor.pairing]
+                  : broker.pairingSent(
+                      broker.pairings[sensor.pairing],
+                      times.ago(agoOf(Date.parse(sensor.latestAt), now)),
+                    )}
+              </p>
+            </div>
             {sensor.pairing === 'unpaired' && (
               <button
                 type="button"
@@ -147,15 +149,17 @@ function Logins({ access, onChanged }: { access: MqttAccess; onChanged: () => vo
       <ul class="device-list">
         {access.logins.map(({ name, kind, sensors, usedAt }) => (
           <li key={name}>
-            <p class="device-name">{name}</p>
-            <p class="device-state quiet">
-              {usedAt === null
-                ? broker.notUsedYet(broker.uses[kind](sensors.join(', ')))
-                : broker.used(
-                    broker.uses[kind](sensors.join(', ')),
-                    words.times.ago(agoOf(Date.parse(usedAt), live.deviceNow.value)),
-                  )}
-            </p>
+            <div class="device-said">
+              <p class="device-name">{name}</p>
+              <p class="device-state quiet">
+                {usedAt === null
+                  ? broker.notUsedYet(broker.uses[kind](sensors.join(', ')))
+                  : broker.used(
+                      broker.uses[kind](sensors.join(', ')),
+                      words.times.ago(agoOf(Date.parse(usedAt), live.deviceNow.value)),
+                    )}
+              </p>
+            </div>
             <button
               type="button"
               class={asked === name ? 'button button-main' : 'button'}

@@ -77,16 +77,18 @@ function DeviceEntry({ device, busy, onEnd }: DeviceEntryProps) {
   const { kind, role, name, seenAt, isThis } = device;
   return (
     <li>
-      <p class="device-name">{isThis ? words.thisOne(name) : name}</p>
-      <p class="device-state quiet">
-        {seenAt === null
-          ? words.state(words.kinds[kind], words.roles[role])
-          : words.stateSeen(
-              words.kinds[kind],
-              words.roles[role],
-              times.ago(agoOf(Date.parse(seenAt), now)),
-            )}
-      </p>
+      <div class="device-said">
+        <p class="device-name">{isThis ? words.thisOne(name) : name}</p>
+        <p class="device-state quiet">
+          {seenAt === null
+            ? words.state(words.kinds[kind], words.roles[role])
+            : words.stateSeen(
+                words.kinds[kind],
+                words.roles[role],
+                times.ago(agoOf(Date.parse(seenAt), now)),
+              )}
+        </p>
+      </div>
       <button
         type="button"
         class="button"

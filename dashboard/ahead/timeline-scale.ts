@@ -71,6 +71,11 @@ export function datesOver(
   return days.filter((_, i) => i % every === 0);
 }
 
+/** Whether a date that begins at its day ends before the strip does. */
+export function hasRoom(at: number, scale: Scale, widthPx: number): boolean {
+  return (scale.place(at) / 100) * widthPx + DATE_PX <= widthPx;
+}
+
 /**
  * The line of each word, 0 the highest, so that none lies on another.
  *

@@ -3,7 +3,14 @@ import type { AheadBatch, PlanAhead } from '../../daemon/contract/plan-ahead.ts'
 import { useReader } from '../reader.ts';
 import { batchAddress } from '../router.ts';
 import { spreadOf } from './spread.ts';
-import { type DrawnStep, datesOver, drawnStep, linesOf, timelineScale } from './timeline-scale.ts';
+import {
+  type DrawnStep,
+  datesOver,
+  drawnStep,
+  hasRoom,
+  linesOf,
+  timelineScale,
+} from './timeline-scale.ts';
 
 interface TimelineProps {
   plan: PlanAhead;
@@ -20,11 +27,13 @@ export function Timeline({ plan, placeName }: TimelineProps) {
   return (
     <div class="timeline">
       <div class="timeline-dates" aria-hidden="true">
-        {dates.map((at) => (
-          <span key={at} style={{ left: `${scale.place(at)}%` }}>
-            {calendar.date(at)}
-          </span>
-        ))}
+        {dates
+          .filter((at) => hasRoom(at, scale, widthPx))
+          .map((at) => (
+            <span key={at} style={{ left: `${scale.place(at)}%` }}>
+              {calendar.date(at)}
+            </span>
+          ))}
       </div>
       {plan.batches.map((batch) => {
         const steps = batch.steps.flatMap((step) => {
@@ -113,10 +122,16 @@ const LEAST_PX = 280;
 /** As wide as a page gets, less its margins. */
 const MOST_PX = 1168;
 const MARGIN_PX = 40;
+const USUAL_TEXT_PX = 16;
 
-/** How wide the strips are about, px: what words may lie beside each other hangs on it. */
+/** How wide the strips are about, px at the usual size of text: what words may lie beside each other hangs on it. */
 function useStripWidth(): number {
-  const measure = () => Math.min(MOST_PX, Math.max(LEAST_PX, innerWidth - MARGIN_PX));
+  const measure = () => {
+    const px = Math.min(MOST_PX, Math.max(LEAST_PX, innerWidth - MARGIN_PX));
+    // Text twice as large leaves room for half as much of it.
+    const textPx = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
+    return (px * USUAL_TEXT_PX) / (textPx || USUAL_TEXT_PX);
+  };
   const [width, setWidth] = useState(measure);
   useEffect(() => {
     const turn = () => setWidth(measure());

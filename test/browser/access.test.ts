@@ -4,9 +4,9 @@ import type { AxeResults } from 'axe-core';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { needs } from '../house/needs.ts';
+import { allPages, furnish } from './all-pages.ts';
 import { launchBrowser, openPage, screens } from './browser.ts';
 import { type RunningDaemon, runDaemon } from './running-daemon.ts';
-import { rackWithCoat } from './shed-scene.ts';
 
 const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core'), 'utf8');
 
@@ -20,13 +20,7 @@ needs('chromium')(
     beforeAll(async () => {
       daemon = await runDaemon();
       browser = await launchBrowser();
-      ({
-        batch: { id: batchId },
-      } = await rackWithCoat(daemon, 'North rack', 60));
-      await rackWithCoat(daemon, 'South rack', 90);
-      await daemon.call('POST', 'places', { name: 'Spare rack', kind: 'rack' });
-      await daemon.send('farm/attic/temp_f', '70.7');
-      await daemon.publish('probe-7', 'air-temperature', [{ value: 18.2, at: Date.now() }]);
+      ({ batchId } = await furnish(daemon));
     });
 
     afterAll(async () => {
@@ -48,36 +42,12 @@ needs('chromium')(
       );
     }
 
-    const pages = [
-      { name: 'wall', path: () => '#/', ready: 'Ready to coat again' },
-      { name: 'batch', path: () => `#/batch/${batchId}`, ready: 'What the boards may do' },
-      { name: 'brush', path: () => '#/brush', ready: 'The hours ahead' },
-      { name: 'pot', path: () => '#/pot', ready: 'What to buy' },
-      { name: 'lock-up', path: () => '#/lock-up', ready: 'Print the card' },
-      { name: 'notices', path: () => '#/notices', ready: 'How they are told' },
-      { name: 'rack card', path: () => `#/print/rack?batchId=${batchId}`, ready: 'Felt dry' },
-      { name: 'door card', path: () => '#/print/door', ready: 'Before you lock up' },
-      { name: 'set-up', path: () => '#/setup', ready: 'probe-7' },
-      { name: 'topics', path: () => '#/topics', ready: 'looks like 21.5 °C' },
-      { name: 'rule', path: () => '#/topics/farm%2Fattic%2Ftemp_f', ready: 'It would take one' },
-      { name: 'round', path: () => '#/round', ready: 'The morning round' },
-      { name: 'steps', path: () => `#/batch/${batchId}/coating`, ready: 'Second coat' },
-      { name: 'more', path: () => '#/more', ready: 'The seasons' },
-      { name: 'access', path: () => '#/access', ready: 'Choose a PIN' },
-      { name: 'what comes', path: () => '#/ahead', ready: 'What this rests on' },
-      { name: 'report', path: () => `#/batch/${batchId}/report`, ready: 'What was recorded' },
-      { name: 'seasons', path: () => '#/season', ready: 'The model against your thumb' },
-      { name: 'routes', path: () => '#/api', ready: 'Start a batch' },
-      { name: 'cautions', path: () => '#/cautions', ready: 'Solvent vapour' },
-      { name: 'unknown', path: () => '#/attic', ready: 'No such page' },
-    ];
-
     for (const colorScheme of ['light', 'dark'] as const) {
-      for (const { name, path, ready } of pages) {
+      for (const { name, path, ready } of allPages) {
         it(`${name}, ${colorScheme}`, async () => {
           for (const screen of ['desk', 'phone'] as const) {
             const page = await openPage(browser, screens[screen], { colorScheme });
-            await page.goto(`${daemon.page}/${path()}`);
+            await page.goto(`${daemon.page}/${path(batchId)}`);
             await page.getByText(ready).first().waitFor();
             expect(await violations(page), screen).toEqual([]);
             await page.context().close();
