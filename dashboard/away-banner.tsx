@@ -1,5 +1,6 @@
 import { lengthOf } from './format/painters-time.ts';
 import { useReader } from './reader.ts';
+import { Said } from './said.tsx';
 import { useShed } from './shed-context.ts';
 
 /** Says loudly that the daemon is away or in trouble, and goes by itself when that is over. */
@@ -30,12 +31,14 @@ export function AwayBanner() {
       </div>
     );
   }
-  const doubt = overview?.doubts[0];
+  const doubt = overview?.doubtsSaid[0];
   if (overview !== null && doubt !== undefined) {
     return (
       <div class="away" role="alert">
         <p class="away-word">{overview.intake.refusing ? away.diskFull : away.lookAfter}</p>
-        <p>{doubt}</p>
+        <p>
+          <Said sentence={doubt} />
+        </p>
       </div>
     );
   }

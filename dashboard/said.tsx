@@ -1,9 +1,24 @@
+import { Fragment } from 'preact';
 import { type Told, useReader } from './reader.ts';
 
 /** A sentence of the daemon in the reader’s words; marked as English where it is known in no other. */
 export function Said({ sentence }: { sentence: Told }) {
   const said = useReader().say(sentence);
   return said === sentence.text ? <InEnglish text={said} /> : said;
+}
+
+/** Sentences of the daemon one after the other. */
+export function SaidAll({ sentences }: { sentences: readonly Told[] }) {
+  return (
+    <>
+      {sentences.map((sentence, i) => (
+        <Fragment key={`${sentence.code} ${sentence.text}`}>
+          {i > 0 && ' '}
+          <Said sentence={sentence} />
+        </Fragment>
+      ))}
+    </>
+  );
 }
 
 /**

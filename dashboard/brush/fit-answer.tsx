@@ -1,7 +1,7 @@
 import type { FitToBrush } from '../../daemon/contract/fit-to-brush.ts';
 import { plainList } from '../format/lists.ts';
 import { useReader } from '../reader.ts';
-import { InEnglish, Said } from '../said.tsx';
+import { Said } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 
 /** How the board is painted that the word stands on. */
@@ -34,7 +34,7 @@ export function FitAnswer({ fit }: { fit: FitToBrush }) {
       <section class={`fit-word ${fitSigns[fit.word]}`} aria-label={brush.now} aria-live="polite">
         <p class="fit-large">{brush.words[fit.word]}</p>
         <p>
-          <InEnglish text={fit.words} />
+          <Said sentence={fit.wordsSaid} />
         </p>
         <p class="fit-stop">
           {fit.stopBy === null ? null : (
@@ -44,7 +44,7 @@ export function FitAnswer({ fit }: { fit: FitToBrush }) {
                 : brush.stopBy(calendar.exact(Date.parse(fit.stopBy)))}{' '}
             </strong>
           )}
-          <InEnglish text={fit.stopBecause} />
+          <Said sentence={fit.stopBecauseSaid} />
         </p>
       </section>
       <section class="fit-reasons" aria-labelledby="reasons-title">

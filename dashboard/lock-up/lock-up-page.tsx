@@ -1,4 +1,3 @@
-import { Fragment } from 'preact';
 import { useCallback, useState } from 'preact/hooks';
 import type { LockUp } from '../../daemon/contract/lock-up.ts';
 import { ProblemNote } from '../forms/problem-note.tsx';
@@ -6,7 +5,7 @@ import { useSending } from '../forms/use-sending.ts';
 import { WhyClosed } from '../forms/write-frame.tsx';
 import { useReader } from '../reader.ts';
 import { printAddress } from '../router.ts';
-import { InEnglish, Said } from '../said.tsx';
+import { Said, SaidAll } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 
@@ -47,7 +46,7 @@ function LockUpList({ list, mayWrite, onTicked }: LockUpListProps) {
   return (
     <>
       <p class="lead">
-        {list.isCoatingDay ? <InEnglish text={list.because.join(' ')} /> : lockUp.noCoatingDay}
+        {list.isCoatingDay ? <SaidAll sentences={list.becauseSaid} /> : lockUp.noCoatingDay}
       </p>
       {list.lines.length > 0 && (
         <>
@@ -116,11 +115,11 @@ function LockUpEntry({ line, by, mayWrite, onTicked }: LockUpEntryProps) {
           onChange={(event) => void tick(event.currentTarget.checked)}
         />
         <span class="lock-up-title">
-          <InEnglish text={line.title} />
+          <Said sentence={line.titleSaid} />
         </span>
       </label>
       <p>
-        <InEnglish text={line.text} />
+        <Said sentence={line} />
       </p>
       {line.at !== null && (
         <p class="quiet">
@@ -155,14 +154,7 @@ function Tonight({ night }: { night: LockUp['night'] }) {
           </p>
           {place.atRisk.map((batch) => (
             <p key={batch.batchId} class="lock-up-risk">
-              {said.atRisk(
-                <strong>{batch.name}</strong>,
-                batch.reasons.map((reason) => (
-                  <Fragment key={reason.code}>
-                    <Said sentence={reason} />{' '}
-                  </Fragment>
-                )),
-              )}
+              {said.atRisk(<strong>{batch.name}</strong>, <SaidAll sentences={batch.reasons} />)}
             </p>
           ))}
           {place.atRisk.length === 0 && place.lowC !== null && <p class="quiet">{said.nothing}</p>}

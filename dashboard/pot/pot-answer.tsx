@@ -1,7 +1,7 @@
 import type { MixtureReply } from '../../daemon/contract/mixture.ts';
 import { useReader } from '../reader.ts';
 import { printAddress } from '../router.ts';
-import { InEnglish } from '../said.tsx';
+import { Said, SaidAll } from '../said.tsx';
 import { type PotQuery, sheetQuery } from './pot-query.ts';
 
 /** What goes into the pot: the marks on the stick first, then volumes and masses, then the rest. */
@@ -27,20 +27,20 @@ export function PotAnswer({ query, reply }: { query: PotQuery; reply: MixtureRep
         <p class={reply.enough.word === 'no' ? 'pot-short' : ''}>
           {said.enough(
             <strong>{said.enoughQuestion}</strong>,
-            <InEnglish text={reply.enough.words} />,
+            <Said sentence={reply.enough.wordsSaid} />,
           )}
         </p>
       )}
       {reply.boardsPerLitre !== null && <BoardsEach boards={reply.boardsPerLitre} />}
       <ol class="pot-steps">
-        {reply.steps.map((step) => (
-          <li key={step}>
-            <InEnglish text={step} />
+        {reply.stepsSaid.map((step) => (
+          <li key={step.code + step.text}>
+            <Said sentence={step} />
           </li>
         ))}
       </ol>
       <p class="footnote">
-        <InEnglish text={reply.keeping} />
+        <SaidAll sentences={reply.keepingSaid} />
       </p>
     </section>
   );
@@ -111,7 +111,7 @@ function Whole({ amounts }: Pick<MixtureReply, 'amounts'>) {
               {whole.densityFrom(
                 figures.asSet('densityKgPerL', amount.densityKgPerL),
                 <span class="quiet">
-                  (<InEnglish text={amount.densityFrom} />)
+                  (<Said sentence={amount.densityFromSaid} />)
                 </span>,
               )}
             </td>

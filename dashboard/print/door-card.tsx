@@ -1,7 +1,7 @@
 import { useCallback } from 'preact/hooks';
 import { ProblemNote } from '../forms/problem-note.tsx';
 import { useReader } from '../reader.ts';
-import { InEnglish } from '../said.tsx';
+import { Said } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 import { Sheet } from './sheet.tsx';
@@ -28,13 +28,13 @@ export function DoorCard() {
         <p class="door-card-name">{door.name}</p>
         <p>{door.when}</p>
         <ol>
-          {replied.reply.card.map(({ title, text }) => (
-            <li key={title}>
+          {replied.reply.card.map((line) => (
+            <li key={line.code + line.title}>
               {door.line(
                 <strong>
-                  <InEnglish text={title} />.
+                  <Said sentence={line.titleSaid} />.
                 </strong>,
-                <InEnglish text={text} />,
+                <Said sentence={line} />,
               )}
             </li>
           ))}
