@@ -6,6 +6,7 @@ import { createCalendar } from './format/calendar.ts';
 import { createLive } from './live.ts';
 import { keptEntries, keptReplies } from './offline/kept-store.ts';
 import { createOutbox } from './offline/outbox.ts';
+import { registerWorker } from './offline/register-worker.ts';
 import { sendWhenPossible } from './offline/send-when-possible.ts';
 import { createReaderChoice, keptChoice, type ReaderChoice } from './reader-choice.ts';
 import { ReaderProvider } from './reader-provider.tsx';
@@ -45,6 +46,7 @@ const outbox = createOutbox({
   after: (ms, act) => void setTimeout(act, ms),
 });
 sendWhenPossible(outbox, live);
+registerWorker();
 const root = document.getElementById('app');
 void start();
 

@@ -1,10 +1,50 @@
-import { defineConfig } from 'vite';
+import { defineConfig, type Plugin } from 'vite';
+
+/** What is served beside the bundle, from `public`. */
+const publicFiles = [
+  'mark.svg',
+  'app.webmanifest',
+  'icon-180.png',
+  'icon-192.png',
+  'icon-512.png',
+] as const;
+
+/**
+ * Tells the service worker which files make up this build, and a mark that differs with any of them.
+ * A few lines: libraries for this bring their own caching rules and some hundred packages.
+ */
+function shellOfWorker(): Plugin {
+  return {
+    name: 'boardcure-shell',
+    enforce: 'post',
+    async generateBundle(_, bundle) {
+      const worker = bundle['sw.js'];
+      if (worker?.type !== 'chunk') throw new Error('the service worker was not built');
+      const contents = Object.values(bundle)
+        .map((file) => `${file.fileName}\n${file.type === 'chunk' ? file.code : file.source}`)
+        .sort();
+      const digest = await crypto.subtle.digest(
+        'SHA-256',
+        new TextEncoder().encode(contents.join('\n')),
+      );
+      const mark = [...new Uint8Array(digest.slice(0, 8))]
+        .map((byte) => byte.toString(16).padStart(2, '0'))
+        .join('');
+      // The page itself is known by the folder that it is in.
+      const files = ['', ...Object.keys(bundle), ...publicFiles].filter(
+        (file) => file !== 'sw.js' && file !== 'index.html',
+      );
+      worker.code = `const SHELL_FILES=${JSON.stringify(files)},SHELL_VERSION=${JSON.stringify(mark)};${worker.code}`;
+    },
+  };
+}
 
 export default defineConfig({
   root: new URL('.', import.meta.url).pathname,
   // Relative, so that the pages may be served from any folder.
   base: './',
   publicDir: 'public',
+  plugins: [shellOfWorker()],
   // Never the slower development form of JSX, whatever NODE_ENV says.
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact', development: false } },
   build: {
@@ -15,5 +55,15 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     // A data: address would break the Content-Security-Policy `default-src 'self'`.
     assetsInlineLimit: 0,
+    rolldownOptions: {
+      input: {
+        index: new URL('index.html', import.meta.url).pathname,
+        sw: new URL('offline/service-worker.ts', import.meta.url).pathname,
+      },
+      output: {
+        // Under a fixed name in the folder of the page, so that its scope is all of it.
+        entryFileNames: ({ name }) => (name === 'sw' ? 'sw.js' : 'assets/[name]-[hash].js'),
+      },
+    },
   },
 });

@@ -44,6 +44,10 @@ export async function openPage(
     locale?: string;
     extraHTTPHeaders?: Record<string, string>;
     faults?: string[];
+    /** Only a test of the service worker wants one: it fetches all files of the app. */
+    serviceWorkers?: 'allow';
+    permissions?: string[];
+    hasTouch?: boolean;
   } = {},
 ): Promise<Page> {
   const { faults, ...given } = look;
@@ -51,6 +55,7 @@ export async function openPage(
     viewport: screen,
     locale: 'en-GB',
     timezoneId: noonZone(new Date().getUTCHours()),
+    serviceWorkers: 'block',
     ...given,
   });
   const page = await context.newPage();
