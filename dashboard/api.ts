@@ -4,6 +4,13 @@ import type { RouteName, RouteReply, RouteSend, Routes } from '../daemon/contrac
 /** Method and path of what this page uses; the compiler holds them to the contract. */
 const addresses = {
   overview: { method: 'GET', path: '/api/v1/overview' },
+  readSite: { method: 'GET', path: '/api/v1/site' },
+  changeSite: { method: 'PATCH', path: '/api/v1/site' },
+  readSimulatedShed: { method: 'GET', path: '/api/v1/simulated-shed' },
+  startSimulatedShed: { method: 'POST', path: '/api/v1/simulated-shed' },
+  stopSimulatedShed: { method: 'DELETE', path: '/api/v1/simulated-shed' },
+  listRecords: { method: 'GET', path: '/api/v1/records' },
+  listSettings: { method: 'GET', path: '/api/v1/settings' },
   changePlace: { method: 'PATCH', path: '/api/v1/places/:id' },
   createPlace: { method: 'POST', path: '/api/v1/places' },
   listSensors: { method: 'GET', path: '/api/v1/sensors' },

@@ -1,12 +1,13 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { PinDialog } from './access/pin-dialog.tsx';
 import { AwayBanner } from './away-banner.tsx';
+import { focusHeading } from './focus.ts';
 import { later } from './later.tsx';
 import { WaitingBar } from './offline/waiting-bar.tsx';
 import { PageFoot } from './page-foot.tsx';
 import { PageHead } from './page-head.tsx';
 import { useReader } from './reader.ts';
-import { type Page, pageOf } from './router.ts';
+import { type Page, pageKey, pageOf } from './router.ts';
 import { useShed } from './shed-context.ts';
 import { WallPage } from './wall/wall-page.tsx';
 
@@ -16,6 +17,13 @@ const CautionsPage = later(async () => (await import('./cautions/cautions-page.t
 const MorePage = later(async () => (await import('./more/more-page.tsx')).MorePage);
 const WaitingPage = later(async () => (await import('./offline/waiting-page.tsx')).WaitingPage);
 const SetupPage = later(async () => (await import('./setup/setup-page.tsx')).SetupPage);
+const FirstRunPage = later(
+  async () => (await import('./first-run/first-run-page.tsx')).FirstRunPage,
+);
+const RecordsPage = later(async () => (await import('./records/records-page.tsx')).RecordsPage);
+const SettingsPage = later(
+  async () => (await import('./settings-page/settings-page.tsx')).SettingsPage,
+);
 const CoatingPage = later(async () => (await import('./trade/coating-page.tsx')).CoatingPage);
 const RoundPage = later(async () => (await import('./trade/round-page.tsx')).RoundPage);
 const BrushPage = later(async () => (await import('./brush/brush-page.tsx')).BrushPage);
@@ -34,8 +42,13 @@ export function App() {
   const named = usePage();
   // Where looking needs a log-in there is nothing else to show.
   const page: Page = useShed().live.isLocked.value ? { kind: 'access' } : named;
+  const { frame } = useReader().words;
+  useHeadingFocus(pageKey(page));
   return (
     <div class={`app app-${page.kind}`}>
+      <button type="button" class="skip-link" onClick={() => focusHeading()}>
+        {frame.skip}
+      </button>
       <AwayBanner />
       <WaitingBar />
       <PageHead page={page} />
@@ -74,6 +87,12 @@ function Shown({ page }: { page: Page }) {
       return <PrintPage sheet={page.sheet} given={page.given} />;
     case 'setup':
       return <SetupPage />;
+    case 'first-run':
+      return <FirstRunPage step={page.step} />;
+    case 'records':
+      return <RecordsPage given={page.given} />;
+    case 'settings':
+      return <SettingsPage section={page.section} />;
     case 'topics':
       return <TopicsPage key={page.from} from={page.from} />;
     case 'access':
@@ -99,6 +118,16 @@ function UnknownPage({ path }: { path: string }) {
       <p>{frame.nothingAt(<code>#{path}</code>, <a href="#/">{frame.toTheWall}</a>)}</p>
     </main>
   );
+}
+
+/** After another page has come up the focus is at its heading; at the first one it stays where it is. */
+function useHeadingFocus(key: string): void {
+  const before = useRef(key);
+  useEffect(() => {
+    if (before.current === key) return;
+    before.current = key;
+    return focusHeading();
+  }, [key]);
 }
 
 function usePage(): Page {

@@ -30,6 +30,7 @@ import './styles/report.css';
 import './styles/topics.css';
 import './styles/trade.css';
 import './styles/offline.css';
+import './styles/desk.css';
 import { keepTheme } from './theme.ts';
 
 keepTheme(document.documentElement);

@@ -23,7 +23,7 @@ export function PageHead({ page }: { page: Page }) {
   const { words, calendar, figures } = useReader();
   const { frame } = words;
   const overview = live.overview.value;
-  const site = overview?.site ?? 'Boardcure';
+  const site = overview?.siteName ?? overview?.site ?? 'Boardcure';
   const title = pageTitle(page, overview, frame);
   useEffect(() => {
     document.title = title;

@@ -1,3 +1,5 @@
+import { type FirstRunStep, firstRunSteps } from './first-run/steps.ts';
+
 /** The pages, as the part of the address after `#` names them. */
 export type Page =
   | { readonly kind: 'wall' }
@@ -13,6 +15,10 @@ export type Page =
   | { readonly kind: 'notices' }
   | { readonly kind: 'print'; readonly sheet: PrintSheet; readonly given: URLSearchParams }
   | { readonly kind: 'setup' }
+  /** Without a step: where it was left. */
+  | { readonly kind: 'first-run'; readonly step: FirstRunStep | null }
+  | { readonly kind: 'records'; readonly given: URLSearchParams }
+  | { readonly kind: 'settings'; readonly section: string | null }
   /** `from`: a topic that a rule is to be written for. */
   | { readonly kind: 'topics'; readonly from: string | null }
   | { readonly kind: 'access' }
@@ -48,6 +54,15 @@ export function pageOf(hash: string): Page {
   }
   if (path === '/ahead') return { kind: 'ahead' };
   if (path === '/setup') return { kind: 'setup' };
+  const run = /^\/first-run(?:\/([^/]+))?$/.exec(path);
+  const step = firstRunSteps.find((one) => one === run?.[1]);
+  if (run && (step || run[1] === undefined)) return { kind: 'first-run', step: step ?? null };
+  const records = /^\/records(?:\?(.*))?$/.exec(path);
+  if (records) return { kind: 'records', given: new URLSearchParams(records[1] ?? '') };
+  const section = /^\/settings(?:\/([^/]+))?$/.exec(path);
+  if (section) {
+    return { kind: 'settings', section: section[1] ? plainText(section[1]) : null };
+  }
   const topic = /^\/topics(?:\/([^/]+))?$/.exec(path);
   if (topic) return { kind: 'topics', from: topic[1] ? plainText(topic[1]) : null };
   if (path === '/access') return { kind: 'access' };
@@ -56,6 +71,24 @@ export function pageOf(hash: string): Page {
   if (path === '/api') return { kind: 'api' };
   if (path === '/cautions') return { kind: 'cautions' };
   return { kind: 'unknown', path };
+}
+
+/** Names what is one page to a reader: another filter or section of a list is no other page. */
+export function pageKey(page: Page): string {
+  switch (page.kind) {
+    case 'batch':
+    case 'report':
+    case 'coating':
+      return `${page.kind} ${page.id}`;
+    case 'first-run':
+      return `${page.kind} ${page.step ?? ''}`;
+    case 'print':
+      return `${page.kind} ${page.sheet}`;
+    case 'topics':
+      return `${page.kind} ${page.from ?? ''}`;
+    default:
+      return page.kind;
+  }
 }
 
 /** The address of a batch’s report. */
@@ -94,6 +127,22 @@ export function printAddress(
 /** The address of a batch’s page. */
 export function batchAddress(id: string): string {
   return `#/batch/${encodeURIComponent(id)}`;
+}
+
+/** The address of a screen of the first run; without a step, where it was left. */
+export function firstRunAddress(step?: FirstRunStep): string {
+  return step === undefined ? '#/first-run' : `#/first-run/${step}`;
+}
+
+/** The address of the records that fit; what is empty is left out. */
+export function recordsAddress(given: Readonly<Record<string, string>> = {}): string {
+  const said = Object.entries(given).filter(([, value]) => value !== '');
+  return said.length === 0 ? '#/records' : `#/records?${new URLSearchParams(said)}`;
+}
+
+/** The address of one section of the settings. */
+export function settingsAddress(section: string): string {
+  return `#/settings/${encodeURIComponent(section)}`;
 }
 
 /** The address of the page on which a rule for a topic is written. */

@@ -1,26 +1,27 @@
+import { useReader } from '../reader.ts';
 import { ReaderForm } from './reader-form.tsx';
 
 const doors = [
-  { address: '#/season', words: 'The seasons', says: 'What became of the coats so far' },
-  {
-    address: '#/topics',
-    words: 'Sensors of other makes',
-    says: 'Messages that nobody knows yet, and the rules that turn them into readings',
-  },
-  { address: '#/cautions', words: 'Cautions', says: 'Rags, vapour, dust, lead and heaters' },
-  { address: '#/api', words: 'API', says: 'Every route, for whoever writes programs' },
+  { address: '#/records', name: 'records' },
+  { address: '#/season', name: 'season' },
+  { address: '#/settings', name: 'settings' },
+  { address: '#/topics', name: 'topics' },
+  { address: '#/first-run', name: 'firstRun' },
+  { address: '#/cautions', name: 'cautions' },
+  { address: '#/api', name: 'api' },
 ] as const;
 
 /** The doors that are seldom opened. */
 export function MorePage() {
+  const { more } = useReader().words;
   return (
     <main class="page more-page">
-      <h1>More</h1>
+      <h1>{more.title}</h1>
       <ul class="doors">
-        {doors.map(({ address, words, says }) => (
+        {doors.map(({ address, name }) => (
           <li key={address}>
-            <a href={address}>{words}</a>
-            <p>{says}</p>
+            <a href={address}>{more.doors[name].name}</a>
+            <p>{more.doors[name].says}</p>
           </li>
         ))}
       </ul>

@@ -1,5 +1,6 @@
+import type { ComponentChildren } from 'preact';
 import { useCallback, useState } from 'preact/hooks';
-import type { BatchSummary, Species } from '../../daemon/contract/batch.ts';
+import type { BatchSummary, NewBatch, Species } from '../../daemon/contract/batch.ts';
 import type { Overview } from '../../daemon/contract/overview.ts';
 import type { Plan, Surface } from '../../daemon/contract/plan.ts';
 import type { Trade } from '../../daemon/contract/trade.ts';
@@ -8,32 +9,33 @@ import { SelectField, TextField } from '../forms/field.tsx';
 import { numberOf, textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
-import { batchAddress } from '../router.ts';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
-import { speciesWords, surfaceWords } from '../words/thing-words.ts';
 import { BoardSize, type Size } from './board-size.tsx';
+import { optionsOf } from './options.ts';
 import { TimberFields, timberOf } from './timber-fields.tsx';
-
-const species = Object.entries(speciesWords) as [Species, string][];
-const surfaces = Object.entries(surfaceWords) as [Surface, string][];
 
 interface BatchFormProps {
   places: Overview['places'];
   plans: readonly Plan[];
   /** Those there are already: the newest is the start for the next. */
   batches: readonly BatchSummary[];
-  onStarted: () => void;
+  /** Where the boards lie unless they say otherwise; that of the last batch when left out. */
+  placeId?: string;
+  /** Only what there has to be; the rest is folded away. */
+  isBrief?: boolean;
+  onStarted: (batchId: string) => void;
 }
 
-/** Starts a batch and goes to its page; “same as last batch” is where it begins. */
+/** Starts a batch; “same as last batch” is where it begins. */
 export function BatchForm(props: BatchFormProps) {
   const { api } = useShed();
   const { replied } = useReply(useCallback(() => api.call('trade', {}), [api]));
   const last = [...props.batches].sort((a, b) => b.createdAt.localeCompare(a.createdAt))[0] ?? null;
   // Begun anew once the last batch is known, so that its figures stand in the fields.
   return (
-    <NewBatch
+    <NewBatchForm
       key={last?.id ?? 'first'}
       {...props}
       last={last}
@@ -44,8 +46,10 @@ export function BatchForm(props: BatchFormProps) {
 
 type NewBatchProps = BatchFormProps & { last: BatchSummary | null; trade: Trade | null };
 
-function NewBatch({ places, plans, last, trade, onStarted }: NewBatchProps) {
+function NewBatchForm({ places, plans, last, trade, placeId, isBrief, onStarted }: NewBatchProps) {
   const { api, live } = useShed();
+  const { words } = useReader();
+  const said = words.setup.batch;
   const sending = useSending();
   const [surface, setSurface] = useState<Surface>(last?.surface ?? 'sawn');
   const [size, setSize] = useState<Size>({
@@ -56,90 +60,103 @@ function NewBatch({ places, plans, last, trade, onStarted }: NewBatchProps) {
   const { problem } = sending;
 
   async function start(form: FormData): Promise<void> {
-    const planId = textOf(form, 'planId');
     const batch = await sending.send((id) =>
-      api.call('createBatch', {
-        body: {
-          id,
-          name: textOf(form, 'name'),
-          placeId: textOf(form, 'placeId'),
-          species: textOf(form, 'species') as Species,
-          surface,
-          boards: {
-            count: numberOf(form, 'count'),
-            lengthMm: numberOf(form, 'lengthMm'),
-            widthMm: numberOf(form, 'widthMm'),
-            thicknessMm: numberOf(form, 'thicknessMm'),
-          },
-          ...(planId === '' ? {} : { planId }),
-          ...timberOf(form),
-        },
-      }),
+      api.call('createBatch', { body: { id, ...batchOf(form, surface) } }),
     );
     if (batch === null) return;
-    onStarted();
     await live.refresh();
-    location.hash = batchAddress(batch.id);
+    onStarted(batch.id);
   }
 
   const forSurface = plans.filter((plan) => plan.surface === surface);
+  const lies = placeId ?? last?.placeId;
   return (
     <WriteFrame problem={problem} busy={sending.busy} onSend={start}>
-      {last !== null && (
-        <p class="quiet">Same timber and size as “{last.name}”, until you say otherwise.</p>
-      )}
+      {last !== null && <p class="quiet">{said.asLast(last.name)}</p>}
       <TextField
-        label="Name"
+        label={said.name}
         name="name"
         pointer="/name"
         problem={problem}
-        hint="What the boards are for, for example South gable"
+        hint={said.nameHint}
       />
-      <SelectField label="Where the boards lie" name="placeId" pointer="/placeId" problem={problem}>
+      <SelectField label={said.where} name="placeId" pointer="/placeId" problem={problem}>
         {places.map((place) => (
-          <option key={place.id} value={place.id} selected={place.id === last?.placeId}>
+          <option key={place.id} value={place.id} selected={place.id === lies}>
             {place.name}
           </option>
         ))}
       </SelectField>
       <Choice
-        legend="Surface"
+        legend={said.surface}
         name="surface"
-        options={surfaces.map(([value, words]) => ({ value, words }))}
+        options={optionsOf(words.things.surfaces)}
         value={surface}
         onChange={setSurface}
       />
-      <SelectField label="Timber" name="species" pointer="/species" problem={problem}>
-        {species.map(([value, words]) => (
+      <SelectField label={said.timber} name="species" pointer="/species" problem={problem}>
+        {optionsOf(words.things.species).map(({ value, words: name }) => (
           <option key={value} value={value} selected={value === last?.species}>
-            {words}
+            {name}
           </option>
         ))}
       </SelectField>
       <TextField
-        label="Boards"
+        label={said.boards}
         name="count"
         kind="number"
         pointer="/boards/count"
         problem={problem}
       />
       <BoardSize trade={trade} size={size} onSize={setSize} problem={problem} />
-      <SelectField label="Coating plan" name="planId" pointer="/planId" problem={problem}>
-        <option value="">the usual one</option>
-        {forSurface.map((plan) => (
-          <option key={plan.id} value={plan.id} selected={plan.id === last?.planId}>
-            {plan.name}
-          </option>
-        ))}
-      </SelectField>
-      <TimberFields
-        last={last?.timber ?? null}
-        problem={problem}
-        leadCaution={trade?.leadCaution ?? null}
-      />
+      <Folded isFolded={isBrief === true}>
+        <SelectField label={said.plan} name="planId" pointer="/planId" problem={problem}>
+          <option value="">{said.usualPlan}</option>
+          {forSurface.map((plan) => (
+            <option key={plan.id} value={plan.id} selected={plan.id === last?.planId}>
+              {plan.name}
+            </option>
+          ))}
+        </SelectField>
+        <TimberFields
+          last={last?.timber ?? null}
+          problem={problem}
+          leadCaution={trade?.leadCaution ?? null}
+        />
+      </Folded>
       <button type="submit" class="button button-main">
-        Start the batch
+        {said.start}
       </button>
     </WriteFrame>
   );
+}
+
+/** What can be said later too; closed at first where it is folded. */
+function Folded({ isFolded, children }: { isFolded: boolean; children: ComponentChildren }) {
+  const { more } = useReader().words.setup.batch;
+  if (!isFolded) return <>{children}</>;
+  return (
+    <details class="more">
+      <summary>{more}</summary>
+      <div class="when-field">{children}</div>
+    </details>
+  );
+}
+
+function batchOf(form: FormData, surface: Surface): NewBatch {
+  const planId = textOf(form, 'planId');
+  return {
+    name: textOf(form, 'name'),
+    placeId: textOf(form, 'placeId'),
+    species: textOf(form, 'species') as Species,
+    surface,
+    boards: {
+      count: numberOf(form, 'count'),
+      lengthMm: numberOf(form, 'lengthMm'),
+      widthMm: numberOf(form, 'widthMm'),
+      thicknessMm: numberOf(form, 'thicknessMm'),
+    },
+    ...(planId === '' ? {} : { planId }),
+    ...timberOf(form),
+  };
 }

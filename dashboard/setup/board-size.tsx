@@ -1,8 +1,9 @@
 import type { Problem } from '../../daemon/contract/problem.ts';
 import type { Trade } from '../../daemon/contract/trade.ts';
-import { TextField } from '../forms/field.tsx';
+import { MeasureField } from '../forms/measure-field.tsx';
+import { useReader } from '../reader.ts';
 
-/** As it is typed. */
+/** Metric, as text. */
 export interface Size {
   readonly lengthMm: string;
   readonly widthMm: string;
@@ -16,19 +17,21 @@ interface BoardSizeProps {
   problem: Problem | null;
 }
 
-/** The size of a board: one tap for those in stock, or typed. */
+/** The size of a board: one tap for those in stock, or typed in the reader’s units. */
 export function BoardSize({ trade, size, onSize, problem }: BoardSizeProps) {
+  const { words, figures } = useReader();
+  const { batch } = words.setup;
   return (
     <div class="when-field">
       {trade !== null && (
         <>
           <fieldset class="choice">
-            <legend>Sizes in stock</legend>
+            <legend>{batch.sizesInStock}</legend>
             <div class="size-row">
               {trade.stockSizes.map(({ widthMm, thicknessMm }) => (
                 <SizeButton
                   key={`${widthMm} ${thicknessMm}`}
-                  words={`${thicknessMm} × ${widthMm}`}
+                  words={`${figures.bare('lengthMm', thicknessMm)} × ${figures.bare('lengthMm', widthMm)}`}
                   chosen={
                     size.widthMm === String(widthMm) && size.thicknessMm === String(thicknessMm)
                   }
@@ -44,12 +47,12 @@ export function BoardSize({ trade, size, onSize, problem }: BoardSizeProps) {
             </div>
           </fieldset>
           <fieldset class="choice">
-            <legend>Lengths</legend>
+            <legend>{batch.lengths}</legend>
             <div class="size-row">
               {trade.stockLengthsMm.map((lengthMm) => (
                 <SizeButton
                   key={lengthMm}
-                  words={`${lengthMm / 1000} m`}
+                  words={figures.measure('lengthM', lengthMm / 1000)}
                   chosen={size.lengthMm === String(lengthMm)}
                   onTap={() => onSize({ ...size, lengthMm: String(lengthMm) })}
                 />
@@ -61,17 +64,16 @@ export function BoardSize({ trade, size, onSize, problem }: BoardSizeProps) {
       <div class="field-grid field-grid-three">
         {(
           [
-            ['lengthMm', 'Length'],
-            ['widthMm', 'Width'],
-            ['thicknessMm', 'Thickness'],
+            ['lengthMm', batch.length],
+            ['widthMm', batch.width],
+            ['thicknessMm', batch.thickness],
           ] as const
         ).map(([name, label]) => (
-          <TextField
+          <MeasureField
             key={`${name} ${size[name]}`}
             label={label}
             name={name}
-            kind="number"
-            unit="mm"
+            measure="lengthMm"
             value={size[name]}
             pointer={`/boards/${name}`}
             problem={problem}

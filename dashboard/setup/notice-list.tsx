@@ -1,20 +1,23 @@
 import type { Overview } from '../../daemon/contract/overview.ts';
-import { agoWords } from '../format/painters-time.ts';
+import { agoOf } from '../format/painters-time.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { mayTry } from '../forms/write-frame.tsx';
+import { useReader } from '../reader.ts';
+import { InEnglish } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 
 type Notice = Overview['notices'][number];
 
 /** What wants attention and was not yet seen. */
 export function NoticeList({ overview }: { overview: Overview }) {
+  const { attention } = useReader().words.setup;
   const open = overview.notices.filter(
     (notice) => notice.clearedAt === null && notice.seenAt === null,
   );
   if (open.length === 0) return null;
   return (
     <section class="notices" aria-labelledby="notice-title">
-      <h2 id="notice-title">What wants attention</h2>
+      <h2 id="notice-title">{attention.title}</h2>
       <ul>
         {open.map((notice) => (
           <NoticeEntry key={notice.id} notice={notice} mayWrite={mayTry(overview)} />
@@ -26,6 +29,7 @@ export function NoticeList({ overview }: { overview: Overview }) {
 
 function NoticeEntry({ notice, mayWrite }: { notice: Notice; mayWrite: boolean }) {
   const { api, live } = useShed();
+  const { words } = useReader();
   const sending = useSending();
 
   async function seen(): Promise<void> {
@@ -37,8 +41,10 @@ function NoticeEntry({ notice, mayWrite }: { notice: Notice; mayWrite: boolean }
 
   return (
     <li>
-      <p>{notice.text}</p>
-      <p class="quiet">{agoWords(Date.parse(notice.raisedAt), live.now.value)}</p>
+      <p>
+        <InEnglish text={notice.text} />
+      </p>
+      <p class="quiet">{words.times.ago(agoOf(Date.parse(notice.raisedAt), live.now.value))}</p>
       {mayWrite && (
         <button
           type="button"
@@ -46,7 +52,7 @@ function NoticeEntry({ notice, mayWrite }: { notice: Notice; mayWrite: boolean }
           disabled={sending.busy}
           onClick={() => void seen()}
         >
-          Seen
+          {words.setup.attention.seen}
         </button>
       )}
     </li>

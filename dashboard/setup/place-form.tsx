@@ -1,22 +1,28 @@
 import { useState } from 'preact/hooks';
 import type { Overview } from '../../daemon/contract/overview.ts';
 import type { NewPlace, PlaceKind } from '../../daemon/contract/place.ts';
+import type { Problem } from '../../daemon/contract/problem.ts';
 import { Choice } from '../forms/choice.tsx';
 import { SelectField, TextField } from '../forms/field.tsx';
+import { MeasureField } from '../forms/measure-field.tsx';
 import { optionalNumberOf, textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
-import { placeKindWords } from '../words/thing-words.ts';
+import { optionsOf } from './options.ts';
+import { RoomSize, volumeOf } from './room-size.tsx';
 
 const kinds: readonly PlaceKind[] = ['rack', 'room', 'wall', 'outdoors'];
 
 /** Makes a place. */
 export function PlaceForm({ places }: { places: Overview['places'] }) {
   const { api, live } = useShed();
+  const { words } = useReader();
+  const said = words.setup.place;
   const sending = useSending();
   const [kind, setKind] = useState<PlaceKind>('rack');
-  const [said, setSaid] = useState('');
+  const [done, setDone] = useState('');
 
   async function make(form: FormData, element: HTMLFormElement): Promise<void> {
     const place = await sending.send((id) =>
@@ -24,7 +30,7 @@ export function PlaceForm({ places }: { places: Overview['places'] }) {
     );
     if (place === null) return;
     element.reset();
-    setSaid(`${place.name} is there.`);
+    setDone(said.made(place.name));
     await live.refresh();
   }
 
@@ -33,22 +39,22 @@ export function PlaceForm({ places }: { places: Overview['places'] }) {
   return (
     <WriteFrame problem={problem} busy={sending.busy} onSend={make}>
       <Choice
-        legend="What is it"
+        legend={said.kind}
         name="kind"
-        options={kinds.map((value) => ({ value, words: placeKindWords[value] }))}
+        options={kinds.map((value) => ({ value, words: words.things.placeKinds[value] }))}
         value={kind}
         onChange={setKind}
       />
       <TextField
-        label="Name"
+        label={said.name}
         name="name"
         pointer="/name"
         problem={problem}
-        hint="As it is called in the shed, for example North rack"
+        hint={said.nameHint}
       />
       {kind === 'rack' && (
-        <SelectField label="In which room" name="within" pointer="/within" problem={problem}>
-          <option value="">in none</option>
+        <SelectField label={said.within} name="within" pointer="/within" problem={problem}>
+          <option value="">{said.inNone}</option>
           {around.map((place) => (
             <option key={place.id} value={place.id}>
               {place.name}
@@ -60,84 +66,76 @@ export function PlaceForm({ places }: { places: Overview['places'] }) {
       {kind === 'room' && <RoomSize problem={problem} />}
       {kind === 'wall' && <WallFacing problem={problem} />}
       <button type="submit" class="button button-main">
-        Make the place
+        {said.make}
       </button>
       <p class="action-said" role="status">
-        {said}
+        {done}
       </p>
     </WriteFrame>
   );
 }
 
-function RackTakes({ problem }: Pick<Parameters<typeof TextField>[0], 'problem'>) {
+interface RackTakesProps {
+  problem: Problem | null;
+  /** Metric, as text; empty for none. */
+  capacityM?: string;
+  capacityBoards?: string;
+}
+
+/** How much lies on a rack, by length or by number. */
+export function RackTakes({ problem, capacityM = '', capacityBoards = '' }: RackTakesProps) {
+  const { place } = useReader().words.setup;
   return (
     <>
       <div class="field-grid">
-        <TextField
-          label="Takes"
+        <MeasureField
+          label={place.takes}
           name="capacityM"
-          kind="number"
-          unit="m of boards"
+          measure="lengthM"
+          value={capacityM}
           pointer="/capacityM"
           problem={problem}
         />
         <TextField
-          label="Or so many"
+          label={place.takesBoards}
           name="capacityBoards"
           kind="number"
-          unit="boards"
+          value={capacityBoards}
           pointer="/capacityBoards"
           problem={problem}
         />
       </div>
-      <p class="field-hint">
-        All shelves together. With both the tighter counts; with neither it never says that it is
-        full.
-      </p>
+      <p class="field-hint">{place.takesHint}</p>
     </>
   );
 }
 
-function RoomSize({ problem }: Pick<Parameters<typeof TextField>[0], 'problem'>) {
-  return (
-    <div class="field-grid field-grid-three">
-      <TextField label="Length" name="length" kind="number" unit="m" pointer="" problem={null} />
-      <TextField label="Width" name="width" kind="number" unit="m" pointer="" problem={null} />
-      <TextField
-        label="Height"
-        name="height"
-        kind="number"
-        unit="m"
-        pointer="/volumeM3"
-        problem={problem}
-      />
-    </div>
-  );
-}
-
-function WallFacing({ problem }: Pick<Parameters<typeof TextField>[0], 'problem'>) {
+function WallFacing({ problem }: { problem: Problem | null }) {
+  const { setup } = useReader().words;
+  const { place } = setup;
   return (
     <div class="field-grid">
-      <SelectField label="Facing" name="facing" pointer="/facing" problem={problem}>
-        <option value="">not said</option>
-        <option value="north">North</option>
-        <option value="east">East</option>
-        <option value="south">South</option>
-        <option value="west">West</option>
+      <SelectField label={place.facing} name="facing" pointer="/facing" problem={problem}>
+        <option value="">{setup.notSaid}</option>
+        {optionsOf(place.facings).map(({ value, words }) => (
+          <option key={value} value={value}>
+            {words}
+          </option>
+        ))}
       </SelectField>
-      <SelectField label="Stands" name="exposure" pointer="/exposure" problem={problem}>
-        <option value="">not said</option>
-        <option value="open">open to weather</option>
-        <option value="under-eaves">under eaves</option>
-        <option value="shade">in the shade</option>
+      <SelectField label={place.stands} name="exposure" pointer="/exposure" problem={problem}>
+        <option value="">{setup.notSaid}</option>
+        {optionsOf(place.exposures).map(({ value, words }) => (
+          <option key={value} value={value}>
+            {words}
+          </option>
+        ))}
       </SelectField>
     </div>
   );
 }
 
 function placeOf(form: FormData, kind: PlaceKind): NewPlace {
-  const sides = ['length', 'width', 'height'].map((name) => optionalNumberOf(form, name));
-  const measured = sides.filter((side) => side !== null);
   const within = textOf(form, 'within');
   const capacityM = optionalNumberOf(form, 'capacityM');
   const capacityBoards = optionalNumberOf(form, 'capacityBoards');
@@ -149,10 +147,7 @@ function placeOf(form: FormData, kind: PlaceKind): NewPlace {
     ...(within === '' ? {} : { within }),
     ...(capacityM === null ? {} : { capacityM }),
     ...(capacityBoards === null ? {} : { capacityBoards }),
-    // A room measured by half has no volume: NaN is sent as null, so it is left out instead.
-    ...(measured.length === 3
-      ? { volumeM3: measured.reduce((volume, side) => volume * side, 1) }
-      : {}),
+    ...volumeOf(form),
     ...(facing === '' ? {} : { facing }),
     ...(exposure === '' ? {} : { exposure }),
   };

@@ -1,38 +1,47 @@
 import { useState } from 'preact/hooks';
 import type { OverviewPlace } from '../../daemon/contract/overview.ts';
 import type { PlaceChange } from '../../daemon/contract/place.ts';
+import { closesOnEscape } from '../forms/escape.ts';
 import { TextField } from '../forms/field.tsx';
+import { MeasureField } from '../forms/measure-field.tsx';
 import { optionalNumberOf, textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
-import { placeKindWords } from '../words/thing-words.ts';
+import { RackTakes } from './place-form.tsx';
 
 /** The places there are; each can be renamed, and told better what it takes or holds. */
 export function PlaceList({ places }: { places: readonly OverviewPlace[] }) {
+  const { words } = useReader();
+  const said = words.setup.places;
   const [open, setOpen] = useState<string | null>(null);
+  const close = () => setOpen(null);
   if (places.length === 0) return null;
   return (
     <details class="more">
-      <summary>
-        {places.length} {places.length === 1 ? 'place' : 'places'}, to change
-      </summary>
+      <summary>{said.toChange(places.length)}</summary>
       <ul>
         {places.map((place) => (
-          <li key={place.id} class="sensor">
+          <li
+            key={place.id}
+            class="sensor"
+            onKeyDown={open === place.id ? closesOnEscape(close, `change-${place.id}`) : undefined}
+          >
             <h3>
-              {place.name} <small class="ahead-small">{placeKindWords[place.kind]}</small>
+              {place.name} <small class="ahead-small">{words.things.placeKinds[place.kind]}</small>
             </h3>
             <button
               type="button"
+              id={`change-${place.id}`}
               class="button button-quiet"
               aria-expanded={open === place.id}
-              aria-label={`Change ${place.name}`}
+              aria-label={said.changeIt(place.name)}
               onClick={() => setOpen(open === place.id ? null : place.id)}
             >
-              Change
+              {said.change}
             </button>
-            {open === place.id && <ChangeForm place={place} onChanged={() => setOpen(null)} />}
+            {open === place.id && <ChangeForm place={place} onChanged={close} />}
           </li>
         ))}
       </ul>
@@ -42,10 +51,19 @@ export function PlaceList({ places }: { places: readonly OverviewPlace[] }) {
 
 function ChangeForm({ place, onChanged }: { place: OverviewPlace; onChanged: () => void }) {
   const { api, live } = useShed();
+  const { setup } = useReader().words;
   const sending = useSending();
   const { problem } = sending;
+  // What the form began with: somebody else may change the place while it is open.
+  const [before, setBefore] = useState(place);
+  const [wasChanged, setWasChanged] = useState(false);
 
   async function change(form: FormData): Promise<void> {
+    if (!isSame(before, place)) {
+      setBefore(place);
+      setWasChanged(true);
+      return;
+    }
     const body: PlaceChange = {
       name: textOf(form, 'name'),
       ...(place.kind === 'room' ? { volumeM3: optionalNumberOf(form, 'volumeM3') } : {}),
@@ -64,46 +82,48 @@ function ChangeForm({ place, onChanged }: { place: OverviewPlace; onChanged: () 
     onChanged();
   }
 
-  const figureOf = (value: number | null) => (value === null ? {} : { value: String(value) });
+  const figureOf = (value: number | null) => (value === null ? '' : String(value));
   return (
     <WriteFrame problem={problem} busy={sending.busy} onSend={change}>
-      <TextField label="Name" name="name" pointer="/name" problem={problem} value={place.name} />
+      <TextField
+        label={setup.place.name}
+        name="name"
+        pointer="/name"
+        problem={problem}
+        value={place.name}
+      />
       {place.kind === 'room' && (
-        <TextField
-          label="Holds"
+        <MeasureField
+          label={setup.place.holdsAir}
           name="volumeM3"
-          kind="number"
-          unit="m³ of air"
+          measure="volumeM3"
           pointer="/volumeM3"
           problem={problem}
-          {...figureOf(place.volumeM3)}
+          value={figureOf(place.volumeM3)}
         />
       )}
       {place.kind === 'rack' && (
-        <div class="field-grid">
-          <TextField
-            label="Takes"
-            name="capacityM"
-            kind="number"
-            unit="m of boards"
-            pointer="/capacityM"
-            problem={problem}
-            {...figureOf(place.capacityM)}
-          />
-          <TextField
-            label="Or so many"
-            name="capacityBoards"
-            kind="number"
-            unit="boards"
-            pointer="/capacityBoards"
-            problem={problem}
-            {...figureOf(place.capacityBoards)}
-          />
-        </div>
+        <RackTakes
+          problem={problem}
+          capacityM={figureOf(place.capacityM)}
+          capacityBoards={figureOf(place.capacityBoards)}
+        />
+      )}
+      {wasChanged && (
+        <p class="field-fault" role="alert">
+          {setup.places.changedMeanwhile}
+        </p>
       )}
       <button type="submit" class="button button-main">
-        Keep the change
+        {setup.places.keep}
       </button>
     </WriteFrame>
   );
 }
+
+/** Whether nothing that the form shows has changed. */
+const isSame = (a: OverviewPlace, b: OverviewPlace): boolean =>
+  a.name === b.name &&
+  a.volumeM3 === b.volumeM3 &&
+  a.capacityM === b.capacityM &&
+  a.capacityBoards === b.capacityBoards;

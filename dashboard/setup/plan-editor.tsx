@@ -1,15 +1,16 @@
 import { useState } from 'preact/hooks';
 import type { Plan, PlannedCoat } from '../../daemon/contract/plan.ts';
 import { TextField } from '../forms/field.tsx';
+import { MeasureField } from '../forms/measure-field.tsx';
 import { numberOf, optionalNumberOf, textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
-import { jobs, jobsInOrder } from '../words/job-words.ts';
-import { faceWords } from '../words/thing-words.ts';
+import { jobsInOrder } from '../words/job-words.ts';
 
 type Face = PlannedCoat['faces'][number];
-const faces = Object.keys(faceWords) as Face[];
+const faces: readonly Face[] = ['face', 'back', 'edges', 'ends'];
 
 interface PlanEditorProps {
   plan: Plan;
@@ -19,6 +20,9 @@ interface PlanEditorProps {
 /** Changes a plan: the change is a new version, what is under way keeps the old one. */
 export function PlanEditor({ plan, onChanged }: PlanEditorProps) {
   const { api } = useShed();
+  const { words, figures } = useReader();
+  const said = words.setup.plans;
+  const nextVersion = figures.number(plan.version + 1);
   const sending = useSending();
   const [count, setCount] = useState(plan.coats.length);
   const [isOwn, setOwn] = useState(false);
@@ -44,25 +48,27 @@ export function PlanEditor({ plan, onChanged }: PlanEditorProps) {
 
   return (
     <WriteFrame problem={problem} busy={sending.busy} onSend={change}>
-      <p class="quiet">
-        {isOwn
-          ? 'This plan stays as it is; another one stands beside it, to be chosen for a batch.'
-          : `Version ${plan.version + 1} will hold for new batches. Batches and coats keep theirs.`}
-      </p>
+      <p class="quiet">{isOwn ? said.staysBeside : said.newVersion(nextVersion)}</p>
       <label class="tick">
         <input
           type="checkbox"
           checked={isOwn}
           onChange={(event) => setOwn(event.currentTarget.checked)}
         />
-        <span>Make another plan of it, under a name of its own</span>
+        <span>{said.another}</span>
       </label>
-      <TextField label="Name" name="name" value={plan.name} pointer="/name" problem={problem} />
+      <TextField
+        label={said.name}
+        name="name"
+        value={plan.name}
+        pointer="/name"
+        problem={problem}
+      />
       {coats.map((coat, at) => (
         <fieldset key={at} class="plan-edit">
-          <legend>Coat {at + 1}</legend>
+          <legend>{said.coatNumber(figures.number(at + 1))}</legend>
           <TextField
-            label="Name"
+            label={said.name}
             name={`name-${at}`}
             value={coat.name}
             pointer={`/coats/${at}/name`}
@@ -72,10 +78,10 @@ export function PlanEditor({ plan, onChanged }: PlanEditorProps) {
             {(['paint', 'rawLinseedOil', 'turpentine'] as const).map((part) => (
               <TextField
                 key={part}
-                label={partWords[part]}
+                label={said.parts[part]}
                 name={`${part}-${at}`}
                 kind="number"
-                unit="parts"
+                unit={said.partsUnit}
                 value={String(coat.mixture[part])}
                 pointer={`/coats/${at}/mixture`}
                 problem={problem}
@@ -83,31 +89,29 @@ export function PlanEditor({ plan, onChanged }: PlanEditorProps) {
             ))}
           </div>
           <div class="field-grid">
-            <TextField
-              label="A litre covers"
+            <MeasureField
+              label={said.covers}
               name={`spreading-${at}`}
-              kind="number"
-              unit="m²"
+              measure="spreadingM2PerL"
               value={String(coat.spreadingM2PerL)}
               pointer={`/coats/${at}/spreadingM2PerL`}
               problem={problem}
             />
-            <TextField
-              label="Cover width"
+            <MeasureField
+              label={said.coverWidth}
               name={`cover-${at}`}
-              kind="number"
-              unit="mm"
+              measure="lengthMm"
               value={coat.coverWidthMm ? String(coat.coverWidthMm) : ''}
               pointer={`/coats/${at}/coverWidthMm`}
               problem={problem}
             />
           </div>
-          <p class="field-hint">Not before so many hours, where the paint maker’s sheet says so:</p>
+          <p class="field-hint">{said.notBefore}</p>
           <div class="field-grid field-grid-three">
             {jobsInOrder.map((gate) => (
               <TextField
                 key={gate}
-                label={`To ${jobs[gate].noun}`}
+                label={said.to(words.jobs[gate].noun)}
                 name={`hours-${gate}-${at}`}
                 kind="number"
                 unit="h"
@@ -125,12 +129,12 @@ export function PlanEditor({ plan, onChanged }: PlanEditorProps) {
                   name={`face-${face}-${at}`}
                   defaultChecked={coat.faces.includes(face)}
                 />
-                <span>{faceWords[face]}</span>
+                <span>{words.things.faces[face]}</span>
               </label>
             ))}
             <label class="tick">
               <input type="checkbox" name={`soaks-${at}`} defaultChecked={coat.soaksIn} />
-              <span>sinks in</span>
+              <span>{said.sinksIn}</span>
             </label>
           </div>
         </fieldset>
@@ -138,23 +142,21 @@ export function PlanEditor({ plan, onChanged }: PlanEditorProps) {
       <div class="action-row">
         {count < 10 && (
           <button type="button" class="button button-quiet" onClick={() => setCount(count + 1)}>
-            One coat more
+            {said.oneMore}
           </button>
         )}
         {count > 1 && (
           <button type="button" class="button button-quiet" onClick={() => setCount(count - 1)}>
-            One coat less
+            {said.oneLess}
           </button>
         )}
       </div>
       <button type="submit" class="button button-main">
-        {isOwn ? 'Make the plan' : `Make version ${plan.version + 1}`}
+        {isOwn ? said.makePlan : said.makeVersion(nextVersion)}
       </button>
     </WriteFrame>
   );
 }
-
-const partWords = { paint: 'Paint', rawLinseedOil: 'Raw linseed oil', turpentine: 'Turpentine' };
 
 function coatOf(form: FormData, before: PlannedCoat, at: number): PlannedCoat {
   return {

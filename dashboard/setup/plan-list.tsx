@@ -1,39 +1,61 @@
 import { useState } from 'preact/hooks';
 import type { Plan } from '../../daemon/contract/plan.ts';
-import { figure } from '../format/figures.ts';
-import { facesWords, mixtureWords, surfaceWords } from '../words/thing-words.ts';
+import { facesLine, mixtureLine, plainList, withinSentence } from '../format/lists.ts';
+import { closesOnEscape } from '../forms/escape.ts';
+import { type Reader, useReader } from '../reader.ts';
 import { PlanEditor } from './plan-editor.tsx';
 
 /** The coating plans with their mixtures; each can be changed, as a new version. */
 export function PlanList({ plans, onChanged }: { plans: readonly Plan[]; onChanged: () => void }) {
+  const reader = useReader();
+  const { words, figures, locale } = reader;
+  const said = words.setup.plans;
   const [editing, setEditing] = useState<string | null>(null);
   return (
     <ul class="plan-list">
       {plans.map((plan) => (
-        <li key={plan.familyId} class="plan">
+        <li
+          key={plan.familyId}
+          class="plan"
+          onKeyDown={
+            editing === plan.id
+              ? closesOnEscape(() => setEditing(null), `edit-${plan.id}`)
+              : undefined
+          }
+        >
           <h3>
             {plan.name}
             <small>
-              {surfaceWords[plan.surface].toLowerCase()}
-              {plan.isDefault ? ', the usual one' : ''}
-              {plan.version > 1 ? `, version ${plan.version}` : ''}
+              {plainList(
+                [
+                  withinSentence(words.things.surfaces[plan.surface], locale),
+                  ...(plan.isDefault ? [said.usual] : []),
+                  ...(plan.version > 1 ? [said.version(figures.number(plan.version))] : []),
+                ],
+                locale,
+              )}
             </small>
           </h3>
           <ol>
             {plan.coats.map((coat, at) => (
               <li key={coat.name} class="plan-coat">
-                <strong>{coat.name}</strong>: {mixtureWords(coat.mixture)}; {facesWords(coat.faces)}
-                ; {rateWords(coat.spreadingM2PerL, plan.learned[at])}
+                {said.coat(
+                  <strong>{coat.name}</strong>,
+                  mixtureLine(coat.mixture, words.things),
+                  facesLine(coat.faces, words.things, locale),
+                  rateLine(coat.spreadingM2PerL, plan.learned[at], reader),
+                )}
               </li>
             ))}
           </ol>
           <button
             type="button"
+            id={`edit-${plan.id}`}
             class="button button-quiet"
             aria-expanded={editing === plan.id}
             onClick={() => setEditing(editing === plan.id ? null : plan.id)}
           >
-            Change this plan
+            {said.change}
           </button>
           {editing === plan.id && (
             <PlanEditor
@@ -51,8 +73,12 @@ export function PlanList({ plans, onChanged }: { plans: readonly Plan[]; onChang
 }
 
 /** “8 m²/L”, or “from 3 coats: 7.2 m²/L, planned 8”. */
-function rateWords(planned: number, learned: Plan['learned'][number] | undefined): string {
-  if (!learned || learned.coats === 0) return `${figure(planned)} m²/L`;
-  const coats = `${learned.coats} coat${learned.coats === 1 ? '' : 's'}`;
-  return `from ${coats}: ${figure(Math.round(learned.m2PerL * 10) / 10)} m²/L, planned ${figure(planned)}`;
+function rateLine(
+  planned: number,
+  learned: Plan['learned'][number] | undefined,
+  { words, figures }: Pick<Reader, 'words' | 'figures'>,
+): string {
+  const rate = (m2PerL: number) => figures.measure('spreadingM2PerL', m2PerL);
+  if (!learned || learned.coats === 0) return rate(planned);
+  return words.setup.plans.learned(learned.coats, rate(learned.m2PerL), rate(planned));
 }

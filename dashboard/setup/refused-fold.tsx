@@ -1,10 +1,14 @@
 import { useCallback } from 'preact/hooks';
+import { useReader } from '../reader.ts';
+import { InEnglish } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 
 /** The last messages that could not be taken as readings, for whoever set up the sensor. */
 export function RefusedFold() {
-  const { api, live, calendar } = useShed();
+  const { api, live } = useShed();
+  const { words, figures, calendar } = useReader();
+  const { refused: said } = words.setup;
   const { replied, again } = useReply(useCallback(() => api.call('listRefused', {}), [api]));
   const count = live.overview.value?.intake.refused ?? 0;
   return (
@@ -14,16 +18,16 @@ export function RefusedFold() {
         if (event.currentTarget.open) again();
       }}
     >
-      <summary>Messages that could not be taken: {count}</summary>
-      {replied.kind === 'there' && replied.reply.length === 0 && <p class="quiet">None.</p>}
+      <summary>{said.title(figures.number(count))}</summary>
+      {replied.kind === 'there' && replied.reply.length === 0 && <p class="quiet">{said.none}</p>}
       {replied.kind === 'there' && replied.reply.length > 0 && (
         <table class="figures figures-wide">
           <thead>
             <tr>
-              <th scope="col">When</th>
-              <th scope="col">Topic</th>
-              <th scope="col">Why</th>
-              <th scope="col">It began with</th>
+              <th scope="col">{said.when}</th>
+              <th scope="col">{said.topic}</th>
+              <th scope="col">{said.why}</th>
+              <th scope="col">{said.beganWith}</th>
             </tr>
           </thead>
           <tbody>
@@ -32,11 +36,9 @@ export function RefusedFold() {
                 <th scope="row">{calendar.exact(Date.parse(refused.at))}</th>
                 <td>{refused.topic}</td>
                 <td>
-                  {refused.detail} <code>{refused.code}</code>
+                  <InEnglish text={refused.detail} /> <code>{refused.code}</code>
                 </td>
-                <td>
-                  <code>{refused.payloadStart}</code> ({refused.payloadBytes} bytes)
-                </td>
+                <td>{said.bytes(<code>{refused.payloadStart}</code>, refused.payloadBytes)}</td>
               </tr>
             ))}
           </tbody>

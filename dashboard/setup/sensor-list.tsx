@@ -1,40 +1,36 @@
-import { useCallback, useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import type { Overview } from '../../daemon/contract/overview.ts';
 import type { Sensor } from '../../daemon/contract/sensor.ts';
-import { measured } from '../format/measured.ts';
-import { agoWords } from '../format/painters-time.ts';
+import { agoOf } from '../format/painters-time.ts';
+import { reading } from '../format/reading.ts';
 import { SelectField } from '../forms/field.tsx';
 import { textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { CalibrationFold } from '../trust/calibration-fold.tsx';
 import { FaultNotes } from '../trust/fault-notes.tsx';
 import { ProbeLine } from '../trust/probe-line.tsx';
 import { SensorTraits } from '../trust/sensor-traits.tsx';
-import { useReply } from '../use-reply.ts';
-import { quantityWords } from '../words/thing-words.ts';
+
+interface SensorListProps {
+  overview: Overview;
+  sensors: readonly Sensor[];
+  onPlaced: () => void;
+}
 
 /** Sensors that have sent something, the unplaced first. */
-export function SensorList({ overview }: { overview: Overview }) {
-  const { api } = useShed();
-  const { replied, again } = useReply(useCallback(() => api.call('listSensors', {}), [api]));
-  // `overview` is there to read again when something came in.
-  useEffect(again, [overview]);
-  if (replied.kind !== 'there') return null;
-  const sensors = [...replied.reply].sort((a, b) => a.id.localeCompare(b.id));
+export function SensorList({ overview, sensors, onPlaced }: SensorListProps) {
+  const said = useReader().words.setup.sensors;
   if (sensors.length === 0) {
-    return (
-      <p class="quiet">
-        None yet. A sensor appears here by itself with its first reading over MQTT, on the topic{' '}
-        <code>boardcure/{overview.site}/sensor/…/air-temperature</code>.
-      </p>
-    );
+    const topic = `boardcure/${overview.site}/sensor/…/air-temperature`;
+    return <p class="quiet">{said.none(<code>{topic}</code>)}</p>;
   }
   const entries = (some: readonly Sensor[]) => (
     <ul class="sensor-list">
       {some.map((sensor) => (
-        <SensorEntry key={sensor.id} sensor={sensor} overview={overview} onPlaced={again} />
+        <SensorEntry key={sensor.id} sensor={sensor} overview={overview} onPlaced={onPlaced} />
       ))}
     </ul>
   );
@@ -45,10 +41,7 @@ export function SensorList({ overview }: { overview: Overview }) {
       {entries(unplaced)}
       {placed.length > 0 && (
         <details class="more" open={placed.length <= OPEN_UP_TO}>
-          <summary>
-            {placed.length === 1 ? '1 sensor hangs' : `${placed.length} sensors hang`} where{' '}
-            {placed.length === 1 ? 'it should' : 'they should'}
-          </summary>
+          <summary>{said.hang(placed.length)}</summary>
           {entries(placed)}
         </details>
       )}
@@ -67,6 +60,9 @@ interface SensorEntryProps {
 
 function SensorEntry({ sensor, overview, onPlaced }: SensorEntryProps) {
   const { api, live } = useShed();
+  const reader = useReader();
+  const { words } = reader;
+  const said = words.setup.sensors;
   const sending = useSending();
   const now = live.now.value;
   // What was chosen stays chosen while readings go on coming in.
@@ -84,32 +80,33 @@ function SensorEntry({ sensor, overview, onPlaced }: SensorEntryProps) {
   }
 
   return (
-    <li class={sensor.placeId === null ? 'sensor sensor-unplaced' : 'sensor'}>
+    <li class="sensor" id={`sensor-${sensor.id}`}>
       <h3>{sensor.name ?? sensor.id}</h3>
+      {sensor.placeId === null && <p class="sensor-waits">{said.waits}</p>}
       <p class="sensor-latest">
-        {sensor.latest.map((latest) => {
-          const { name } = quantityWords[latest.quantity];
-          return (
-            <span key={latest.quantity}>
-              {name} {measured(latest.quantity, latest.value)},{' '}
-              {agoWords(Date.parse(latest.at), now)}
-            </span>
-          );
-        })}
+        {sensor.latest.map(({ quantity, value, at }) => (
+          <span key={quantity}>
+            {said.latest(
+              words.things.quantities[quantity],
+              reading(quantity, value, reader),
+              words.times.ago(agoOf(Date.parse(at), now)),
+            )}
+          </span>
+        ))}
       </p>
       <ProbeLine wood={sensor.wood} />
       <FaultNotes faults={sensor.faults} now={now} />
       <WriteFrame problem={sending.problem} busy={sending.busy} onSend={place}>
         <div class="sensor-place">
           <SelectField
-            label={`Where ${sensor.name ?? sensor.id} hangs`}
+            label={said.where(sensor.name ?? sensor.id)}
             name="placeId"
             value={chosen ?? sensor.placeId ?? ''}
             onChange={setChosen}
             pointer="/placeId"
             problem={sending.problem}
           >
-            <option value="">nowhere yet</option>
+            <option value="">{said.nowhere}</option>
             {overview.places.map((place) => (
               <option key={place.id} value={place.id}>
                 {place.name}
@@ -117,7 +114,7 @@ function SensorEntry({ sensor, overview, onPlaced }: SensorEntryProps) {
             ))}
           </SelectField>
           <button type="submit" class="button">
-            {sensor.placeId === null ? 'Place it' : 'Move it'}
+            {sensor.placeId === null ? said.place : said.move}
           </button>
         </div>
       </WriteFrame>

@@ -5,7 +5,9 @@ import { fromLocalField, toLocalField } from '../format/calendar.ts';
 import { Choice } from '../forms/choice.tsx';
 import { TextField } from '../forms/field.tsx';
 import { textOf } from '../forms/typed.ts';
-import { knotsWords, stateBeforeWords, storedWords, supportWords } from '../words/trade-words.ts';
+import { useReader } from '../reader.ts';
+import { InEnglish } from '../said.tsx';
+import { optionsOf } from './options.ts';
 
 type Timber = Batch['timber'];
 
@@ -17,37 +19,52 @@ interface TimberFieldsProps {
 
 /** What is known of the timber: before, delivered, kept, what it lies on, knots. */
 export function TimberFields({ last, problem, leadCaution }: TimberFieldsProps) {
+  const said = useReader().words.setup.timber;
   const [state, setState] = useState(last?.stateBefore ?? 'new');
   const mayHoldLead = state === 'painted' || state === 'unknown';
   return (
     <>
       <Choice
-        legend="Before it came to you"
+        legend={said.before}
         name="stateBefore"
-        options={optionsOf(stateBeforeWords)}
+        options={optionsOf(said.states)}
         value={state}
         onChange={setState}
       />
-      {mayHoldLead && leadCaution !== null && <p class="caution">{leadCaution}</p>}
+      {mayHoldLead && leadCaution !== null && (
+        <p class="caution">
+          <InEnglish text={leadCaution} />
+        </p>
+      )}
       <Kept
-        legend="What the boards rest on"
+        legend={said.restOn}
         name="support"
-        words={supportWords}
+        options={optionsOf(said.supports)}
         at={last?.support}
       />
       <details class="more">
-        <summary>Delivered, stored, knots</summary>
+        <summary>{said.more}</summary>
         <div class="when-field">
           <TextField
-            label="Delivered"
+            label={said.delivered}
             name="deliveredAt"
             kind="datetime-local"
             value={last?.deliveredAt ? toLocalField(Date.parse(last.deliveredAt)) : ''}
             pointer="/deliveredAt"
             problem={problem}
           />
-          <Kept legend="Stored since" name="storedHow" words={storedWords} at={last?.storedHow} />
-          <Kept legend="Knots and resin" name="knots" words={knotsWords} at={last?.knots} />
+          <Kept
+            legend={said.storedSince}
+            name="storedHow"
+            options={optionsOf(said.stored)}
+            at={last?.storedHow}
+          />
+          <Kept
+            legend={said.knotsAndResin}
+            name="knots"
+            options={optionsOf(said.knots)}
+            at={last?.knots}
+          />
         </div>
       </details>
     </>
@@ -57,26 +74,24 @@ export function TimberFields({ last, problem, leadCaution }: TimberFieldsProps) 
 interface KeptProps<T extends string> {
   legend: string;
   name: string;
-  words: Readonly<Record<T, string>>;
+  options: readonly { value: T; words: string }[];
   at: T | null | undefined;
 }
 
 /** A choice that may be left open. */
-function Kept<T extends string>({ legend, name, words, at }: KeptProps<T>) {
+function Kept<T extends string>({ legend, name, options, at }: KeptProps<T>) {
+  const { notSaid } = useReader().words.setup;
   const [value, setValue] = useState<T | ''>(at ?? '');
   return (
     <Choice<T | ''>
       legend={legend}
       name={name}
-      options={[{ value: '', words: 'not said' }, ...optionsOf(words)]}
+      options={[{ value: '', words: notSaid }, ...options]}
       value={value}
       onChange={setValue}
     />
   );
 }
-
-const optionsOf = <T extends string>(words: Readonly<Record<T, string>>) =>
-  (Object.entries(words) as [T, string][]).map(([value, text]) => ({ value, words: text }));
 
 /** What the fields say, as the contract wants it. */
 export function timberOf(

@@ -1,15 +1,18 @@
 import { useCallback, useState } from 'preact/hooks';
 import type { Tin } from '../../daemon/contract/tin.ts';
-import { figure } from '../format/figures.ts';
+import { plainList } from '../format/lists.ts';
 import { Choice } from '../forms/choice.tsx';
 import { TextField } from '../forms/field.tsx';
+import { MeasureField } from '../forms/measure-field.tsx';
 import { optionalNumberOf, textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WhenField, whenOf } from '../forms/when-field.tsx';
 import { WriteFrame } from '../forms/write-frame.tsx';
+import { useReader } from '../reader.ts';
+import { Said } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
-import { driersWords, tinKindWords } from '../words/trade-words.ts';
+import { optionsOf } from './options.ts';
 
 /** The tins: asked once, then chosen with each coat. */
 export function TinPanel() {
@@ -29,17 +32,19 @@ export function TinPanel() {
 }
 
 function TinEntry({ tin, onChanged }: { tin: Tin; onChanged: () => void }) {
-  const { api, calendar } = useShed();
+  const { api } = useShed();
+  const { words, figures, calendar, locale } = useReader();
+  const said = words.setup.tins;
   const sending = useSending();
   const facts = [
-    tinKindWords[tin.kind],
+    said.kinds[tin.kind],
     tin.colour,
-    tin.volumeL === null ? null : `${figure(tin.volumeL)} L`,
-    tin.usedL > 0 ? `${figure(tin.usedL)} L used` : null,
+    tin.volumeL === null ? null : figures.measure('litres', tin.volumeL),
+    tin.usedL > 0 ? said.used(figures.measure('litres', tin.usedL)) : null,
     tin.openedAt === null
-      ? 'not opened yet'
-      : `open since ${calendar.date(Date.parse(tin.openedAt))}`,
-    tin.emptiedAt === null ? null : 'empty',
+      ? said.notOpened
+      : said.openSince(calendar.date(Date.parse(tin.openedAt))),
+    tin.emptiedAt === null ? null : said.empty,
   ];
 
   async function emptied(): Promise<void> {
@@ -51,10 +56,15 @@ function TinEntry({ tin, onChanged }: { tin: Tin; onChanged: () => void }) {
   return (
     <li class="plan">
       <h3>{tin.name}</h3>
-      <p>{facts.filter((fact) => fact !== null).join(', ')}</p>
+      <p>
+        {plainList(
+          facts.filter((fact) => fact !== null),
+          locale,
+        )}
+      </p>
       {tin.doubts.map((doubt) => (
         <p key={doubt.code} class="caution">
-          {doubt.text}
+          <Said sentence={doubt} />
         </p>
       ))}
       <button
@@ -63,7 +73,7 @@ function TinEntry({ tin, onChanged }: { tin: Tin; onChanged: () => void }) {
         disabled={sending.busy}
         onClick={() => void emptied()}
       >
-        {tin.emptiedAt === null ? 'It is empty' : 'Not empty after all'}
+        {tin.emptiedAt === null ? said.isEmpty : said.notEmpty}
       </button>
     </li>
   );
@@ -71,6 +81,7 @@ function TinEntry({ tin, onChanged }: { tin: Tin; onChanged: () => void }) {
 
 function TinForm({ onEntered }: { onEntered: () => void }) {
   const { api, live } = useShed();
+  const said = useReader().words.setup.tins;
   const sending = useSending();
   const [kind, setKind] = useState<Tin['kind']>('paint');
   const [driers, setDriers] = useState<Tin['driers']>('unknown');
@@ -96,43 +107,42 @@ function TinForm({ onEntered }: { onEntered: () => void }) {
   return (
     <WriteFrame problem={problem} busy={sending.busy} onSend={enter}>
       <TextField
-        label="What is written on it"
+        label={said.name}
         name="name"
         pointer="/name"
         problem={problem}
-        hint="So that you find it again, for example Red, 10 L, May"
+        hint={said.nameHint}
       />
       <Choice
-        legend="What is in it"
+        legend={said.kind}
         name="kind"
-        options={entries(tinKindWords)}
+        options={optionsOf(said.kinds)}
         value={kind}
         onChange={setKind}
       />
       <div class="field-grid">
-        <TextField label="Colour" name="colour" pointer="/colour" problem={problem} />
-        <TextField
-          label="Holds"
+        <TextField label={said.colour} name="colour" pointer="/colour" problem={problem} />
+        <MeasureField
+          label={said.holds}
           name="volumeL"
-          kind="number"
-          unit="L"
+          measure="litres"
           pointer="/volumeL"
           problem={problem}
         />
       </div>
       <Choice
-        legend="Opened"
+        legend={said.opened}
         name="opened"
         options={[
-          { value: 'yes', words: 'Yes' },
-          { value: 'no', words: 'Not yet' },
+          { value: 'yes', words: said.yes },
+          { value: 'no', words: said.notYet },
         ]}
         value={open}
         onChange={setOpen}
       />
       {open === 'yes' && (
         <WhenField
-          legend="When"
+          legend={said.when}
           name="openedAt"
           pointer="/openedAt"
           problem={problem}
@@ -140,18 +150,15 @@ function TinForm({ onEntered }: { onEntered: () => void }) {
         />
       )}
       <Choice
-        legend="Driers"
+        legend={said.driers}
         name="driers"
-        options={entries(driersWords)}
+        options={optionsOf(said.driersKnown)}
         value={driers}
         onChange={setDriers}
       />
       <button type="submit" class="button button-main">
-        Enter this tin
+        {said.enter}
       </button>
     </WriteFrame>
   );
 }
-
-const entries = <T extends string>(words: Readonly<Record<T, string>>) =>
-  (Object.entries(words) as [T, string][]).map(([value, text]) => ({ value, words: text }));

@@ -1,24 +1,24 @@
 import type { Overview } from '../../daemon/contract/overview.ts';
+import { useReader } from '../reader.ts';
+import { firstRunAddress } from '../router.ts';
 
-/** What an empty wall says: the way to the first verdict. */
+/** What an empty wall says: the door to the guided set-up. */
 export function FirstSteps({ overview }: { overview: Overview }) {
-  const sensors =
-    overview.unplacedSensors > 0
-      ? `${overview.unplacedSensors} ${overview.unplacedSensors === 1 ? 'sensor sends' : 'sensors send'} already and ${overview.unplacedSensors === 1 ? 'waits' : 'wait'} to be placed.`
-      : 'A sensor shows up there by itself with its first reading.';
+  const { firstSteps } = useReader().words;
+  const isBegun = overview.places.length > 0 || overview.siteName !== null;
   return (
     <main class="page first-steps">
-      <h1>The wall is bare</h1>
-      <ol>
-        <li>Make the places: a room, and the racks in it.</li>
-        <li>Say where each sensor hangs. {sensors}</li>
-        <li>Start a batch and record its first coat.</li>
-      </ol>
-      <p>
-        <a class="button" href="#/setup">
-          Set up
+      <h1>{firstSteps.title}</h1>
+      <p class="lead">{firstSteps.says}</p>
+      {overview.unplacedSensors > 0 && <p>{firstSteps.waiting(overview.unplacedSensors)}</p>}
+      <div class="action-row">
+        <a class="button button-main" href={firstRunAddress()}>
+          {isBegun ? firstSteps.goOn : firstSteps.begin}
         </a>
-      </p>
+        <a class="button" href="#/setup">
+          {firstSteps.allAtOnce}
+        </a>
+      </div>
     </main>
   );
 }

@@ -12,9 +12,7 @@ const isSentence = (text: string) => /^\p{Lu}\p{L}+( |$)/u.test(text) && / /.tes
 const stillToDo: readonly string[] = [
   'batch/chart',
   'board/',
-  'more/more-page',
   'report/',
-  'setup/',
   'wall/',
   'format/',
   'chart.ts',

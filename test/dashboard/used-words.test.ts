@@ -27,7 +27,9 @@ function readsOf(sources: readonly string[]): Reads {
       // Passed on whole: for each of its members some other place answers.
       if (node.type === 'CallExpression') {
         for (const argument of node.arguments as { expression: SyntaxNode }[]) {
-          if (/^Object$/.test(lastName((node.callee as SyntaxNode).object as SyntaxNode))) {
+          const callee = node.callee as SyntaxNode;
+          const isWhole = lastName(callee.object as SyntaxNode) === 'Object';
+          if (isWhole || lastName(callee) === 'optionsOf') {
             reads.computed.add(lastName(argument.expression));
           }
         }

@@ -1,4 +1,5 @@
 import { cautions } from './cautions.ts';
+import { firstSteps } from './first-steps.ts';
 import { frame } from './frame.ts';
 import { jobs } from './jobs.ts';
 import { pin } from './pin.ts';
@@ -10,4 +11,16 @@ import { unsent } from './unsent.ts';
 import { wall } from './wall.ts';
 
 /** What the first screen needs: fetched before anything is drawn, so it is kept small. */
-export const first = { cautions, frame, jobs, pin, signs, stages, things, times, unsent, wall };
+export const first = {
+  cautions,
+  firstSteps,
+  frame,
+  jobs,
+  pin,
+  signs,
+  stages,
+  things,
+  times,
+  unsent,
+  wall,
+};

@@ -4,6 +4,8 @@ import type { Node } from '../node.ts';
 /** Head, foot, banner and what else is around every page. */
 export const frame = {
   pages: 'Pages',
+  /** Comes up when one moves by keys: past the head, to the heading of the page. */
+  skip: 'To the page',
   /** Where the head leads; short, for all stand in one line. */
   links: {
     wall: 'Wall',

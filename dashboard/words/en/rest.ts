@@ -5,12 +5,18 @@ import { apiPage } from './api-page.ts';
 import { batch } from './batch.ts';
 import { brush } from './brush.ts';
 import { cautionsPage } from './cautions-page.ts';
+import { copying } from './copying.ts';
+import { firstRun } from './first-run.ts';
 import { forms } from './forms.ts';
 import { lockUp } from './lock-up.ts';
+import { more } from './more.ts';
 import { notices } from './notices.ts';
 import { offline } from './offline.ts';
 import { pot } from './pot.ts';
 import { print } from './print.ts';
+import { records } from './records.ts';
+import { settings } from './settings.ts';
+import { setup } from './setup.ts';
 import { topics } from './topics.ts';
 import { trade } from './trade.ts';
 import { trust } from './trust.ts';
@@ -24,12 +30,18 @@ export const rest = {
   batch,
   brush,
   cautionsPage,
+  copying,
+  firstRun,
   forms,
   lockUp,
+  more,
   notices,
   offline,
   pot,
   print,
+  records,
+  settings,
+  setup,
   topics,
   trade,
   trust,

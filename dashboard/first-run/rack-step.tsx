@@ -1,0 +1,78 @@
+import { listLine } from '../format/lists.ts';
+import { SelectField, TextField } from '../forms/field.tsx';
+import { optionalNumberOf, textOf } from '../forms/typed.ts';
+import { useSending } from '../forms/use-sending.ts';
+import { WriteFrame } from '../forms/write-frame.tsx';
+import { useReader } from '../reader.ts';
+import { RackTakes } from '../setup/place-form.tsx';
+import { useShed } from '../shed-context.ts';
+import type { StepProps } from './first-run-page.tsx';
+import { Screen } from './screen.tsx';
+
+/** The racks in the room, one after the other. */
+export function RackStep({ overview, again }: StepProps) {
+  const { api } = useShed();
+  const { words, figures, locale } = useReader();
+  const said = words.firstRun.rack;
+  const sending = useSending();
+  const racks = overview.places.filter(({ kind }) => kind === 'rack');
+  const rooms = overview.places.filter(({ kind }) => kind === 'room');
+  const usualName = said.usualName(figures.number(racks.length + 1));
+  const { problem } = sending;
+
+  async function make(form: FormData): Promise<void> {
+    const within = textOf(form, 'within');
+    const capacityM = optionalNumberOf(form, 'capacityM');
+    const capacityBoards = optionalNumberOf(form, 'capacityBoards');
+    const body = {
+      ...{ name: textOf(form, 'name'), kind: 'rack' as const },
+      ...(within === '' ? {} : { within }),
+      ...(capacityM === null ? {} : { capacityM }),
+      ...(capacityBoards === null ? {} : { capacityBoards }),
+    };
+    const place = await sending.send((id) => api.call('createPlace', { body: { id, ...body } }));
+    if (place !== null) await again();
+  }
+
+  return (
+    <Screen step="rack" says={said.says} isDone={racks.length > 0}>
+      <p role="status">
+        {racks.length > 0 &&
+          said.there(
+            listLine(
+              racks.map(({ name }) => name),
+              locale,
+            ),
+          )}
+      </p>
+      <WriteFrame key={racks.length} problem={sending.problem} busy={sending.busy} onSend={make}>
+        <TextField
+          label={said.name}
+          name="name"
+          value={usualName}
+          pointer="/name"
+          problem={problem}
+        />
+        {rooms.length === 1 && <input type="hidden" name="within" value={rooms[0]?.id ?? ''} />}
+        {rooms.length > 1 && (
+          <SelectField
+            label={words.setup.place.within}
+            name="within"
+            pointer="/within"
+            problem={problem}
+          >
+            {rooms.map(({ id, name }) => (
+              <option key={id} value={id}>
+                {name}
+              </option>
+            ))}
+          </SelectField>
+        )}
+        <RackTakes problem={problem} />
+        <button type="submit" class={racks.length > 0 ? 'button' : 'button button-main'}>
+          {said.make}
+        </button>
+      </WriteFrame>
+    </Screen>
+  );
+}

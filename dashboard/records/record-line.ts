@@ -1,0 +1,48 @@
+import type { SiteRecord } from '../../daemon/contract/record.ts';
+import { plainList } from '../format/lists.ts';
+import { reading } from '../format/reading.ts';
+import type { Reader } from '../reader.ts';
+
+type By = Pick<Reader, 'words' | 'figures' | 'units' | 'locale'>;
+
+/** What was recorded, as one line in the reader’s words; empty where the kind says it all. */
+export function recordLine(record: SiteRecord, by: By): string {
+  const { words, figures, locale } = by;
+  const { records: said, jobs, things } = words;
+  const boards = record.boards === null ? '' : things.boards(record.boards);
+  switch (record.kind) {
+    case 'batch':
+      return said.begun(boards);
+    case 'coat': {
+      const facts = [
+        record.usedL === null ? null : figures.measure('litres', record.usedL),
+        record.colour,
+        record.tin,
+      ].filter((fact) => fact !== null);
+      return said.coat(record.coatName ?? '', plainList(facts, locale));
+    }
+    case 'test': {
+      if (record.gate === null) return '';
+      const { infinitive } = jobs[record.gate];
+      return record.passed === true ? said.felt(infinitive) : said.notYet(infinitive);
+    }
+    case 'remark': {
+      const kind = record.remark === null ? '' : things.remarks[record.remark];
+      return record.text === null ? kind : said.remark(kind, record.text);
+    }
+    case 'hand-reading': {
+      const { quantity, values } = record;
+      if (quantity === null) return '';
+      const figuresRead = values.map((value) => reading(quantity, value, by)).join(' · ');
+      return said.remark(things.quantities[quantity], figuresRead);
+    }
+    case 'photo':
+      return record.text ?? '';
+    case 'split':
+      return said.splitOff(boards, record.otherBatchName ?? '');
+    case 'merge':
+      return said.putTo(boards, record.otherBatchName ?? '');
+    case 'move':
+      return '';
+  }
+}

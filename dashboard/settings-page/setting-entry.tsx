@@ -1,0 +1,48 @@
+import type { ListedSetting } from '../../daemon/contract/setting.ts';
+import { CopyLine } from '../forms/copy-line.tsx';
+import { useReader } from '../reader.ts';
+import { InEnglish } from '../said.tsx';
+import { takesText, valueText } from './setting-value.ts';
+
+/** One setting: its value at a glance, the rest when it is opened. */
+export function SettingEntry({ setting }: { setting: ListedSetting }) {
+  const reader = useReader();
+  const { words, figures } = reader;
+  const said = words.settings;
+  const { name, isSecret, isSet, value, from, source, line } = setting;
+  const shown = isSecret && isSet ? said.hidden : valueText(value, setting, reader);
+  const where = line === null ? source : said.inLine(source ?? '', figures.number(line));
+  return (
+    <details class="setting">
+      <summary>
+        <code class="setting-name">{name}</code>
+        <span class="setting-value">{shown}</span>
+        <span class={from === 'default' ? 'quiet' : 'setting-changed'}>{said.from[from]}</span>
+      </summary>
+      <div class="setting-more">
+        <p>
+          <InEnglish text={setting.description} />
+        </p>
+        {setting.waits && <p class="field-fault">{said.waits}</p>}
+        <dl>
+          <dt>{said.value}</dt>
+          <dd>
+            {shown}
+            {where !== null && (
+              <>
+                {' '}
+                <code>{where}</code>
+              </>
+            )}
+          </dd>
+          <dt>{said.default}</dt>
+          <dd>{valueText(setting.default, setting, reader)}</dd>
+          <dt>{said.takes}</dt>
+          <dd>{takesText(setting, reader)}</dd>
+        </dl>
+        <p>{said.holds[setting.holds]}</p>
+        <CopyLine label={said.lines} text={setting.toml} />
+      </div>
+    </details>
+  );
+}

@@ -1,0 +1,41 @@
+import type { ListedSetting } from '../../daemon/contract/setting.ts';
+import type { Reader } from '../reader.ts';
+
+type By = Pick<Reader, 'words' | 'figures'>;
+type Value = ListedSetting['value'];
+
+/** A value as it is read, with its unit: “5 °C”, “yes”, “nothing”. Texts and lists are as in the file. */
+export function valueText(value: Value, { unit }: Pick<ListedSetting, 'unit'>, by: By): string {
+  const said = by.words.settings;
+  if (value === null || value === '') return said.nothing;
+  if (typeof value === 'boolean') return value ? said.yes : said.no;
+  if (typeof value === 'number') {
+    const figure = by.figures.number(value, 6);
+    return unit === null ? figure : `${figure} ${unit}`;
+  }
+  if (typeof value === 'string') return value;
+  return Array.isArray(value) && value.length === 0 ? said.nothing : JSON.stringify(value);
+}
+
+/** What a setting takes: “a number from −20 to 15 °C”. */
+export function takesText(setting: ListedSetting, by: By): string {
+  const said = by.words.settings;
+  const { takes, choices, least, most, unit } = setting;
+  if (takes === 'choice') return said.oneOf(choices.join(', '));
+  const kind = said.kinds[takes];
+  const bound = (limit: number) => valueText(limit, { unit }, by);
+  if (least !== null && most !== null) {
+    return said.between(kind, by.figures.number(least, 6), bound(most));
+  }
+  if (least !== null) return said.atLeast(kind, bound(least));
+  return most === null ? kind : said.atMost(kind, bound(most));
+}
+
+/** Whether any of the words typed is missing in a setting. */
+export function fitsSearch(setting: ListedSetting, typed: string): boolean {
+  const text = `${setting.name} ${setting.description}`.toLowerCase();
+  return typed
+    .toLowerCase()
+    .split(/\s+/)
+    .every((word) => text.includes(word));
+}

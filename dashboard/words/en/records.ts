@@ -1,0 +1,63 @@
+import type { RecordKind } from '../../../daemon/contract/record.ts';
+import { plural } from '../plural.ts';
+
+/** Everything that was recorded, as one list. */
+export const records = {
+  title: 'Records',
+  search: 'Words to look for',
+  searchHint: 'Names, colours, tins, remarks; all of them must stand in the record',
+  kind: 'What',
+  all: 'everything',
+  kinds: {
+    batch: 'Batches begun',
+    coat: 'Coats',
+    test: 'Touch tests',
+    move: 'Moves',
+    remark: 'Remarks',
+    'hand-reading': 'Hand meter',
+    photo: 'Photos',
+    split: 'Split off',
+    merge: 'Put together',
+  } satisfies Record<RecordKind, string>,
+  /** One record of a kind. */
+  one: {
+    batch: 'Begun',
+    coat: 'Coat',
+    test: 'Touch test',
+    move: 'Move',
+    remark: 'Remark',
+    'hand-reading': 'Hand meter',
+    photo: 'Photo',
+    split: 'Split off',
+    merge: 'Put together',
+  } satisfies Record<RecordKind, string>,
+  batch: 'Batch',
+  from: 'From',
+  until: 'Up to and with',
+  finished: 'Finished batches',
+  closed: { with: 'too', without: 'not', only: 'alone' },
+  show: 'Show',
+  everything: 'Show everything again',
+  csv: 'These records as a CSV file',
+  found: (count: number) => plural('en', count, { one: '# record', other: '# records' }),
+  none: 'Nothing that was recorded fits.',
+  nothingYet: 'Nothing was recorded yet. Coats, tests, moves and remarks stand here once they are.',
+  columns: { at: 'When', kind: 'What', batch: 'Batch', place: 'Place', said: 'What was recorded' },
+  /** On the head of a column, for a screen reader. */
+  sortBy: (column: string) => `Sort by ${column}`,
+  finishedMark: 'finished',
+  page: (first: string, last: string, total: string) => `${first} to ${last} of ${total}`,
+  pages: 'Pages of records',
+  earlier: 'The page before',
+  further: 'The next page',
+  /** What stands in the last column. `job` is “to turn”, “to stack” … */
+  felt: (job: string) => `Felt: ready ${job}`,
+  notYet: (job: string) => `Felt: not yet ready ${job}`,
+  begun: (boards: string) => boards,
+  coat: (name: string, facts: string) => (facts === '' ? name : `${name}: ${facts}`),
+  remark: (kind: string, text: string) => `${kind}: ${text}`,
+  byItself: 'marked by itself',
+  splitOff: (boards: string, batch: string) => `${boards} became ${batch}`,
+  putTo: (boards: string, batch: string) => `${boards} of ${batch} were put to it`,
+  seePhoto: 'See the photo',
+};

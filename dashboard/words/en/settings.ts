@@ -1,0 +1,60 @@
+import type { ListedSetting } from '../../../daemon/contract/setting.ts';
+import type { Node } from '../node.ts';
+import { plural } from '../plural.ts';
+
+/** Every setting in force. Their names and descriptions are those of the settings file, in English. */
+export const settings = {
+  title: 'Settings',
+  says: 'What is in force, and where it came from. Settings are changed in the file on the computer itself.',
+  file: (name: Node) => ['The settings file is ', name, '.'],
+  noFile: (flag: Node) => [
+    'There is no settings file: everything is at its default, or was given at the start. One is named with ',
+    flag,
+    '.',
+  ],
+  reload: (command: Node) => [
+    'What holds at once is taken in by ',
+    command,
+    '; the rest with the next start.',
+  ],
+  search: 'Words to look for',
+  sections: 'Sections',
+  top: 'At the top',
+  changed: 'Not at their defaults',
+  none: 'No setting fits.',
+  count: (number: number) => plural('en', number, { one: '# setting', other: '# settings' }),
+  value: 'In force',
+  hidden: 'set, and told to nobody',
+  nothing: 'nothing',
+  yes: 'yes',
+  no: 'no',
+  from: {
+    default: 'the default',
+    file: 'from the file',
+    environment: 'from the environment',
+    flag: 'given at the start',
+  } satisfies Record<ListedSetting['from'], string>,
+  /** Where exactly: file and line, variable, or flag. */
+  inLine: (file: string, line: string) => `${file}, line ${line}`,
+  default: 'Default',
+  takes: 'Takes',
+  kinds: {
+    text: 'text',
+    number: 'a number',
+    'whole-number': 'a whole number',
+    'yes-or-no': 'true or false',
+    choice: 'one of',
+    list: 'a list',
+    table: 'a table',
+  } satisfies Record<ListedSetting['takes'], string>,
+  between: (kind: string, least: string, most: string) => `${kind} from ${least} to ${most}`,
+  atLeast: (kind: string, least: string) => `${kind}, at least ${least}`,
+  atMost: (kind: string, most: string) => `${kind}, at most ${most}`,
+  oneOf: (choices: string) => `one of: ${choices}`,
+  holds: {
+    'at-once': 'A change holds as soon as the daemon reads the file anew.',
+    'next-start': 'A change holds from the next start on.',
+  } satisfies Record<ListedSetting['holds'], string>,
+  waits: 'The file says otherwise since; it waits for the next start.',
+  lines: 'For the settings file',
+};
