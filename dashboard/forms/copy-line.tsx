@@ -1,4 +1,4 @@
-import { useId, useRef, useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { useReader } from '../reader.ts';
 
 interface CopyLineProps {
@@ -10,11 +10,10 @@ interface CopyLineProps {
 export function CopyLine({ label, text }: CopyLineProps) {
   const { copying } = useReader().words;
   const [done, setDone] = useState('');
-  const field = useRef<HTMLTextAreaElement>(null);
-  const id = useId();
+  const line = useRef<HTMLElement>(null);
 
   async function copy(): Promise<void> {
-    field.current?.select();
+    if (line.current !== null) getSelection()?.selectAllChildren(line.current);
     try {
       // Browsers hand the clipboard only to pages over TLS, and a shed’s pages seldom are.
       await navigator.clipboard.writeText(text);
@@ -25,17 +24,12 @@ export function CopyLine({ label, text }: CopyLineProps) {
   }
 
   return (
-    <div class="field copy-line">
-      <label for={id}>{label}</label>
-      <span class="field-line">
-        <textarea
-          ref={field}
-          id={id}
-          class="input copy-text"
-          readOnly
-          rows={text.split('\n').length}
-          value={text}
-        />
+    <div class="copy-line">
+      <p class="copy-label">{label}</p>
+      <div class="field-line">
+        <code ref={line} class="copy-text">
+          {text}
+        </code>
         <button
           type="button"
           class="button"
@@ -44,7 +38,7 @@ export function CopyLine({ label, text }: CopyLineProps) {
         >
           {copying.copy}
         </button>
-      </span>
+      </div>
       <p class="copy-said" role="status">
         {done}
       </p>
