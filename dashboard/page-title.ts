@@ -11,16 +11,17 @@ const APP = 'Boardcure';
  */
 export function pageTitle(
   page: Page,
-  overview: Pick<Overview, 'site' | 'places'> | null,
+  overview: Pick<Overview, 'site' | 'siteName' | 'places'> | null,
   { titles }: Pick<FirstWords['frame'], 'titles'>,
 ): string {
   const batches = overview?.places.flatMap((place) => place.batches) ?? [];
   const batch = 'id' in page ? batches.find(({ id }) => id === page.id) : undefined;
+  const site = overview?.siteName ?? overview?.site;
   return [
     // The wall is what the site is known by.
     page.kind === 'wall' ? undefined : titles[page.kind],
     batch?.name,
-    overview?.site === APP ? undefined : overview?.site,
+    site === APP ? undefined : site,
     APP,
   ]
     .filter((part) => part !== undefined && part !== '')

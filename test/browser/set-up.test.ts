@@ -103,7 +103,7 @@ needs('chromium')('from an empty shed to the first touch test, by the forms alon
   });
 
   it('records a coat and then speaks of the rags before anything else', async () => {
-    await page.getByRole('button', { name: 'Record a coat' }).click();
+    await page.getByRole('button', { name: 'Record the first coat' }).click();
     await page.getByRole('button', { name: 'Record this coat' }).click();
     const rags = page.getByRole('heading', { name: 'The rags, now' });
     await rags.waitFor();
