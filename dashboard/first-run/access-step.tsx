@@ -2,8 +2,8 @@ import { ChoosePinForm } from '../access/choose-pin-form.tsx';
 import { LogInForm } from '../access/log-in-form.tsx';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
-import type { StepProps } from './first-run-page.tsx';
 import { Screen } from './screen.tsx';
+import type { StepProps } from './step-props.ts';
 
 /** Who may change things: a first PIN, or the one there is. */
 export function AccessStep({ session, again, goOn }: StepProps) {

@@ -4,8 +4,8 @@ import { useReader } from '../reader.ts';
 import { BatchForm } from '../setup/batch-form.tsx';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
-import type { StepProps } from './first-run-page.tsx';
 import { Screen } from './screen.tsx';
+import type { StepProps } from './step-props.ts';
 
 /** What is coated together: timber, boards, and the plan by its surface. */
 export function BatchStep({ overview, again, goOn }: StepProps) {

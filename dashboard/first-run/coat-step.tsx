@@ -8,8 +8,8 @@ import { WriteFrame } from '../forms/write-frame.tsx';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
-import type { StepProps } from './first-run-page.tsx';
 import { Screen } from './screen.tsx';
+import type { StepProps } from './step-props.ts';
 
 /** The first coat, and right after it what becomes of the rags. */
 export function CoatStep({ overview, again, goOn }: StepProps) {

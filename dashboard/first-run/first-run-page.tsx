@@ -2,7 +2,6 @@ import { useCallback, useEffect } from 'preact/hooks';
 import type { Session } from '../../daemon/contract/access.ts';
 import type { Overview } from '../../daemon/contract/overview.ts';
 import type { Sensor } from '../../daemon/contract/sensor.ts';
-import type { Site } from '../../daemon/contract/site.ts';
 import { ReaderForm } from '../more/reader-form.tsx';
 import { useReader } from '../reader.ts';
 import { firstRunAddress } from '../router.ts';
@@ -17,20 +16,9 @@ import { Screen } from './screen.tsx';
 import { SensorStep } from './sensor-step.tsx';
 import { SimulatedDoor } from './simulated-door.tsx';
 import { SiteStep } from './site-step.tsx';
+import type { StepProps } from './step-props.ts';
 import { type FirstRunStep, neighbour, stepToGoOn } from './steps.ts';
 import { VerdictStep } from './verdict-step.tsx';
-
-/** What every screen is handed. */
-export interface StepProps {
-  overview: Overview;
-  session: Session;
-  site: Site;
-  sensors: readonly Sensor[];
-  /** Reads again what the daemon has. */
-  again: () => Promise<void>;
-  /** To the next screen. */
-  goOn: () => void;
-}
 
 /** From nothing to the first verdict. Without a step in the address it goes on where it was left. */
 export function FirstRunPage({ step }: { step: FirstRunStep | null }) {

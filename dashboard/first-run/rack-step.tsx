@@ -6,8 +6,8 @@ import { WriteFrame } from '../forms/write-frame.tsx';
 import { useReader } from '../reader.ts';
 import { RackTakes } from '../setup/place-form.tsx';
 import { useShed } from '../shed-context.ts';
-import type { StepProps } from './first-run-page.tsx';
 import { Screen } from './screen.tsx';
+import type { StepProps } from './step-props.ts';
 
 /** The racks in the room, one after the other. */
 export function RackStep({ overview, again }: StepProps) {

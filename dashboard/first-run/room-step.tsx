@@ -6,8 +6,8 @@ import { WriteFrame } from '../forms/write-frame.tsx';
 import { useReader } from '../reader.ts';
 import { RoomSize, volumeOf } from '../setup/room-size.tsx';
 import { useShed } from '../shed-context.ts';
-import type { StepProps } from './first-run-page.tsx';
 import { Screen } from './screen.tsx';
+import type { StepProps } from './step-props.ts';
 
 /** The room that the boards cure in, with its size. */
 export function RoomStep({ overview, again, goOn }: StepProps) {

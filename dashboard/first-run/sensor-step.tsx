@@ -10,10 +10,10 @@ import { useReader } from '../reader.ts';
 import { topicAddress } from '../router.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
-import type { StepProps } from './first-run-page.tsx';
 import { NodeHelp } from './node-help.tsx';
 import { Screen } from './screen.tsx';
 import { SimulatedDoor } from './simulated-door.tsx';
+import type { StepProps } from './step-props.ts';
 
 /** Topics that are named at once; the others stand on their own page. */
 const MOST_TOPICS = 3;

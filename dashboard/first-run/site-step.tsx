@@ -6,8 +6,8 @@ import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
-import type { StepProps } from './first-run-page.tsx';
 import { Screen } from './screen.tsx';
+import type { StepProps } from './step-props.ts';
 
 /** What the shed is called, and whose clock it goes by. */
 export function SiteStep({ overview, site, again, goOn }: StepProps) {

@@ -4,8 +4,8 @@ import { useBatch } from '../batch/use-batch.ts';
 import { useReader } from '../reader.ts';
 import { batchAddress, printAddress } from '../router.ts';
 import { useShed } from '../shed-context.ts';
-import type { StepProps } from './first-run-page.tsx';
 import { Screen } from './screen.tsx';
+import type { StepProps } from './step-props.ts';
 
 /** The board as it stands on the wall from now on. */
 export function VerdictStep({ overview }: StepProps) {
