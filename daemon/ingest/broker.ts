@@ -6,6 +6,7 @@ import { type ClientAccess, everyone, type Guest } from './client-access.ts';
 import { exactlyOnce } from './exactly-once.ts';
 import type { Acknowledge } from './group-commit.ts';
 import { type BrokerLimits, type CutOff, guardSockets } from './guard-sockets.ts';
+import { passOnToListeners } from './listeners.ts';
 import type { BrokerTraffic, IngestLog, MessagePort, TakeMessage } from './message-port.ts';
 import { retainedTopics } from './retained-topics.ts';
 import { sparingLog } from './sparing-log.ts';
@@ -98,7 +99,10 @@ export async function startBroker(parts: BrokerParts): Promise<MessagePort> {
             guests.set(client, admission.guest);
             present.add(client);
             if (beginsAnew.has(client)) qos2.beginsAnew(client.id);
-            client.conn.once('close', () => present.delete(client));
+            client.conn.once('close', () => {
+              present.delete(client);
+              listeners.gone(client);
+            });
             callback(null, true);
             return;
           }
@@ -181,11 +185,13 @@ export async function startBroker(parts: BrokerParts): Promise<MessagePort> {
         return;
       }
       access.listened(client.id, subscription.topic, guest);
+      listeners.listens(client, subscription.topic);
       subscribed.set(client, count);
       callback(null, subscription);
     },
   });
   const qos2 = exactlyOnce(broker, parts.openMessages ?? { kept: [], letGo: async () => {} });
+  const listeners = passOnToListeners(broker);
   broker.on('client', (client: Client) => guard.known(client.conn as Socket));
   const stopAccess = access.onChange((mayStay) => {
     for (const client of present) {

@@ -38,6 +38,7 @@ interface Tables {
 
 const curing: Quantity = 'air-temperature';
 const hourMs = 3_600_000;
+const none: readonly never[] = [];
 
 /**
  * The transaction that takes in a group of readings. Whatever it returns is on disk.
@@ -101,30 +102,35 @@ export function readingCommitter(
     const late = new Map<string, number[]>();
     const crowdedOut: RefusedMessage[] = [];
     let duplicates = 0;
-    for (const { sensor, ...reading } of group.readings) {
+    for (const { sensor, quantity, at, raw, flags } of group.readings) {
       let sensorKey = placement.keys.get(sensor);
       if (sensorKey === undefined) {
         if (placement.keys.size >= maxSensors) {
-          crowdedOut.push(tooManySensors(sensor, reading.at, maxSensors));
+          crowdedOut.push(tooManySensors(sensor, at, maxSensors));
           continue;
         }
         sensorKey = tables.sensors.insert(sensor, group.arrivedAt);
         placement.keys.set(sensor, sensorKey);
         newSensors.push(sensor);
       }
-      const fact: ReadingFact = { sensorKey, ...reading };
-      const places =
-        fact.quantity === curing && (fact.flags & timeUnknownBit) === 0
-          ? fed(sensorKey, fact.at).map((id) => ({ id, newestAt: newestAt(id) }))
-          : [];
+      const fact: ReadingFact = { sensorKey, quantity, at, raw, flags };
+      const counts = quantity === curing && (flags & timeUnknownBit) === 0;
+      const places = counts ? fed(sensorKey, at) : none;
+      // Looked up before this one is among them.
+      for (const place of places) newestAt(place);
       if (!tables.readings.insert(fact)) {
         duplicates++;
         continue;
       }
       fresh.push(fact);
       for (const place of places) {
-        if (fact.at > place.newestAt) newest.set(place.id, fact.at);
-        else late.set(place.id, [...(late.get(place.id) ?? []), fact.at]);
+        if (at > newestAt(place)) {
+          newest.set(place, at);
+          continue;
+        }
+        const times = late.get(place);
+        if (times) times.push(at);
+        else late.set(place, [at]);
       }
     }
     for (const [placeId, times] of late) {

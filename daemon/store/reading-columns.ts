@@ -34,8 +34,13 @@ export function namedColumns(readings: readonly IncomingReading[]): NamedColumns
 export function fromNamedColumns({ sensors, columns }: NamedColumns): IncomingReading[] {
   const readings: IncomingReading[] = [];
   for (let next = 0; next < columns.length; next += width) {
-    const { sensorKey, ...reading } = factAt(columns, next);
-    readings.push({ sensor: sensors[sensorKey] ?? '', ...reading });
+    readings.push({
+      sensor: sensors[columns[next] as number] ?? '',
+      quantity: quantityOf(columns[next + 1] as number),
+      at: columns[next + 2] as number,
+      raw: columns[next + 3] as number,
+      flags: columns[next + 4] as number,
+    });
   }
   return readings;
 }

@@ -48,15 +48,21 @@ async function printThroughput(who: string, load: Load, share: number): Promise<
     const waits: number[] = [];
     // Processor time a reading, µs: of who publishes to the bare broker, of that, of the inserts.
     const spent = { publisher: [] as number[], bare: [] as number[], raw: [] as number[] };
+    const own = { all: [] as number[], first: [] as number[] };
     for (let round = -1; round < rounds; round++) {
       for (const [name, rival] of Object.entries(rivals)) {
         const idle = process.cpuUsage();
-        const { elapsedMs, waitsMs, cpuMs = Number.NaN } = await rival.run(load, shape, total);
+        const result = await rival.run(load, shape, total);
+        const { elapsedMs, waitsMs, cpuMs = Number.NaN, firstThreadMs = Number.NaN } = result;
         const { user, system } = process.cpuUsage(idle);
         // The first round only warms up.
         if (round < 0) continue;
         perSecond[name] = [...(perSecond[name] ?? []), (total / elapsedMs) * 1000];
-        if (name === 'ours') waits.push(...waitsMs);
+        if (name === 'ours') {
+          waits.push(...waitsMs);
+          own.all.push((cpuMs * 1000) / total);
+          own.first.push((firstThreadMs * 1000) / total);
+        }
         if (name === 'bare') spent.publisher.push((user + system) / total);
         if (name === 'bare' || name === 'raw') spent[name].push((cpuMs * 1000) / total);
       }
@@ -74,6 +80,7 @@ async function printThroughput(who: string, load: Load, share: number): Promise<
         median(perSecond[name] ?? []).toFixed(0),
       ),
       ...[at(waits, 0.5).toFixed(1), at(waits, 0.99).toFixed(1)],
+      ...[own.first, own.all, spent.bare].map((each) => median(each).toFixed(1)),
     ]);
   }
   for (const rival of Object.values(rivals)) await rival.close();
@@ -90,11 +97,13 @@ async function printThroughput(who: string, load: Load, share: number): Promise<
       'c',
       'ack ms',
       '99 %',
+      ...['first µs', 'all µs', 'a µs'],
     ],
   ];
   process.stdout.write(
     `\nReadings committed and acknowledged a second, published with ${who}; each a median of ${rounds} rounds, the rivals in turn; processes apart.
 a the same broker, nothing stored; b mosquitto and a minimal subscriber that stores; c inserts alone
+first, all: processor time a reading of our first thread and of all of them; a µs, of the bare broker
 most: what these processors could do if publishing, the broker (a) and the inserts (c) cost what they cost alone, and nothing else anything
 ${plainTable(head, rows)}\n`,
   );
