@@ -1,6 +1,7 @@
 import { useCallback } from 'preact/hooks';
 import { ProblemNote } from '../forms/problem-note.tsx';
 import { useReader } from '../reader.ts';
+import { InEnglish } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 import { type ListedRoute, listRoutes } from './route-listing.ts';
@@ -35,7 +36,10 @@ function RouteEntry({ route }: { route: ListedRoute }) {
   const line = (
     <>
       <span class={`method method-${route.method.toLowerCase()}`}>{route.method}</span>{' '}
-      <code>{route.path}</code> <span class="route-summary">{route.summary}</span>
+      <code>{route.path}</code>{' '}
+      <span class="route-summary">
+        <InEnglish text={route.summary} />
+      </span>
     </>
   );
   if (route.takes.length === 0) return <li class="route route-plain">{line}</li>;
@@ -62,7 +66,9 @@ function RouteEntry({ route }: { route: ListedRoute }) {
                   )}
                 </th>
                 <td>{field.type}</td>
-                <td>{field.about}</td>
+                <td>
+                  <InEnglish text={field.about} />
+                </td>
               </tr>
             ))}
           </tbody>

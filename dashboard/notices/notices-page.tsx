@@ -7,6 +7,7 @@ import { ProblemNote } from '../forms/problem-note.tsx';
 import { useSending } from '../forms/use-sending.ts';
 import { useReader } from '../reader.ts';
 import { batchAddress } from '../router.ts';
+import { InEnglish, Said } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 
@@ -15,7 +16,7 @@ const HOUR_MS = 3_600_000;
 /** The one list of what wants attention and what did, and how it is told. */
 export function NoticesPage() {
   const { api, live } = useShed();
-  const { words, say } = useReader();
+  const { words } = useReader();
   const notices = useReply(useCallback(() => api.call('listNotices', {}), [api]));
   const channels = useReply(useCallback(() => api.call('readNoticeChannels', {}), [api]));
   const overview = live.overview.value;
@@ -48,7 +49,9 @@ export function NoticesPage() {
                 {cleared.slice(0, 50).map((notice) => (
                   <li key={notice.id}>
                     <Subject notice={notice} />
-                    <p>{say(sentenceOf(notice))}</p>
+                    <p>
+                      <Said sentence={notice} />
+                    </p>
                     <Times notice={notice} />
                   </li>
                 ))}
@@ -64,7 +67,7 @@ export function NoticesPage() {
 
 function OpenNotice({ notice, onSeen }: { notice: Notice; onSeen: () => void }) {
   const { api, live } = useShed();
-  const { words, say } = useReader();
+  const { words } = useReader();
   const sending = useSending();
   const mayWrite = live.overview.value?.mayWrite === true;
 
@@ -80,7 +83,9 @@ function OpenNotice({ notice, onSeen }: { notice: Notice; onSeen: () => void }) 
   return (
     <li class={notice.seenAt === null ? 'notice-unseen' : ''}>
       <Subject notice={notice} />
-      <p>{say(sentenceOf(notice))}</p>
+      <p>
+        <Said sentence={notice} />
+      </p>
       <Times notice={notice} />
       {notice.kind === 'rags' && (
         <p>{words.notices.tickRags(<a href="#/lock-up">{words.notices.tickRagsLink}</a>)}</p>
@@ -100,16 +105,14 @@ function OpenNotice({ notice, onSeen }: { notice: Notice; onSeen: () => void }) 
   );
 }
 
-/** What it says, as a sentence that the reader’s language may have. */
-const sentenceOf = ({ kind, text }: Notice) => ({ code: kind, text });
-
 /** The boards it is about, where the text does not name them: four racks may want their rags seen to. */
 function Subject({ notice }: { notice: Notice }) {
   const { live } = useShed();
+  const { say } = useReader();
   const about = live.overview.value?.places
     .flatMap((place) => place.batches)
     .find(({ id }) => id === notice.subject);
-  if (!about || notice.text.includes(about.name)) return null;
+  if (!about || say(notice).includes(about.name)) return null;
   return (
     <p>
       <a href={batchAddress(about.id)}>{about.name}</a>
@@ -167,7 +170,12 @@ function Channels({ told }: { told: NoticeChannels }) {
                       figures.number(one.givenUp),
                     )
                   : figures.number(one.waiting)}
-                {one.lastError !== null && <span class="field-fault"> {one.lastError}</span>}
+                {one.lastError !== null && (
+                  <span class="field-fault">
+                    {' '}
+                    <InEnglish text={one.lastError} />
+                  </span>
+                )}
               </td>
               <td data-label={channels.folded(channels.lastArrived)}>
                 {one.sentAt === null ? MISSING : calendar.exact(Date.parse(one.sentAt))}

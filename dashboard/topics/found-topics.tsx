@@ -4,6 +4,7 @@ import type { Overview } from '../../daemon/contract/overview.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
 import { useReader } from '../reader.ts';
+import { InEnglish } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 import { FoundTopicEntry } from './found-topic.tsx';
@@ -83,7 +84,11 @@ function Listening({ listening, onChanged }: ListeningProps) {
       <p>
         {until === null ? words.onRequest : words.listeningUntil(calendar.exact(Date.parse(until)))}
       </p>
-      {trouble !== null && <p class="field-fault">{trouble}</p>}
+      {trouble !== null && (
+        <p class="field-fault">
+          <InEnglish text={trouble} />
+        </p>
+      )}
       <button type="submit" class="button">
         {until === null ? words.listen : words.stopListening}
       </button>

@@ -2,6 +2,7 @@ import type { RuleTrialReply } from '../../daemon/contract/found-topic.ts';
 import { agoOf } from '../format/painters-time.ts';
 import { reading } from '../format/reading.ts';
 import { useReader } from '../reader.ts';
+import { InEnglish } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 
 /** What a rule would make of the messages that came last. */
@@ -15,7 +16,9 @@ export function TrialTable({ trial }: { trial: RuleTrialReply }) {
     return (
       <ul class="trial-faults">
         {faults.map(({ pointer, detail }) => (
-          <li key={`${pointer} ${detail}`}>{detail}</li>
+          <li key={`${pointer} ${detail}`}>
+            <InEnglish text={detail} />
+          </li>
         ))}
       </ul>
     );
@@ -63,7 +66,7 @@ export function TrialTable({ trial }: { trial: RuleTrialReply }) {
                     ))}
                     {refused.map(({ code, detail }) => (
                       <li key={`${code} ${detail}`} class="trial-refused">
-                        {detail}
+                        <InEnglish text={detail} />
                       </li>
                     ))}
                   </ul>

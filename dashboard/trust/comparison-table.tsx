@@ -1,6 +1,7 @@
 import type { ComparedQuantity, Comparison } from '../../daemon/contract/comparison.ts';
 import { shift, spread, unitOfShift } from '../format/reading.ts';
 import { useReader } from '../reader.ts';
+import { InEnglish } from '../said.tsx';
 
 /** What people call a sensor, by its id. */
 export type Names = ReadonlyMap<string, string>;
@@ -41,7 +42,9 @@ function Compared({
   return (
     <section class="compared" aria-label={name}>
       <h3>{name}</h3>
-      <p>{compared.says}</p>
+      <p>
+        <InEnglish text={compared.says} />
+      </p>
       {compared.sensors.length > 0 && (
         <table class="figures">
           <thead>

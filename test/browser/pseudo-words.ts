@@ -47,11 +47,24 @@ export function longer(words: Words): Words {
     }
     if (typeof value === 'string') return stretch(value);
     if (typeof value === 'function') {
-      return (...given: unknown[]) =>
-        said(
-          value(...given),
-          givenIn(given).sort((a, b) => b.length - a.length),
+      return (...given: unknown[]) => {
+        const known = givenIn(given);
+        // A sentence that stands within another one is long enough by itself.
+        const handed = given.map((one) =>
+          typeof one !== 'function'
+            ? one
+            : (...asked: unknown[]) => {
+                const inner: unknown = one(...asked);
+                known.push(...givenIn(inner));
+                return inner;
+              },
         );
+        const result: unknown = value(...handed);
+        return said(
+          result,
+          known.sort((a, b) => b.length - a.length),
+        );
+      };
     }
     if (Array.isArray(value)) return value.map((one) => change(one, ''));
     if (typeof value !== 'object' || value === null) return value;
@@ -62,11 +75,11 @@ export function longer(words: Words): Words {
   return change(words, '');
 }
 
-/** Has the page fetch the longer words in place of the English ones. Before it is opened. */
+/** Has the page fetch longer words, and sentences of the daemon, before it is opened. */
 export async function speakLonger(page: Page): Promise<void> {
-  await page.route(/\/assets\/(first|rest)-[^/]*\.js$/, async (route) => {
+  await page.route(/\/assets\/(first|rest|en)-[^/]*\.js$/, async (route) => {
     const { pathname } = new URL(route.request().url());
-    const part = pathname.includes('/first-') ? 'first' : 'rest';
+    const part = /\/(first|rest|en)-/.exec(pathname)?.[1] ?? '';
     const english = JSON.stringify(`${pathname}?english`);
     await route.fulfill({
       contentType: 'text/javascript',
