@@ -1,6 +1,8 @@
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
 import type { Problem } from '../../daemon/contract/problem.ts';
+import { shownNumber } from '../format/figures.ts';
+import { useReader } from '../reader.ts';
 import { faultAt } from './fault.ts';
 
 export interface FieldFrame {
@@ -22,7 +24,9 @@ type TextFieldProps = FieldFrame & {
 /** A labelled line of text or a number, with the fault the daemon found in it. */
 export function TextField(props: TextFieldProps) {
   const { label, pointer, problem, hint, name, value, unit, kind = 'text' } = props;
-  const initial = value === undefined ? {} : { defaultValue: value };
+  const { locale } = useReader();
+  const shown = kind === 'number' && value !== undefined ? shownNumber(value, locale) : value;
+  const initial = shown === undefined ? {} : { defaultValue: shown };
   return (
     <Framed label={label} pointer={pointer} problem={problem} {...given('hint', hint)}>
       {(attributes) => (

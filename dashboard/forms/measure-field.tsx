@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { typedNumber } from '../format/figures.ts';
+import { shownNumber, typedNumber } from '../format/figures.ts';
 import { type Measure, toMetric, toReaders, unitOf } from '../format/units.ts';
 import { useReader } from '../reader.ts';
 import { type FieldFrame, Framed } from './field.tsx';
@@ -24,7 +24,7 @@ const SHOWN_DIGITS = 4;
  */
 export function MeasureField(props: MeasureFieldProps) {
   const { name, measure, value = '', onMetric, ...frame } = props;
-  const { units } = useReader();
+  const { units, locale } = useReader();
   const [metric, setMetric] = useState(value);
   const kept = useRef<HTMLInputElement>(null);
   // A form that is cleared after sending empties the line that is seen, and not a hidden one.
@@ -45,7 +45,10 @@ export function MeasureField(props: MeasureFieldProps) {
             autocomplete="off"
             // A fraction of an inch has a stroke in it.
             inputMode={unitOf(measure, units).unit === 'in' ? 'text' : 'decimal'}
-            defaultValue={shown(value, (figure) => toReaders(measure, figure, units))}
+            defaultValue={shownNumber(
+              shown(value, (figure) => toReaders(measure, figure, units)),
+              locale,
+            )}
             onInput={(event) => {
               const typed = event.currentTarget.value;
               const figure = typedNumber(typed);

@@ -114,6 +114,28 @@ needs('chromium')('the pages at the bench and at the door', () => {
     await page.context().close();
   });
 
+  it('take inches and show marks by the tape where the units are US', async () => {
+    const page = await openPage(browser, screens.desk, { locale: 'en-US' });
+    await page.goto(`${daemon.page}/#/pot`);
+    await page.getByLabel('For which boards').selectOption({ label: batch.name });
+    // 7 7/8 in are 200.025 mm: an inch is 25.4 mm.
+    await page.getByLabel('Pot, inside width').fill('7 7/8');
+    await page.getByRole('button', { name: 'Reckon' }).click();
+    const { pot } = await daemon.call<MixtureReply>(
+      'GET',
+      `mixture?batchId=${batch.id}&potDiameterMm=200.025&lossPercent=5`,
+    );
+    const sixteenths = Math.round(((pot?.marks[0]?.stickCm ?? 0) / 2.54) * 16);
+    const text = (await page.locator('.pot-cm').first().textContent()) ?? '';
+    const shown = text.replace(/\s*in$/, '');
+    const [whole = 0, over = 0, under = 1] = shown.split(/[ /]/).map(Number);
+    expect((whole + over / under) * 16).toBeCloseTo(sixteenths, 9);
+    await page.getByRole('link', { name: 'Print the strip' }).click();
+    await page.locator('svg.strip').waitFor();
+    expect((await box(page.locator('svg.strip-check'))).widthMm).toBeCloseTo(101.6, 1);
+    await page.context().close();
+  });
+
   it('say whether it is fit to brush, and take in five figures of the meter', async () => {
     const faults: string[] = [];
     const page = await open('#/brush', faults);

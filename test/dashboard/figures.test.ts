@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { typedNumber } from '../../dashboard/format/figures.ts';
+import { shownNumber, typedNumber } from '../../dashboard/format/figures.ts';
 import { oddsLine } from '../../dashboard/format/odds.ts';
 import { createFigures } from '../../dashboard/format/reader-figures.ts';
 import { times } from '../../dashboard/words/en/times.ts';
@@ -40,6 +40,19 @@ describe('a typed number', () => {
     expect(typedNumber('11-1/4')).toBe(11.25);
     expect(typedNumber('3/8')).toBe(0.375);
     expect(typedNumber('3/0')).toBeNaN();
+  });
+
+  it('is shown with the decimal sign of the reader, and read back', () => {
+    for (const [locale, shown] of [
+      ['en-GB', '2.5'],
+      ['de-DE', '2,5'],
+      ['fi-FI', '2,5'],
+    ] as const) {
+      expect(shownNumber('2.5', locale)).toBe(shown);
+      expect(typedNumber(shown)).toBe(2.5);
+    }
+    expect(shownNumber('10 5 1', 'de-DE')).toBe('10 5 1');
+    expect(typedNumber('−3,5')).toBe(-3.5);
   });
 
   it('is no number when it is none, so that the daemon names the field', () => {
