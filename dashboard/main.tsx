@@ -2,6 +2,7 @@ import { render } from 'preact';
 import { createPinPrompt } from './access/pin-prompt.ts';
 import { createApi, type Given } from './api.ts';
 import { App } from './app.tsx';
+import { createDeviceChoice } from './device-choice.ts';
 import { createCalendar } from './format/calendar.ts';
 import { createLive } from './live.ts';
 import { keptEntries, keptReplies } from './offline/kept-store.ts';
@@ -33,7 +34,8 @@ import './styles/offline.css';
 import './styles/desk.css';
 import { keepTheme } from './theme.ts';
 
-keepTheme(document.documentElement);
+const device = createDeviceChoice(ownStorage());
+keepTheme(document.documentElement, device);
 const prompt = createPinPrompt();
 const heard = keptReplies();
 let readerChoice: ReaderChoice | null = null;
@@ -58,7 +60,15 @@ async function start(): Promise<void> {
   if (root === null) return;
   render(
     <ShedContext.Provider
-      value={{ api, live, calendar: createCalendar(), prompt, outbox, readerChoice: choice }}
+      value={{
+        api,
+        live,
+        calendar: createCalendar(),
+        prompt,
+        outbox,
+        readerChoice: choice,
+        device,
+      }}
     >
       <ReaderProvider>
         <App />

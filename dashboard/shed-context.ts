@@ -2,6 +2,7 @@ import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { PinPrompt } from './access/pin-prompt.ts';
 import type { Api } from './api.ts';
+import type { DeviceKeeper } from './device-choice.ts';
 import type { Calendar } from './format/calendar.ts';
 import type { Live } from './live.ts';
 import type { Outbox } from './offline/outbox.ts';
@@ -16,6 +17,7 @@ export interface Shed {
   readonly outbox: Outbox;
   readonly prompt: PinPrompt;
   readonly readerChoice: ReaderChoice;
+  readonly device: DeviceKeeper;
 }
 
 export const ShedContext = createContext<Shed | null>(null);

@@ -1,32 +1,54 @@
-export type Theme = 'day' | 'night';
+import { effect } from '@preact/signals';
+import type { DeviceChoice, DeviceKeeper } from './device-choice.ts';
 
-/** Light over wet boards draws insects, so from 21 to 6 it is night whatever the device prefers. */
-const NIGHT_FROM = 21;
-const NIGHT_UNTIL = 6;
+export type Theme = 'day' | 'dusk' | 'night';
+
+/** So long before and after the night the light is warm and dim, h. */
+const DUSK_HOURS = 2;
 
 /**
+ * In which light the page is shown. Light over wet boards draws insects, so by the clock it is night whatever
+ * the device prefers; where the sun stands is not known without a position.
+ *
  * @param hour - of the device’s own clock, 0 to 23
  * @param prefersDark - what the device is set to
  */
-export function themeAt(hour: number, prefersDark: boolean): Theme {
-  return prefersDark || hour >= NIGHT_FROM || hour < NIGHT_UNTIL ? 'night' : 'day';
+export function themeAt(
+  hour: number,
+  prefersDark: boolean,
+  { light, nightFrom, nightUntil }: Pick<DeviceChoice, 'light' | 'nightFrom' | 'nightUntil'>,
+): Theme {
+  if (light !== 'auto') return light;
+  if (prefersDark || isWithin(hour, nightFrom, nightUntil)) return 'night';
+  // No night at all has no dusk either.
+  const isDusk =
+    nightFrom !== nightUntil && isWithin(hour, nightFrom - DUSK_HOURS, nightUntil + DUSK_HOURS);
+  return isDusk ? 'dusk' : 'day';
+}
+
+/** Whether an hour lies from one hour until another, across midnight too. */
+function isWithin(hour: number, from: number, until: number): boolean {
+  const after = (later: number) => (((later - from) % 24) + 24) % 24;
+  return after(hour) < after(until);
 }
 
 /**
- * Keeps the page in the light of the hour.
+ * Keeps the page in the light of the hour and of what this device was told.
  *
  * @param root - the element whose `data-light` the style sheet reads
  * @returns stops watching
  */
-export function keepTheme(root: HTMLElement): () => void {
+export function keepTheme(root: HTMLElement, { choice }: Pick<DeviceKeeper, 'choice'>): () => void {
   const dark = matchMedia('(prefers-color-scheme: dark)');
   const set = () => {
-    root.dataset.light = themeAt(new Date().getHours(), dark.matches);
+    const light = themeAt(new Date().getHours(), dark.matches, choice.value);
+    if (root.dataset.light !== light) root.dataset.light = light;
   };
-  set();
+  const stop = effect(set);
   dark.addEventListener('change', set);
   const timer = setInterval(set, 60_000);
   return () => {
+    stop();
     dark.removeEventListener('change', set);
     clearInterval(timer);
   };

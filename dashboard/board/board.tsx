@@ -1,5 +1,6 @@
 import { useMemo } from 'preact/hooks';
-import { jobs } from '../words/job-words.ts';
+import { plainList } from '../format/lists.ts';
+import { useReader } from '../reader.ts';
 import { type BoardScale, kerfNames } from './board-scale.ts';
 import { BOARD_HEIGHT, BOARD_LENGTH, brushEdge, grainOf } from './grain.ts';
 
@@ -18,6 +19,7 @@ const percent = (share: number) => `${Math.round(share * 10_000) / 100}%`;
 /** One board of the batch: how far paint has dried, a kerf for each job, a band for the doubt. */
 export function Board({ seed, scale, named = false, spoken }: BoardProps) {
   const edge = useMemo(() => brushEdge(seed), [seed]);
+  const { words, locale } = useReader();
   return (
     <div class={named ? 'board board-named' : 'board'} role="img" aria-label={spoken}>
       <div class="board-wood">
@@ -55,7 +57,10 @@ export function Board({ seed, scale, named = false, spoken }: BoardProps) {
             style={{ left: percent(name.position) }}
             aria-hidden="true"
           >
-            {name.gates.map((gate) => jobs[gate].noun).join(', ')}
+            {plainList(
+              name.gates.map((gate) => words.jobs[gate].noun),
+              locale,
+            )}
           </span>
         ))}
     </div>

@@ -1,5 +1,6 @@
 import { useReader } from '../reader.ts';
 import { ReaderForm } from './reader-form.tsx';
+import { ScreenForm } from './screen-form.tsx';
 
 const doors = [
   { address: '#/records', name: 'records' },
@@ -26,6 +27,7 @@ export function MorePage() {
         ))}
       </ul>
       <ReaderForm />
+      <ScreenForm />
     </main>
   );
 }

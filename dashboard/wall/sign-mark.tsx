@@ -1,4 +1,4 @@
-import type { Sign } from '../words/verdict-words.ts';
+import type { Sign } from '../words/sign.ts';
 
 /**
  * The shape beside the word: a board’s end and what it stands for. A hanging drop, a thumb’s

@@ -1,61 +1,42 @@
 import { Board, Grain } from '../board/board.tsx';
 import { boardScale } from '../board/board-scale.ts';
-import type { Calendar } from '../format/calendar.ts';
+import { plainList } from '../format/lists.ts';
 import { PlankWord } from '../lettering/plank-word.tsx';
+import { type Reader, useReader } from '../reader.ts';
 import { batchAddress } from '../router.ts';
-import { jobs } from '../words/job-words.ts';
-import { stageWords } from '../words/stage-words.ts';
-import { signs } from '../words/verdict-words.ts';
 import { SignMark } from './sign-mark.tsx';
-import type { WallRow } from './wall-rows.ts';
+import type { WallRow, Wrong } from './wall-rows.ts';
 import { WhenLines } from './when-lines.tsx';
 
 interface WallBoardProps {
   row: WallRow;
   now: number;
-  calendar: Calendar;
   fresh: boolean;
-  wrong: readonly string[];
+  wrong: readonly Wrong[];
 }
 
 /** One board of the wall. */
-export function WallBoard({ row, now, calendar, fresh, wrong }: WallBoardProps) {
+export function WallBoard({ row, now, fresh, wrong }: WallBoardProps) {
+  const reader = useReader();
+  const { wall, signs, jobs } = reader.words;
   const { place, batch, sign } = row;
-  const words = signs[sign];
+  const { laid, spoken } = signs[sign];
   const job = batch?.nextGate ?? null;
   const forJob = job !== null && batch?.verdict != null ? jobs[job].infinitive : null;
+  const verdict = forJob === null ? spoken : wall.spoken(spoken, forJob);
   return (
     <li class={`wall-board sign-${sign}${fresh ? '' : ' wall-board-old'}`}>
       <Grain seed={row.key} fit="ground" />
       <div class="wall-who">
         <h2 class="wall-place">{place.name}</h2>
-        {batch === null ? (
-          <p class="wall-batch">no batch lies here</p>
-        ) : (
-          <p class="wall-batch">
-            <a href={batchAddress(batch.id)}>{batch.name}</a>, {batch.boards}{' '}
-            {batch.boards === 1 ? 'board' : 'boards'}
-          </p>
-        )}
-        {batch !== null && <p class="wall-coat">{coatLine(batch)}</p>}
+        <p class="wall-batch">{batch === null ? wall.noBatch : <BatchLine batch={batch} />}</p>
       </div>
       <div class="wall-word">
-        <PlankWord
-          word={words.laid}
-          spoken={`${fresh ? '' : 'No longer sure: '}${words.spoken}${forJob === null ? '' : ` ${forJob}`}`}
-          hollow={!fresh}
-        />
+        <PlankWord word={laid} spoken={fresh ? verdict : wall.spokenOld(verdict)} hollow={!fresh} />
         <SignMark sign={sign} />
       </div>
-      <div class={wrong.length > 0 ? 'wall-when wall-when-wrong' : 'wall-when'}>
-        <WhenLines
-          row={row}
-          now={now}
-          calendar={calendar}
-          fresh={fresh}
-          forJob={forJob}
-          wrong={wrong}
-        />
+      <div class="wall-when">
+        <WhenLines row={row} now={now} fresh={fresh} forJob={forJob} wrong={wrong} />
       </div>
       {batch !== null && batch.coat !== null && (
         <Board
@@ -67,20 +48,32 @@ export function WallBoard({ row, now, calendar, fresh, wrong }: WallBoardProps) 
               : [{ gate: job, need: batch.verdict.requiredDegreeHours }],
             job,
           )}
-          spoken={shareWords(batch.share, job === null ? null : jobs[job].infinitive)}
+          spoken={driedWords(batch.share, job === null ? null : jobs[job].infinitive, reader)}
         />
       )}
     </li>
   );
 }
 
-function coatLine(batch: NonNullable<WallRow['batch']>): string {
-  if (batch.coat === null) return `${batch.coatCount} coats planned`;
-  const coat = `coat ${batch.coat + 1} of ${batch.coatCount}`;
-  return batch.stage === null ? coat : `${coat}, ${stageWords[batch.stage]}`;
+/** “South gable: coat 1 of 3, tack-free”. */
+function BatchLine({ batch }: { batch: NonNullable<WallRow['batch']> }) {
+  const { words, locale } = useReader();
+  const { wall, stages } = words;
+  const coat =
+    batch.coat === null
+      ? wall.coatsPlanned(batch.coatCount)
+      : wall.coatOf(batch.coat + 1, batch.coatCount);
+  const said = batch.coat === null || batch.stage === null ? [coat] : [coat, stages[batch.stage]];
+  return (
+    <>
+      <a href={batchAddress(batch.id)}>{batch.name}</a>{' '}
+      <span class="wall-coat">{plainList(said, locale)}</span>
+    </>
+  );
 }
 
-function shareWords(share: number | null, job: string | null): string {
-  if (share === null || job === null) return 'How far the paint has dried is not known.';
-  return `The paint has dried ${Math.round(share * 100)} % of what is likely needed ${job}.`;
+function driedWords(share: number | null, job: string | null, { words, figures }: Reader): string {
+  return share === null || job === null
+    ? words.wall.driedUnknown
+    : words.wall.dried(figures.share(share), job);
 }

@@ -1,43 +1,73 @@
+import { useComputed } from '@preact/signals';
+import { useRef } from 'preact/hooks';
+import type { Overview } from '../../daemon/contract/overview.ts';
+import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { FirstSteps } from './first-steps.tsx';
+import { useLayout } from './use-layout.ts';
+import { useTurning } from './use-turning.ts';
 import { WallBoard } from './wall-board.tsx';
-import { columnsFor } from './wall-columns.ts';
 import { WallFoot } from './wall-foot.tsx';
+import { pagesOf, urgencyOf } from './wall-pages.ts';
 import { isFresh, wallRows, wrongAt } from './wall-rows.ts';
+import { WallTurner } from './wall-turner.tsx';
 
 /** The wall: every batch one board, read across the shed. */
 export function WallPage() {
-  const { live, calendar } = useShed();
-  const overview = live.overview.value;
+  const overview = useShed().live.overview.value;
   if (overview === null) return <main class="page" />;
-  const rows = wallRows(overview);
-  const now = live.now.value;
-  const lost = live.connection.value.kind === 'lost';
-  if (rows.length === 0) return <FirstSteps overview={overview} />;
-  const columns = columnsFor(rows.length);
+  const hasBoards = wallRows(overview).length > 0;
+  return hasBoards ? <Boards overview={overview} /> : <FirstSteps overview={overview} />;
+}
+
+/** No time on the wall is told more exactly, so it is drawn no more often, ms. */
+const STEP_MS = 10_000;
+
+function Boards({ overview }: { overview: Overview }) {
+  const { live, device } = useShed();
+  const { words } = useReader();
+  const now = useComputed(() => Math.floor(live.now.value / STEP_MS) * STEP_MS).value;
+  const isLost = useComputed(() => live.connection.value.kind === 'lost').value;
+  const wall = useRef<HTMLElement>(null);
   // When the daemon is lost the banner says it all.
-  const wrongs = rows.map((row) => (lost ? [] : wrongAt(row, overview, now)));
-  const tall = rows.length <= 2 ? ' wall-tall' : '';
-  const troubled = wrongs.some((wrong) => wrong.length > 0) ? ' wall-troubled' : '';
+  const rows = wallRows(overview).map((row) => {
+    const wrong = isLost ? [] : wrongAt(row, overview);
+    const isTroubled = wrong.length > 0;
+    return { ...row, wrong, isTroubled, urgency: urgencyOf(row.sign, isTroubled) };
+  });
+  const layout = useLayout(wall, rows.length, words.signs, isLost);
+  const pages = pagesOf(rows, layout.perPage);
+  const turned = useTurning({
+    pages: pages.length,
+    seconds: device.choice.value.turnSeconds,
+    clock: live.deviceNow,
+  });
   return (
-    <main class="wall">
-      <h1 class="spoken">The wall</h1>
+    <main class="wall" ref={wall}>
+      <h1 class="spoken">{words.wall.title}</h1>
       <ul
-        class={`wall-boards wall-columns-${columns}${tall}${troubled}`}
-        style={{ '--rows': String(Math.ceil(rows.length / columns)), '--columns': String(columns) }}
+        class={`wall-boards wall-${layout.form}`}
+        style={{
+          '--columns': String(layout.columns),
+          '--rows': String(layout.rows),
+          '--letter': `${layout.letterPx}px`,
+          '--rise': String(layout.rise),
+          '--word': String(layout.wordWidths),
+        }}
       >
-        {rows.map((row, i) => (
+        {(pages[turned.page] ?? []).map((row) => (
           <WallBoard
             key={row.key}
             row={row}
             now={now}
-            calendar={calendar}
-            fresh={isFresh(row, lost)}
-            wrong={wrongs[i] ?? []}
+            fresh={isFresh(row, isLost)}
+            wrong={row.wrong}
           />
         ))}
       </ul>
-      <WallFoot overview={overview} />
+      <WallFoot overview={overview}>
+        {pages.length > 1 && <WallTurner pages={pages} turned={turned} />}
+      </WallFoot>
     </main>
   );
 }

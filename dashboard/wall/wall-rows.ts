@@ -1,7 +1,7 @@
 import type { Overview } from '../../daemon/contract/overview.ts';
-import { agoWords } from '../format/painters-time.ts';
-import { poorAirWords } from '../words/thing-words.ts';
-import type { Sign } from '../words/verdict-words.ts';
+import { agoOf } from '../format/painters-time.ts';
+import type { Reader, Told } from '../reader.ts';
+import type { Sign } from '../words/sign.ts';
 
 type OverviewPlace = Overview['places'][number];
 type OverviewBatch = OverviewPlace['batches'][number];
@@ -52,32 +52,72 @@ export function isFresh(row: WallRow, daemonLost: boolean): boolean {
   return row.batch === null || row.batch.coat === null || !row.place.air.stale;
 }
 
-/**
- * What is wrong at a board, the loudest first, in words for someone passing by.
- *
- * @param now - the daemon’s time, UTC epoch ms
- */
-export function wrongAt(row: WallRow, overview: Overview, now: number): string[] {
+/** What is wrong at a board. */
+export type Wrong =
+  | { readonly kind: 'no-sensor' }
+  /** `at`: the last reading, UTC epoch ms. */
+  | { readonly kind: 'old-figures'; readonly at: number }
+  | { readonly kind: 'poor-air'; readonly why: PoorAir }
+  | { readonly kind: 'said'; readonly sentence: Told };
+
+type PoorAir = 'few' | 'stagnant' | 'damp' | 'other';
+
+/** What is wrong at a board, the loudest first. */
+export function wrongAt(row: Pick<WallRow, 'place' | 'batch'>, overview: Overview): Wrong[] {
   const { place, batch } = row;
-  const wrong: string[] = [];
+  const wrong: Wrong[] = [];
   if (batch === null) return wrong;
-  if (place.air.at === null) wrong.push('No sensor tells how the air is here.');
-  else if (place.air.stale) {
-    wrong.push(`Old figures: the last reading came ${agoWords(Date.parse(place.air.at), now)}.`);
-  }
-  if (place.airflow === 'poor') {
-    wrong.push(poorAirWords(place.airReasons));
-  }
+  if (place.air.at === null) wrong.push({ kind: 'no-sensor' });
+  else if (place.air.stale) wrong.push({ kind: 'old-figures', at: Date.parse(place.air.at) });
+  if (place.airflow === 'poor') wrong.push({ kind: 'poor-air', why: whyPoor(place.airReasons) });
   for (const reason of batch.verdict?.reasons ?? []) {
     // A failed test is news until it is worth feeling again.
     const isOver = reason.code === 'failed-test' && batch.verdict?.verdict !== 'wait';
-    if (isTrouble.has(reason.code) && !isOver) wrong.push(reason.text);
+    if (isTrouble.has(reason.code) && !isOver) wrong.push({ kind: 'said', sentence: reason });
   }
+  const known = new Set(wrong.map((one) => (one.kind === 'said' ? one.sentence.text : '')));
   for (const notice of overview.notices) {
     const about = notice.subject === place.id || notice.subject === batch.id;
-    if (about && isOpen(notice) && !shownElsewhere.has(notice.kind)) wrong.push(notice.text);
+    if (!about || !isOpen(notice) || shownElsewhere.has(notice.kind) || known.has(notice.text)) {
+      continue;
+    }
+    known.add(notice.text);
+    wrong.push({ kind: 'said', sentence: noticeSentence(notice) });
   }
-  return [...new Set(wrong)];
+  return wrong;
+}
+
+/** A notice as a sentence that a reader can say. */
+export function noticeSentence(notice: Overview['notices'][number]): Told {
+  return { code: notice.kind, ...notice };
+}
+
+const poorAir: Readonly<Record<string, PoorAir>> = {
+  'air-changes-few': 'few',
+  'air-stagnant': 'stagnant',
+  'air-damp-long': 'damp',
+};
+
+function whyPoor(reasons: OverviewPlace['airReasons']): PoorAir {
+  return reasons.map(({ code }) => poorAir[code]).find((why) => why !== undefined) ?? 'other';
+}
+
+/**
+ * What is wrong, in words for someone passing by.
+ *
+ * @param now - the daemon’s time, UTC epoch ms
+ */
+export function wrongLine(wrong: Wrong, { words, say }: Reader, now: number): string {
+  switch (wrong.kind) {
+    case 'no-sensor':
+      return words.wall.noSensor;
+    case 'old-figures':
+      return words.wall.oldFigures(words.times.ago(agoOf(wrong.at, now)));
+    case 'poor-air':
+      return words.things.poorAir[wrong.why];
+    case 'said':
+      return say(wrong.sentence);
+  }
 }
 
 /** Reasons that someone can do something about, or should know of before trusting the word. */

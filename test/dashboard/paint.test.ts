@@ -20,7 +20,7 @@ function contrast(one: string, other: string): number {
 }
 
 const sheet = readFileSync(new URL('../../dashboard/styles/paint.css', import.meta.url), 'utf8');
-const [day = '', night = ''] = [...sheet.matchAll(/:root[^{]*\{([^}]*)\}/g)].map(
+const [day = '', dusk = '', night = ''] = [...sheet.matchAll(/:root[^{]*\{([^}]*)\}/g)].map(
   ([, body]) => body,
 );
 const pigments = (body: string) =>
@@ -52,6 +52,7 @@ const pairs: readonly (readonly [on: string, ground: string, least: number])[] =
 
 describe.each([
   ['by day', day],
+  ['at dusk', dusk],
   ['by night', night],
 ])('the pigments %s', (_light, body) => {
   const paint = pigments(body);

@@ -59,7 +59,7 @@ function unread(words: object, reads: Reads, path: string, isComputed = false): 
 }
 
 /** Parts that some pages do not read from the catalogue yet. To be emptied, then taken away. */
-const notReadYet = /^words\.(jobs|signs|stages|things|times|trade|wall)\b/;
+const notReadYet = /^words\.(jobs|signs|stages|things|times|trade)\b/;
 
 describe('the catalogue', () => {
   const pages = dashboardSources().filter((path) => !/^words\/(en|sv|de|nb|fi)\//.test(path));

@@ -15,6 +15,7 @@ import { offline } from './offline.ts';
 import { pot } from './pot.ts';
 import { print } from './print.ts';
 import { records } from './records.ts';
+import { screen } from './screen.ts';
 import { settings } from './settings.ts';
 import { setup } from './setup.ts';
 import { topics } from './topics.ts';
@@ -40,6 +41,7 @@ export const rest = {
   pot,
   print,
   records,
+  screen,
   settings,
   setup,
   topics,
