@@ -35,7 +35,8 @@ const signsInTurn = [
  */
 export function inventedWall(racks: number, now: number): Overview {
   return {
-    site: 'The long shed',
+    site: 'shed',
+    siteName: 'The long shed',
     now: iso(now),
     speed: 1,
     intake: {
