@@ -43,7 +43,7 @@ export function useRoom(wall: { readonly current: HTMLElement | null }): Room {
     return () => {
       watching.disconnect();
       removeEventListener('resize', measure);
-      document.documentElement.style.fontSize = '';
+      document.documentElement.style.removeProperty('--wall-scale');
     };
   }, [wall]);
   return room;
@@ -52,7 +52,7 @@ export function useRoom(wall: { readonly current: HTMLElement | null }): Room {
 /** On a television everything is larger than on a tablet, in steps of a twentieth. */
 function scaleText(): void {
   const scale = Math.floor(textScale(Math.min(innerWidth, innerHeight)) * 20) / 20;
-  document.documentElement.style.fontSize = scale > 1 ? `${scale * 100}%` : '';
+  document.documentElement.style.setProperty('--wall-scale', `${scale * 100}%`);
 }
 
 function measured(wall: HTMLElement | null): Room {

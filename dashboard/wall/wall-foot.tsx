@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import type { Overview } from '../../daemon/contract/overview.ts';
 import { useReader } from '../reader.ts';
-import { footNotices, noticeSentence } from './wall-rows.ts';
+import { footNotices } from './wall-rows.ts';
 
 interface WallFootProps {
   overview: Overview;
@@ -19,9 +19,7 @@ export function WallFoot({ overview, children }: WallFootProps) {
     <footer class="wall-foot">
       {children}
       {first !== undefined && (
-        <p class="wall-notice">
-          {first.kind === 'rags' ? cautions.ragsLine : say(noticeSentence(first))}
-        </p>
+        <p class="wall-notice">{first.kind === 'rags' ? cautions.ragsLine : say(first)}</p>
       )}
       {notices.length > 1 && (
         <a class="wall-more" href="#/notices">

@@ -82,14 +82,9 @@ export function wrongAt(row: Pick<WallRow, 'place' | 'batch'>, overview: Overvie
       continue;
     }
     known.add(notice.text);
-    wrong.push({ kind: 'said', sentence: noticeSentence(notice) });
+    wrong.push({ kind: 'said', sentence: notice });
   }
   return wrong;
-}
-
-/** A notice as a sentence that a reader can say. */
-export function noticeSentence(notice: Overview['notices'][number]): Told {
-  return { code: notice.kind, ...notice };
 }
 
 const poorAir: Readonly<Record<string, PoorAir>> = {

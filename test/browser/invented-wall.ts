@@ -48,6 +48,7 @@ export function inventedWall(racks: number, now: number): Overview {
       refusing: false,
     },
     doubts: [],
+    doubtsSaid: [],
     unplacedSensors: 0,
     mayWrite: true,
     writing: 'granted',
