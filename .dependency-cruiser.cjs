@@ -34,7 +34,7 @@ const TABLE = {
   },
   access: {
     from: 'daemon/access/',
-    folders: [CONTRACT, RULES],
+    folders: [CONTRACT, RULES, WORDING],
     packages: ['zod'],
     node: true,
   },

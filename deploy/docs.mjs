@@ -2,6 +2,7 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { generatedPages } from './docs/pages.mjs';
+import { problemEntries } from './docs/problem-entries.mjs';
 import { importedPackages } from './release/runtime-packages.mjs';
 import { ensureBuilt } from './setup/build.mjs';
 import { endWithFault } from './setup/fault.mjs';
@@ -22,7 +23,10 @@ try {
   const pages = generatedPages({
     settings: (await built('settings/schema.js')).Settings,
     routes: (await built('contract/routes.js')).routes,
-    problems: (await built('contract/problem.js')).problems,
+    problems: problemEntries(
+      (await built('contract/problem.js')).problems,
+      (await built('wording/en/problem.js')).problem,
+    ),
     channels: (await built('contract/mqtt-channel.js')).mqttChannels,
     quantities: (await built('contract/quantity.js')).quantityFacts,
     metrics: (await built('contract/metric.js')).metrics,

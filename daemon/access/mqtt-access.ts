@@ -2,6 +2,7 @@ import { createHmac, randomBytes, timingSafeEqual } from 'node:crypto';
 import type { MqttAccess, MqttMode } from '../contract/mqtt-access.ts';
 import { BoardcureError } from '../contract/problem.ts';
 import { mayListen, mayPublish, pairingOf } from '../rules/mqtt-permission.ts';
+import { sentence } from '../wording/english.ts';
 import { type AccessFile, asKept, type KeptLogin } from './access-file.ts';
 import { mqttSightings } from './mqtt-sightings.ts';
 import { randomCode } from './one-time-codes.ts';
@@ -251,7 +252,7 @@ export function mqttAccess(parts: MqttAccessParts) {
         if (silent.length > 0) {
           throw new BoardcureError(
             'BC_SENSORS_WOULD_FALL_SILENT',
-            `These would no longer be heard: ${listed(silent)}.`,
+            sentence('sensors-would-fall-silent', fewOf(silent)),
             { pointer: '/silence' },
           );
         }
@@ -259,7 +260,7 @@ export function mqttAccess(parts: MqttAccessParts) {
         if (unnamed.length > 0 && !allowed.silenceListeners) {
           throw new BoardcureError(
             'BC_SENSORS_WOULD_FALL_SILENT',
-            `These listeners would hear nothing more: ${listed(unnamed.map(({ client }) => client))}.`,
+            sentence('listeners-would-fall-silent', fewOf(unnamed.map(({ client }) => client))),
             { pointer: '/silenceListeners' },
           );
         }
@@ -272,7 +273,10 @@ export function mqttAccess(parts: MqttAccessParts) {
   function refuseTaken(name: string, kind: KeptLogin['kind'], sensors: string[]): void {
     if (loginOf(name) !== undefined) throw taken(name);
     if (logins().length >= mostLogins) {
-      throw new BoardcureError('BC_STATE_CONFLICT', `There are ${mostLogins} names already.`);
+      throw new BoardcureError(
+        'BC_STATE_CONFLICT',
+        sentence('broker-names-full', { names: mostLogins }),
+      );
     }
     refuseKind(kind, sensors);
   }
@@ -283,20 +287,19 @@ function refuseKind(kind: KeptLogin['kind'], sensors: readonly string[]): void {
   if ((kind === 'node') === sensors.length > 0) return;
   throw new BoardcureError(
     'BC_REQUEST_INVALID',
-    kind === 'node'
-      ? 'A node publishes as at least one sensor.'
-      : `A ${kind} publishes as no sensor.`,
+    kind === 'node' ? sentence('node-without-sensor', {}) : sentence('other-with-sensor', { kind }),
     { pointer: '/sensors' },
   );
 }
 
 const taken = (name: string) =>
-  new BoardcureError('BC_ID_TAKEN', `The name ${name} is given already.`, { pointer: '/name' });
+  new BoardcureError('BC_ID_TAKEN', sentence('broker-name-taken', { name }), { pointer: '/name' });
 
-function listed(names: readonly string[]): string {
-  const shown = names.slice(0, 20).join(', ');
-  return names.length > 20 ? `${shown} and ${names.length - 20} more` : shown;
-}
+/** The first of many names, and how many more there are. */
+const fewOf = (names: readonly string[]) => ({
+  names: names.slice(0, 20),
+  more: Math.max(0, names.length - 20),
+});
 
 function moment(at: number): string;
 function moment(at: number | null): string | null;

@@ -1,6 +1,8 @@
 import { BoardcureError } from '../contract/problem.ts';
+import type { Said } from '../contract/sentence.ts';
 import type { DeviceSpan } from '../rules/device-end.ts';
 import { pinFault, shownCode, tidyPin } from '../rules/pin.ts';
+import { sentence } from '../wording/english.ts';
 import { type AccessFile, asKept, type Kept } from './access-file.ts';
 import { deviceList } from './device-list.ts';
 import { oneTimeCodes } from './one-time-codes.ts';
@@ -65,7 +67,7 @@ export function siteAccess(parts: SiteAccessParts) {
     return { source: groupOf(address), isStranger: true };
   }
 
-  async function attempt(caller: Caller, wrong: string, isRight: () => Promise<boolean>) {
+  async function attempt(caller: Caller, wrong: Said, isRight: () => Promise<boolean>) {
     const tried = await tries.attempt(trierOf(caller), isRight).catch((cause) => {
       if (!(cause instanceof HasherBusy)) throw cause;
       return { kind: 'wait', seconds: 5 } as const;
@@ -73,7 +75,7 @@ export function siteAccess(parts: SiteAccessParts) {
     if (tried.kind === 'wait') {
       throw new BoardcureError(
         'BC_TRIES_EXHAUSTED',
-        `The next try is taken in ${tried.seconds} seconds.`,
+        sentence('try-later', { seconds: tried.seconds }),
       );
     }
     if (!tried.right) throw new BoardcureError('BC_PIN_WRONG', wrong);
@@ -86,7 +88,7 @@ export function siteAccess(parts: SiteAccessParts) {
     const { pins } = file.read();
     const other = change.role === 'own' ? pins.operate : pins.own;
     if (other !== null && (await hasher.matches(pin, other))) {
-      throw new BoardcureError('BC_REQUEST_INVALID', 'The two PINs have to differ.', {
+      throw new BoardcureError('BC_REQUEST_INVALID', sentence('pin-as-the-other', {}), {
         pointer: '/pin',
       });
     }
@@ -121,13 +123,10 @@ export function siteAccess(parts: SiteAccessParts) {
 
     async logIn(pin: string, deviceName: string, caller: Caller) {
       if (!pinSet()) {
-        throw new BoardcureError(
-          'BC_STATE_CONFLICT',
-          'No PIN is set yet: there is none to log in with.',
-        );
+        throw new BoardcureError('BC_STATE_CONFLICT', sentence('pin-not-set', {}));
       }
       let role: 'own' | 'operate' = 'own';
-      await attempt(caller, 'This is not the PIN.', async () => {
+      await attempt(caller, sentence('pin-wrong', {}), async () => {
         const { pins } = file.read();
         const typed = tidyPin(pin);
         if (await hasher.matches(typed, pins.own)) return true;
@@ -142,38 +141,29 @@ export function siteAccess(parts: SiteAccessParts) {
     async setPin(change: PinChange, caller: Caller) {
       const isFirst = !pinSet();
       if (isFirst && change.role === 'operate') {
-        throw new BoardcureError(
-          'BC_STATE_CONFLICT',
-          'The PIN of whoever runs the site comes first.',
-        );
+        throw new BoardcureError('BC_STATE_CONFLICT', sentence('pin-own-first', {}));
       }
       if (isFirst && !caller.isFromHere) {
         const { setUpCode } = change;
         if (setUpCode === undefined) {
-          throw new BoardcureError(
-            'BC_WRITE_NOT_ALLOWED',
-            'The first PIN is set from the computer itself, or with the set-up code.',
-          );
+          throw new BoardcureError('BC_WRITE_NOT_ALLOWED', sentence('pin-first-from-here', {}));
         }
         // A code that was typed rightly must not be lost to a PIN that is too short.
         const makes = await makePin(change);
         await attempt(
           caller,
-          'This is not the set-up code, or it has run out.',
+          sentence('code-wrong/set-up', {}),
           async () => setUpCodes.redeem(setUpCode) !== null,
         );
         return finish(change, makes);
       }
       if (!isFirst) {
         if (change.device?.role !== 'own') {
-          throw new BoardcureError(
-            'BC_LOGIN_NEEDED',
-            'PINs are changed after a log-in with the PIN.',
-          );
+          throw new BoardcureError('BC_LOGIN_NEEDED', sentence('pin-after-log-in', {}));
         }
         if (change.role === 'own') {
           const { currentPin } = change;
-          await attempt(caller, 'The current PIN is not right.', async () =>
+          await attempt(caller, sentence('pin-wrong/current', {}), async () =>
             currentPin === undefined
               ? false
               : hasher.matches(tidyPin(currentPin), file.read().pins.own),
@@ -210,7 +200,7 @@ export function siteAccess(parts: SiteAccessParts) {
     }),
     async pairTablet(code: string, caller: Caller) {
       let name = '';
-      await attempt(caller, 'This is not a pairing code, or it has run out.', async () => {
+      await attempt(caller, sentence('code-wrong/pairing', {}), async () => {
         const redeemed = pairingCodes.redeem(code);
         name = redeemed?.meaning ?? '';
         return redeemed !== null;

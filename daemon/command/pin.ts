@@ -112,7 +112,7 @@ async function setPin(role: 'own' | 'operate', file: AccessFile, who: Typist): P
   }
   const wanted = tidyPin(typed);
   const fault = pinFault(wanted);
-  if (fault !== null) return { ok: false, says: `${fault} Nothing is changed.` };
+  if (fault !== null) return { ok: false, says: `${fault.text} Nothing is changed.` };
   if (who.isTerminal) {
     const again = await who.askSecret('The same again: ');
     if (again === null || tidyPin(again) !== wanted) {

@@ -109,6 +109,7 @@ export const NewHandReading = z
   })
   .refine((given) => (given.placeId === undefined) !== (given.batchId === undefined), {
     message: 'give either placeId or batchId, not both and not neither',
+    params: { fault: 'place-or-batch' },
     path: ['placeId'],
   });
 export type NewHandReading = z.infer<typeof NewHandReading>;

@@ -33,6 +33,7 @@ export const PotsUsed = z
   })
   .refine(({ lastLeftPercent, lastLeftCm }) => !(lastLeftPercent && lastLeftCm), {
     message: 'give either lastLeftPercent or lastLeftCm',
+    params: { fault: 'left-twice' },
     path: ['lastLeftCm'],
   });
 

@@ -3,6 +3,7 @@ import { CalibrationHow } from './calibration.ts';
 import { Moment } from './moment.ts';
 import { Quantity } from './quantity.ts';
 import { SensorId } from './sensor.ts';
+import { Sentence } from './sentence.ts';
 
 const From = Moment.describe('when they had come to lie together');
 const To = Moment.optional().describe('until when they lay together; now when left out');
@@ -51,6 +52,7 @@ export const ComparedQuantity = z.object({
   quantity: Quantity,
   refused: RefusedBecause.nullable().describe('why nothing can be offered; null when it can'),
   says: z.string(),
+  saysSaid: Sentence,
   usedHours: z.number().describe('how long it was steady, with all of them heard'),
   sensors: z.array(ComparedSensor),
 });

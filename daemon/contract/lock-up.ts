@@ -19,7 +19,10 @@ export type LockUpLine = z.infer<typeof LockUpLine>;
 const Day = z
   .string()
   .regex(/^\d{4}-\d{2}-\d{2}$/, 'a day is written yyyy-mm-dd')
-  .refine((day) => !Number.isNaN(Date.parse(day)), 'there is no such day')
+  .refine((day) => !Number.isNaN(Date.parse(day)), {
+    message: 'there is no such day',
+    params: { fault: 'no-day' },
+  })
   .describe('day of the site, yyyy-mm-dd');
 
 export const LockUpQuery = z.strictObject({ day: Day.optional() });

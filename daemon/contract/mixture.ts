@@ -51,6 +51,7 @@ export const MixtureQuery = z
       context.addIssue({
         code: 'custom',
         message: 'must be given where there is no batchId',
+        params: { fault: 'without-batch' },
         path: [name],
       });
     }

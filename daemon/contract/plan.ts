@@ -16,6 +16,7 @@ export const Mixture = z
   })
   .refine((parts) => parts.paint + parts.rawLinseedOil + parts.turpentine > 0, {
     message: 'at least one part must be more than 0',
+    params: { fault: 'no-part' },
   })
   .describe('parts by volume');
 export type Mixture = z.infer<typeof Mixture>;

@@ -3,6 +3,7 @@ import type { NeededRole, Role } from '../contract/role.ts';
 import type { Method } from '../contract/route.ts';
 import { mayDo, neededRole, roleOf } from '../rules/role.ts';
 import { isOwnName, isOwnOrigin } from '../rules/site-name.ts';
+import { sentence } from '../wording/english.ts';
 import type { AccessPort, Carried } from './access-port.ts';
 import { sendProblem } from './problem-reply.ts';
 import { giveTokens, tokensOf } from './session-cookies.ts';
@@ -68,21 +69,17 @@ export function guardRoutes(app: FastifyInstance, { access, names }: GateParts):
     const needed = neededBy(request);
     if (mayDo(asker.role, needed)) return;
     if (asker.device !== null) {
-      return sendProblem(reply, 'BC_ROLE_TOO_SMALL', `It takes the role "${needed}".`);
+      return sendProblem(reply, 'BC_ROLE_TOO_SMALL', sentence('role-needed', { role: needed }));
     }
     if (!access.state().pinSet && changes) return refuseChange(reply);
     // RFC 9110, section 11.6.1, wants a challenge; browsers ask nobody on account of this one.
     reply.header('www-authenticate', 'Boardcure-Session');
-    return sendProblem(reply, 'BC_LOGIN_NEEDED', 'This is not open to everyone on the network.');
+    return sendProblem(reply, 'BC_LOGIN_NEEDED', sentence('not-open', {}));
   });
 }
 
 const refuseChange = (reply: FastifyReply) =>
-  sendProblem(
-    reply,
-    'BC_WRITE_NOT_ALLOWED',
-    'This request did not come from the computer that runs the daemon.',
-  );
+  sendProblem(reply, 'BC_WRITE_NOT_ALLOWED', sentence('not-from-here', {}));
 
 const shortened = (host: string | undefined): string => (host ?? '').slice(0, 100);
 

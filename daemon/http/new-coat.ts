@@ -4,6 +4,7 @@ import type { BatchFact, CoatFact, NewNoticeFact } from '../rules/facts.ts';
 import { ragsCaution } from '../rules/notice.ts';
 import { litresUsed } from '../rules/pot.ts';
 import { checkCoat, checkPast, named, referred } from '../rules/record-check.ts';
+import { sentence } from '../wording/english.ts';
 import type { HttpParts } from './ports.ts';
 import { possible } from './possible.ts';
 
@@ -18,7 +19,7 @@ export function newCoat(
   const id = body.id ?? newId();
   // Sent again, it goes by the version of the plan that it went by then.
   const planId = existing.find((one) => one.id === id)?.planId ?? batch.planId;
-  const plan = named(plans, planId, 'coating plan');
+  const plan = named(plans, planId, 'coating-plan');
   const at = now();
   const finishedAt = Date.parse(body.finishedAt);
   const begunAt = body.begunAt ? Date.parse(body.begunAt) : null;
@@ -26,11 +27,9 @@ export function newCoat(
   checkCoat({ id, coat: body.coat, begunAt, finishedAt }, plan, existing);
   const taken = existing.find((one) => one.coat === body.coat && one.id !== id);
   if (taken) {
-    throw new BoardcureError(
-      'BC_STATE_CONFLICT',
-      `Coat ${body.coat} of this batch is already recorded; take it back first to change it.`,
-      { pointer: '/coat' },
-    );
+    throw new BoardcureError('BC_STATE_CONFLICT', sentence('coat-recorded', { coat: body.coat }), {
+      pointer: '/coat',
+    });
   }
   const { pots } = body;
   const usedL = pots ? possible(() => litresUsed(pots)) : null;

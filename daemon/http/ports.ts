@@ -16,6 +16,7 @@ import type { Plan } from '../contract/plan.ts';
 import type { PlanAhead, PlanAheadQuery } from '../contract/plan-ahead.ts';
 import type { Quantity } from '../contract/quantity.ts';
 import type { BatchReport, Season } from '../contract/report.ts';
+import type { Said } from '../contract/sentence.ts';
 import type { BatchChart } from '../contract/series.ts';
 import type { SettingList } from '../contract/setting.ts';
 import type { Tin } from '../contract/tin.ts';
@@ -236,10 +237,7 @@ export interface Readings {
 
 /** What calibrations amount to, and what sensors in one box say of each other. */
 export interface Trust {
-  calibrationFault(
-    quantity: Quantity,
-    how: CalibrationHow,
-  ): { pointer: string; detail: string } | null;
+  calibrationFault(quantity: Quantity, how: CalibrationHow): { pointer: string; said: Said } | null;
   calibrationLine(quantity: Quantity, how: CalibrationHow): { gain: number; add: number };
   boxQuantities: readonly Quantity[];
   /** @param box - at least two sensors, each with its points ascending */

@@ -1,16 +1,15 @@
-import type {
-  FastifyError,
-  FastifyReply,
-  FastifyRequest,
-  FastifySchemaValidationError,
-} from 'fastify';
+import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify';
 import { hasZodFastifySchemaValidationErrors } from 'fastify-type-provider-zod';
-import { BoardcureError, type Problem, type ProblemCode, problems } from '../contract/problem.ts';
-
-interface Fault {
-  pointer: string;
-  detail: string;
-}
+import {
+  BoardcureError,
+  type FieldFault,
+  type Problem,
+  type ProblemCode,
+  problems,
+} from '../contract/problem.ts';
+import type { Said } from '../contract/sentence.ts';
+import { sentence } from '../wording/english.ts';
+import { fieldFaults } from './field-faults.ts';
 
 /** Errors of the server’s own parts, as our codes. */
 const ownCodes: Record<string, ProblemCode> = {
@@ -24,26 +23,31 @@ const ownCodes: Record<string, ProblemCode> = {
 };
 
 /** An RFC 9457 body. */
-function problem(code: ProblemCode, detail: string, faults: Fault[] = []): Problem {
-  const { status, title, doThis } = problems[code];
+function problem(
+  code: ProblemCode,
+  detail: string | Said,
+  faults: readonly FieldFault[] = [],
+): Problem {
+  const titleSaid = sentence(`problem-title/${code}`, {});
+  const doThisSaid = sentence(`problem-to-do/${code}`, {});
   const [first] = faults;
   return {
     type: `urn:boardcure:problem:${code.toLowerCase().replaceAll('_', '-')}`,
-    title,
-    status,
-    detail,
+    ...{ title: titleSaid.text, titleSaid },
+    status: problems[code].status,
+    ...(typeof detail === 'string' ? { detail } : { detail: detail.text, detailSaid: detail }),
     code,
-    doThis,
+    ...{ doThis: doThisSaid.text, doThisSaid },
     ...(first ? { pointer: first.pointer } : {}),
-    ...(faults.length > 0 ? { errors: faults } : {}),
+    ...(faults.length > 0 ? { errors: [...faults] } : {}),
   };
 }
 
 export function sendProblem(
   reply: FastifyReply,
   code: ProblemCode,
-  detail: string,
-  faults: Fault[] = [],
+  detail: string | Said,
+  faults: readonly FieldFault[] = [],
 ): FastifyReply {
   const body = problem(code, detail, faults);
   return reply
@@ -65,7 +69,7 @@ export function problemReply(log: { error(facts: object, text: string): void }) 
       return sendProblem(reply, 'BC_REQUEST_INVALID', `In the ${where}: ${listed}.`, faults);
     }
     if (error instanceof BoardcureError) {
-      return sendProblem(reply, error.code, error.message, [...error.faults]);
+      return sendProblem(reply, error.code, error.said ?? error.message, error.faults);
     }
     const own = 'code' in error ? ownCodes[error.code] : undefined;
     if (own) return sendProblem(reply, own, error.message);
@@ -75,20 +79,4 @@ export function problemReply(log: { error(facts: object, text: string): void }) 
     log.error({ url: request.url, error: error.stack ?? error.message }, 'a request failed');
     return sendProblem(reply, 'BC_INTERNAL', 'The daemon could not answer this request.');
   };
-}
-
-/**
- * The faults of one finding, each pointing at its field as RFC 6901 writes it; the whole is ''.
- * A field that is not known is pointed at itself, not at what it lies in.
- */
-function fieldFaults(finding: FastifySchemaValidationError): Fault[] {
-  const { instancePath, message = 'does not fit', params } = finding;
-  const within = instancePath === '/' ? '' : instancePath;
-  if (finding.keyword !== 'unrecognized_keys' || !Array.isArray(params.keys)) {
-    return [{ pointer: within, detail: message }];
-  }
-  return params.keys.map((key) => ({
-    pointer: `${within}/${String(key).replaceAll('~', '~0').replaceAll('/', '~1')}`,
-    detail: 'there is no such field',
-  }));
 }

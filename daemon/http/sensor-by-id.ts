@@ -1,5 +1,6 @@
 import { BoardcureError } from '../contract/problem.ts';
 import type { SensorFact } from '../rules/facts.ts';
+import { sentence } from '../wording/english.ts';
 
 /** Looks a sensor up by its topic segment. @throws BoardcureError when it was never heard */
 export function sensorById(
@@ -10,7 +11,7 @@ export function sensorById(
   for (const sensor of sensors.values()) if (sensor.id === id) return sensor;
   throw new BoardcureError(
     pointer === undefined ? 'BC_THING_UNKNOWN' : 'BC_REFERENCE_UNKNOWN',
-    `No sensor ${id} has been heard yet; it exists from its first reading.`,
+    sentence('sensor-unheard/yet-to-come', { sensor: id }),
     pointer === undefined ? {} : { pointer },
   );
 }

@@ -4,6 +4,7 @@ import rateLimit from '@fastify/rate-limit';
 import type { FastifyInstance } from 'fastify';
 import { BoardcureError } from '../contract/problem.ts';
 import { addressGroup } from '../rules/address-group.ts';
+import { sentence } from '../wording/english.ts';
 import { isFromHere } from './write-access.ts';
 
 /** What clients may ask of the server. */
@@ -47,7 +48,7 @@ export async function limitRequests(app: FastifyInstance, limits: ServerLimits):
     errorResponseBuilder: (_request, { max, ttl }) =>
       new BoardcureError(
         'BC_TOO_MANY_REQUESTS',
-        `${max} requests a minute are answered; the next one in ${Math.ceil(ttl / 1000)} seconds.`,
+        sentence('too-many-requests', { perMinute: max, seconds: Math.ceil(ttl / 1000) }),
       ),
   });
   boundConnections(app.server, limits.maxConnections);

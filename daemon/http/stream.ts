@@ -2,6 +2,7 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { BoardcureError } from '../contract/problem.ts';
 import type { StreamEvent } from '../contract/stream-event.ts';
 import { mayDo } from '../rules/role.ts';
+import { sentence } from '../wording/english.ts';
 import { askerOf } from './access-gate.ts';
 import { grants, type Writing, writingOf } from './asker-writing.ts';
 import type { HttpParts } from './ports.ts';
@@ -74,7 +75,7 @@ export function streamRoute(app: FastifyInstance, parts: HttpParts): () => void 
       if (open.size >= parts.maxStreams()) {
         throw new BoardcureError(
           'BC_TOO_MANY_STREAMS',
-          `${open.size} pages listen already, as many as http.maxStreams allows.`,
+          sentence('too-many-pages', { pages: open.size }),
         );
       }
       const grant = writingOf(askerOf(request, parts.access), parts.access);

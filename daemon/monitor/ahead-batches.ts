@@ -5,6 +5,7 @@ import { coatedArea } from '../rules/coated-area.ts';
 import type { BatchFact, CoatFact, PlaceFact, PlanFact } from '../rules/facts.ts';
 import { degreeHoursPerEquivalentHour } from '../science/cure.ts';
 import { quantileReached } from '../science/touch.ts';
+import { sentence } from '../wording/english.ts';
 import type { BatchAssessor } from './assess-batch.ts';
 import type { CoatKnowledge } from './coat-knowledge.ts';
 import type { ModelPair } from './hour-book.ts';
@@ -139,18 +140,16 @@ export function aheadBatches(parts: AheadBatchParts) {
     if (!plan) {
       throw new BoardcureError(
         'BC_REFERENCE_UNKNOWN',
-        `There is no plan with the id ${asked.planId}.`,
+        sentence('no-such-thing', { thing: 'coating-plan', id: asked.planId ?? '' }),
         { pointer: '/planId' },
       );
     }
     const size = (field: 'lengthMm' | 'widthMm' | 'thicknessMm') => {
       const value = asked[field] ?? like?.boards[field];
       if (value === undefined) {
-        throw new BoardcureError(
-          'BC_REQUEST_INVALID',
-          `There is no batch yet whose ${field} could be taken; give it.`,
-          { pointer: `/${field}` },
-        );
+        throw new BoardcureError('BC_REQUEST_INVALID', sentence('no-batch-like-it', { field }), {
+          pointer: `/${field}`,
+        });
       }
       return value;
     };
@@ -162,10 +161,7 @@ export function aheadBatches(parts: AheadBatchParts) {
     };
     const found = ahead('', boards, plan, [], null, now);
     if (!found) {
-      throw new BoardcureError(
-        'BC_REQUEST_INVALID',
-        'There is no place yet where boards could be coated; make a room or a rack first.',
-      );
+      throw new BoardcureError('BC_REQUEST_INVALID', sentence('no-place-to-coat', {}));
     }
     return {
       name: '',

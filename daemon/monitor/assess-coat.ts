@@ -75,7 +75,7 @@ export function coatAssessor(parts: CoatParts) {
     return {
       id: fact.id,
       coat: fact.coat,
-      name: planned?.name ?? `Coat ${fact.coat + 1}`,
+      name: planned?.name ?? sentence('coat-name/number', { number: fact.coat + 1 }).text,
       begunAt: toMoment(fact.begunAt),
       finishedAt: toMoment(fact.finishedAt),
       curedUntil: toMoment(curedUntil(fact, siblings)),

@@ -1,4 +1,11 @@
 import type { PlannedCoat, PlanUse, Surface } from '../contract/plan.ts';
+import { sentence } from '../wording/english.ts';
+
+const coatNames = {
+  primer: sentence('coat-name/primer', {}),
+  second: sentence('coat-name/second', {}),
+  last: sentence('coat-name/last', {}),
+};
 
 /** A plan that every site starts with. */
 export interface DefaultPlan {
@@ -46,21 +53,21 @@ function threeCoats(surface: Surface, use: PlanUse): PlannedCoat[] {
   const [primer, second, last] = spreadingM2PerL[surface];
   return [
     {
-      name: 'Primer',
+      name: coatNames.primer.text,
       mixture: parts(mixtures[use].primer),
       faces: ['face', 'back', 'edges', 'ends'],
       spreadingM2PerL: primer,
       soaksIn: true,
     },
     {
-      name: 'Second coat',
+      name: coatNames.second.text,
       mixture: parts(mixtures[use].second),
       faces: ['face', 'edges'],
       spreadingM2PerL: second,
       soaksIn: false,
     },
     {
-      name: 'Last coat',
+      name: coatNames.last.text,
       mixture: { paint: 100, rawLinseedOil: 0, turpentine: 0 },
       faces: ['face', 'edges'],
       spreadingM2PerL: last,
@@ -69,15 +76,9 @@ function threeCoats(surface: Surface, use: PlanUse): PlannedCoat[] {
   ];
 }
 
-const useWords: Record<PlanUse, string> = {
-  usual: '',
-  'without-turpentine': ', without turpentine',
-  resinous: ', resinous or tannin-rich timber',
-};
-
 const plansFor = (use: PlanUse): DefaultPlan[] =>
   (['sawn', 'planed'] as const).map((surface) => ({
-    name: `Three coats on ${surface} boards${useWords[use]}`,
+    name: sentence(`plan-name/${use}`, { surface }).text,
     surface,
     use,
     coats: threeCoats(surface, use),

@@ -74,7 +74,7 @@ export function coatingReply(
     id: coating.id,
     batchId: coating.batchId,
     coat: coating.coat,
-    name: planned?.name ?? `Coat ${coating.coat + 1}`,
+    name: planned?.name ?? sentence('coat-name/number', { number: coating.coat + 1 }).text,
     begunAt: toMoment(coating.begunAt),
     tinId: coating.tinId,
     coatId: coating.coatId,

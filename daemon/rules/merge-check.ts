@@ -1,4 +1,7 @@
 import { BoardcureError } from '../contract/problem.ts';
+import type { Said } from '../contract/sentence.ts';
+import { sentence } from '../wording/english.ts';
+import { inner } from '../wording/sentence.ts';
 import type { BatchFact, CoatFact } from './facts.ts';
 import { nothingSaidOfTimber } from './trade-facts.ts';
 
@@ -19,66 +22,67 @@ const sameMixture = (a: CoatFact, b: CoatFact): boolean => {
 const colourOf = (coat: CoatFact) => (coat.colour ?? '').trim().toLowerCase();
 
 /**
- * What keeps two batches from being put together; each as a few words that go on “differs”.
+ * What keeps two batches from being put together, each as a few words.
  *
  * @param at - when they are put together, UTC epoch ms
  */
-export function mergeDifferences(into: MergeSide, from: MergeSide, at: number): string[] {
+export function mergeDifferences(into: MergeSide, from: MergeSide, at: number): Said[] {
   const a = into.batch;
   const b = from.batch;
-  const differences: string[] = [];
-  const say = (isSame: boolean, words: string) => {
-    if (!isSame) differences.push(words);
+  const differences: Said[] = [];
+  const unless = (isSame: boolean, said: Said) => {
+    if (!isSame) differences.push(said);
   };
-  say(a.species === b.species, `the timber (${a.species}, ${b.species})`);
-  say(a.surface === b.surface, `the surface (${a.surface}, ${b.surface})`);
-  for (const [side, words] of [
-    ['lengthMm', 'length'],
-    ['widthMm', 'width'],
-    ['thicknessMm', 'thickness'],
-  ] as const) {
-    say(
-      a.boards[side] === b.boards[side],
-      `the ${words} (${a.boards[side]} and ${b.boards[side]} mm)`,
-    );
+  unless(
+    a.species === b.species,
+    sentence('unlike/timber', { ours: a.species, theirs: b.species }),
+  );
+  unless(
+    a.surface === b.surface,
+    sentence('unlike/surface', { ours: a.surface, theirs: b.surface }),
+  );
+  for (const side of ['length', 'width', 'thickness'] as const) {
+    const [oursMm, theirsMm] = [a.boards[`${side}Mm`], b.boards[`${side}Mm`]];
+    unless(oursMm === theirsMm, sentence(`unlike/${side}`, { oursMm, theirsMm }));
   }
-  const state = ({ timber }: BatchFact) =>
-    (timber ?? nothingSaidOfTimber).stateBefore ?? 'not said';
-  say(state(a) === state(b), `the state before coating (${state(a)}, ${state(b)})`);
-  say(a.planId === b.planId, 'the coating plan or its version');
+  const state = ({ timber }: BatchFact) => (timber ?? nothingSaidOfTimber).stateBefore;
+  unless(state(a) === state(b), sentence('unlike/state', { ours: state(a), theirs: state(b) }));
+  unless(a.planId === b.planId, sentence('unlike/plan', {}));
   const then = (coats: readonly CoatFact[]) => coats.filter((coat) => coat.finishedAt <= at);
   const [ours, theirs] = [then(into.coats), then(from.coats)];
-  say(ours.length === theirs.length, `the coats that are on (${ours.length} and ${theirs.length})`);
+  unless(
+    ours.length === theirs.length,
+    sentence('unlike/coats', { ours: ours.length, theirs: theirs.length }),
+  );
   for (const coat of ours) {
     const other = theirs.find((one) => one.coat === coat.coat);
     if (!other) continue;
     const number = coat.coat + 1;
-    say(sameMixture(coat, other), `the mixture of coat ${number}`);
-    say(colourOf(coat) === colourOf(other), `the colour of coat ${number}`);
+    unless(sameMixture(coat, other), sentence('unlike/mixture', { number }));
+    unless(colourOf(coat) === colourOf(other), sentence('unlike/colour', { number }));
     const faces = (one: CoatFact) => [...one.faces].sort().join();
-    say(faces(coat) === faces(other), `the faces of coat ${number}`);
+    unless(faces(coat) === faces(other), sentence('unlike/faces', { number }));
   }
   return differences;
 }
 
 /** Boards may be put together only where they are alike. @throws BoardcureError naming what is not */
 export function checkMerge(into: MergeSide, from: MergeSide, at: number): void {
-  const refuse = (text: string) => {
-    throw new BoardcureError('BC_MERGE_UNLIKE', text, { pointer: '/batchId' });
+  const refuse = (said: Said) => {
+    throw new BoardcureError('BC_MERGE_UNLIKE', said, { pointer: '/batchId' });
   };
-  if (into.batch.id === from.batch.id) refuse('A batch cannot be put to itself.');
+  if (into.batch.id === from.batch.id) refuse(sentence('merge-itself', {}));
   for (const { batch } of [into, from]) {
-    if (batch.closedAt !== null) refuse(`The batch “${batch.name}” is closed.`);
+    if (batch.closedAt !== null) refuse(sentence('batch-closed', { batchName: batch.name }));
   }
   const later = from.coats.find((coat) => coat.finishedAt > at);
   if (later) {
-    refuse(
-      `“${from.batch.name}” got its coat ${later.coat + 1} only after ${new Date(at).toISOString()}.`,
-    );
+    const told = { batchName: from.batch.name, number: later.coat + 1, at };
+    refuse(sentence('merge-later-coat', told));
   }
   const differences = mergeDifferences(into, from, at);
   if (differences.length > 0) {
-    refuse(`These boards are not alike. What differs: ${differences.join('; ')}.`);
+    refuse(sentence('boards-unlike', { differences: differences.map(inner) }));
   }
 }
 
@@ -92,7 +96,7 @@ export function checkSplit(boards: number, left: readonly number[], name: string
   if (boards < fewest) return;
   throw new BoardcureError(
     'BC_SPLIT_TOO_MANY',
-    `“${name}” has ${fewest} boards to split from; ${boards} cannot go while at least one stays.`,
+    sentence('split-too-many', { batchName: name, left: fewest, boards }),
     { pointer: '/boards' },
   );
 }

@@ -1,4 +1,5 @@
-import { told } from '../wording/sentence.ts';
+import { sentence } from '../wording/english.ts';
+import { inner, told } from '../wording/sentence.ts';
 import type { Voice } from '../wording/voice.ts';
 import type { OutgoingBody, OutgoingEntry } from './outgoing.ts';
 
@@ -29,7 +30,7 @@ export function messageWords(body: OutgoingBody, voice: Voice): MessageWords {
       text: words.map((one) => `- ${one}`).join('\n'),
     };
   }
-  const title = { code: 'notice-title', values: { variant: first.kind } };
+  const title = inner(sentence(`notice-title/${first.kind}`, {}));
   const again = first.event === 'repeated';
   return { title: voice(told('message-title', { title, again })), text: words.join('') };
 }

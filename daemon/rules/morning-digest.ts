@@ -1,5 +1,6 @@
 import type { Gate, VerdictWord } from '../contract/gate.ts';
 import type { Sentence, Told } from '../contract/sentence.ts';
+import { builtInName } from '../wording/built-in-name.ts';
 import { inner, told } from '../wording/sentence.ts';
 import type { Voice } from '../wording/voice.ts';
 import { localTime } from './local-time.ts';
@@ -77,7 +78,8 @@ export function morningDigest(
 
 function rackLine(batch: MorningView['batches'][number], isToday: (at: number) => boolean): Told {
   const { name, placeName, coatName, job: gate, verdict, likelyAt, because } = batch;
-  const rack = { batchName: name, placeName, coatName };
+  const coat = coatName === null ? null : inner(builtInName(coatName));
+  const rack = { batchName: name, placeName, coatName: coat };
   if (gate === null || verdict === null) return told('digest-rack/done', rack);
   if (verdict === 'ready') return told('digest-rack/ready', { ...rack, gate });
   if (verdict === 'test') return told('digest-rack/test', { ...rack, gate });

@@ -1,16 +1,18 @@
+import type { Said } from '../contract/sentence.ts';
+import { sentence } from '../wording/english.ts';
 /**
  * What is wrong with a PIN that is to be set, as a sentence; null when nothing is.
  *
  * @param pin - as `tidyPin` makes it
  */
-export function pinFault(pin: string): string | null {
+export function pinFault(pin: string): Said | null {
   const signs = [...pin];
-  if (signs.length < 6) return 'The PIN is too short: it needs at least 6 figures or letters.';
-  if (new Set(signs).size < 3) return 'The PIN repeats itself: use at least three different signs.';
+  if (signs.length < 6) return sentence('pin-too-short', {});
+  if (new Set(signs).size < 3) return sentence('pin-repeats', {});
   const steps = signs.slice(1).map((sign, index) => codeOf(sign) - codeOf(signs[index]));
   const [first] = steps;
   if (Math.abs(first ?? 0) === 1 && steps.every((step) => step === first)) {
-    return 'The PIN is a row like 123456: mix its figures.';
+    return sentence('pin-in-a-row', {});
   }
   return null;
 }

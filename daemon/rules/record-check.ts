@@ -1,6 +1,9 @@
 import { BoardcureError } from '../contract/problem.ts';
 import type { Quantity } from '../contract/quantity.ts';
 import { quantityFacts } from '../contract/quantity.ts';
+import type { Said } from '../contract/sentence.ts';
+import { sentence } from '../wording/english.ts';
+import type { Thing } from '../wording/subject/detail.ts';
 import type { CoatFact, PlaceFact, PlanFact } from './facts.ts';
 
 /** How far ahead of the clock an entry may lie: the clocks of a phone and a shed differ. Assumption. */
@@ -10,25 +13,24 @@ export const entryAheadMs = 5 * 60_000;
 export function referred<T>(
   things: ReadonlyMap<string, T>,
   id: string,
-  what: string,
+  thing: Thing,
   pointer: string,
 ): T {
-  const thing = things.get(id);
-  if (thing === undefined) {
-    throw new BoardcureError('BC_REFERENCE_UNKNOWN', `There is no ${what} with the id ${id}.`, {
-      pointer,
-    });
+  const found = things.get(id);
+  if (found === undefined) {
+    const said = sentence('no-such-thing', { thing, id });
+    throw new BoardcureError('BC_REFERENCE_UNKNOWN', said, { pointer });
   }
-  return thing;
+  return found;
 }
 
 /** Looks up what an address names. @throws BoardcureError when there is none */
-export function named<T>(things: ReadonlyMap<string, T>, id: string, what: string): T {
-  const thing = things.get(id);
-  if (thing === undefined) {
-    throw new BoardcureError('BC_THING_UNKNOWN', `There is no ${what} with the id ${id}.`);
+export function named<T>(things: ReadonlyMap<string, T>, id: string, thing: Thing): T {
+  const found = things.get(id);
+  if (found === undefined) {
+    throw new BoardcureError('BC_THING_UNKNOWN', sentence('no-such-thing', { thing, id }));
   }
-  return thing;
+  return found;
 }
 
 /** Nothing is entered from before this: 2000-01-01, as for the times of readings. Assumption. */
@@ -39,16 +41,14 @@ export function checkPast(at: number, now: number, pointer: string): void {
   if (at < earliestEntryAt) {
     throw new BoardcureError(
       'BC_REQUEST_INVALID',
-      `The time ${new Date(at).toISOString()} lies before ${new Date(earliestEntryAt).toISOString()}; check the year.`,
+      sentence('time-too-early', { at, earliestAt: earliestEntryAt }),
       { pointer },
     );
   }
   if (at <= now + entryAheadMs) return;
-  throw new BoardcureError(
-    'BC_REQUEST_INVALID',
-    `The time ${new Date(at).toISOString()} has not come yet; it is ${new Date(now).toISOString()} here.`,
-    { pointer },
-  );
+  throw new BoardcureError('BC_REQUEST_INVALID', sentence('time-to-come', { at, now }), {
+    pointer,
+  });
 }
 
 /** Which place may lie within which. */
@@ -63,10 +63,14 @@ export function checkWithin(kind: PlaceFact['kind'], within: PlaceFact | null): 
   if (allowed[kind].includes(within.kind)) return;
   throw new BoardcureError(
     'BC_REQUEST_INVALID',
-    `A place of kind ${kind} cannot lie within one of kind ${within.kind}.`,
+    sentence('place-not-within', { kind, within: within.kind }),
     { pointer: '/within' },
   );
 }
+
+/** That a plan has no coat of that index. */
+export const noSuchCoat = ({ name, coats }: PlanFact, coat: number): Said =>
+  sentence('no-such-coat', { planName: name, coats: coats.length, coat });
 
 /** A coat must be in the plan, after the coats below it, and end after it began. */
 export function checkCoat(
@@ -75,14 +79,12 @@ export function checkCoat(
   existing: readonly CoatFact[],
 ): void {
   if (coat.coat >= plan.coats.length) {
-    throw new BoardcureError(
-      'BC_STATE_CONFLICT',
-      `The plan “${plan.name}” has ${plan.coats.length} coats, counted from 0; there is no coat ${coat.coat}.`,
-      { pointer: '/coat' },
-    );
+    throw new BoardcureError('BC_STATE_CONFLICT', noSuchCoat(plan, coat.coat), {
+      pointer: '/coat',
+    });
   }
   if (coat.begunAt !== null && coat.begunAt > coat.finishedAt) {
-    throw new BoardcureError('BC_REQUEST_INVALID', 'The coat cannot begin after it was finished.', {
+    throw new BoardcureError('BC_REQUEST_INVALID', sentence('coat-begun-after', {}), {
       pointer: '/begunAt',
     });
   }
@@ -94,7 +96,7 @@ export function checkCoat(
     if (wrongOrder) {
       throw new BoardcureError(
         'BC_STATE_CONFLICT',
-        `Coat ${other.coat} was finished at ${new Date(other.finishedAt).toISOString()}, which is the wrong side of this one.`,
+        sentence('coat-out-of-order', { coat: other.coat, finishedAt: other.finishedAt }),
         { pointer: '/finishedAt' },
       );
     }
@@ -107,7 +109,9 @@ export function checkPlanFits(plan: PlanFact, coats: readonly CoatFact[]): void 
   if (!beyond) return;
   throw new BoardcureError(
     'BC_STATE_CONFLICT',
-    `Coat ${beyond.coat + 1} is on already, and the plan “${plan.name}” has only ${plan.coats.length}.`,
+    sentence('plan-too-short', {
+      ...{ number: beyond.coat + 1, planName: plan.name, coats: plan.coats.length },
+    }),
     { pointer: '/planId' },
   );
 }
@@ -120,21 +124,20 @@ export function coatFelt(coats: readonly CoatFact[], at: number): CoatFact {
     null,
   );
   if (newest) return newest;
-  throw new BoardcureError(
-    'BC_STATE_CONFLICT',
-    `No coat of this batch had been finished by ${new Date(at).toISOString()}: record the coat first.`,
-    { pointer: '/at' },
-  );
+  throw new BoardcureError('BC_STATE_CONFLICT', sentence('no-coat-by-then', { at }), {
+    pointer: '/at',
+  });
 }
 
 /** Figures of a hand meter must be physically possible. */
 export function checkFigures(quantity: Quantity, values: readonly number[]): void {
-  const { low, high, unit, words } = quantityFacts[quantity];
+  const { low, high } = quantityFacts[quantity];
   const wrong = values.findIndex((value) => value < low || value > high);
-  if (wrong === -1) return;
+  const value = values[wrong];
+  if (value === undefined) return;
   throw new BoardcureError(
     'BC_REQUEST_INVALID',
-    `${values[wrong]} ${unit} is outside of what ${words} can be (${low} to ${high} ${unit}).`,
+    sentence('figure-impossible', { value, quantity, low, high }),
     { pointer: `/values/${wrong}` },
   );
 }

@@ -13,6 +13,7 @@ import type {
   SensorStay,
   TouchTestFact,
 } from '../rules/facts.ts';
+import { sentence } from '../wording/english.ts';
 import type { BatchEdit } from './batches.ts';
 import type { ReadingCommitter } from './commit-readings.ts';
 import type { FactTables } from './fact-tables.ts';
@@ -44,7 +45,7 @@ export function factRecorder(db: Database, tables: FactTables, committer: Readin
     if (taken && taken.id !== coat.id) {
       throw new BoardcureError(
         'BC_STATE_CONFLICT',
-        `Coat ${coat.coat} of this batch is already recorded; take it back first to change it.`,
+        sentence('coat-recorded', { coat: coat.coat }),
         { pointer: '/coat' },
       );
     }

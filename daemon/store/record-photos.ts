@@ -1,6 +1,7 @@
 import type { Database } from 'better-sqlite3';
 import { BoardcureError } from '../contract/problem.ts';
 import type { PhotoFact } from '../rules/photo.ts';
+import { sentence } from '../wording/english.ts';
 import type { ChangeTable } from './changes.ts';
 import type { PhotoTable } from './photos.ts';
 
@@ -29,7 +30,7 @@ export function photoRecorder(db: Database, { photos, changes }: PhotoTables) {
       if (photos.totalBytes() + picture.length > mostBytes) {
         throw new BoardcureError(
           'BC_STATE_CONFLICT',
-          `The pictures of this site take ${Math.round(mostBytes / 1_048_576)} MiB, which is as much as they may (setting photos.maxMiB). Take some away first.`,
+          sentence('pictures-full', { mostMiB: Math.round(mostBytes / 1_048_576) }),
         );
       }
       photos.insert(photo, picture, at);

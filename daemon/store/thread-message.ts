@@ -1,4 +1,5 @@
 import type { ProblemCode } from '../contract/problem.ts';
+import type { Said } from '../contract/sentence.ts';
 import type { ReadingGroup } from '../rules/facts.ts';
 import type { PostingPlan } from '../rules/outgoing.ts';
 import type { Committed } from './commit-readings.ts';
@@ -31,7 +32,13 @@ export type ThreadReply =
       result: Omit<Committed, 'fresh'>;
       fresh: ReadingColumns;
     }
-  | { id: number; kind: 'refused'; code: ProblemCode; detail: string; pointer: string | null }
+  | {
+      id: number;
+      kind: 'refused';
+      code: ProblemCode;
+      detail: string | Said;
+      pointer: string | null;
+    }
   | { id: number; kind: 'full'; message: string }
   | { id: number; kind: 'failed'; message: string; stack: string | undefined };
 

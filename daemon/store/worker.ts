@@ -33,7 +33,7 @@ function answer(request: ThreadRequest, writer: StoreWriter, file: string): Thre
         id,
         kind: 'refused',
         code: cause.code,
-        detail: cause.message,
+        detail: cause.said ?? cause.message,
         pointer: cause.pointer,
       };
     }

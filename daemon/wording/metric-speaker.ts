@@ -82,8 +82,9 @@ const units: Readonly<Record<Quantity, string>> = {
 
 /** A figure with a point: what `toFixed` makes of it, and nothing grouped. */
 function plainFigure(value: number, digits: Digits): string {
-  if (digits === 'as-set') return String(Number(value.toFixed(6)));
-  return digits === 'two-figures' ? String(Number(value.toPrecision(2))) : value.toFixed(digits);
+  if (typeof digits === 'number') return value.toFixed(digits);
+  const shown = digits === 'two-figures' ? Number(value.toPrecision(2)) : value;
+  return String(Number(shown.toFixed(6)));
 }
 
 const formats = new Map<string, Intl.DateTimeFormat>();

@@ -1,15 +1,21 @@
 import type { Sentence, SentenceValues, Told } from '../contract/sentence.ts';
 import type { Inner, Phrase, Phrases } from './phrase.ts';
 import type { Speaker } from './speaker.ts';
+import type { AccessSentences } from './subject/access.ts';
 import type { AheadSentences } from './subject/ahead.ts';
 import type { AirSentences } from './subject/air.ts';
+import type { CalibrationSentences } from './subject/calibration.ts';
+import type { DetailSentences } from './subject/detail.ts';
 import type { DigestSentences } from './subject/digest.ts';
 import type { FaultSentences } from './subject/fault.ts';
+import type { FieldSentences } from './subject/field.ts';
 import type { FitSentences } from './subject/fit.ts';
 import type { HelpSentences } from './subject/help.ts';
 import type { LockUpSentences } from './subject/lock-up.ts';
+import type { NameSentences } from './subject/name.ts';
 import type { NoticeSentences } from './subject/notice.ts';
 import type { PaintSentences } from './subject/paint.ts';
+import type { ProblemSentences } from './subject/problem.ts';
 import type { RemarkSentences } from './subject/remark.ts';
 import type { SiteSentences } from './subject/site.ts';
 import type { SolventSentences } from './subject/solvent.ts';
@@ -23,15 +29,21 @@ import type { WorkSentences } from './subject/work.ts';
  * written with its variant, as `code/variant`; in replies the variant is the value of that name.
  */
 export interface SentenceTable
-  extends AheadSentences,
+  extends AccessSentences,
+    AheadSentences,
     AirSentences,
+    CalibrationSentences,
+    DetailSentences,
     DigestSentences,
     FaultSentences,
+    FieldSentences,
     FitSentences,
     HelpSentences,
     LockUpSentences,
+    NameSentences,
     NoticeSentences,
     PaintSentences,
+    ProblemSentences,
     RemarkSentences,
     SiteSentences,
     SolventSentences,

@@ -1,6 +1,8 @@
 import type { CalibrationHow } from '../../daemon/contract/calibration.ts';
 import { type Quantity, quantityFacts } from '../../daemon/contract/quantity.ts';
+import type { Said } from '../../daemon/contract/sentence.ts';
 import { saltHumidity } from '../../daemon/science/saturated-salts.ts';
+import { sentence } from '../../daemon/wording/english.ts';
 
 /** A straight correction: gain × value + add. Of a resistance it works on the logarithm (base 10). */
 export type CalibrationLine = { readonly gain: number; readonly add: number };
@@ -66,14 +68,16 @@ export function calibrationLine(quantity: Quantity, how: CalibrationHow): Calibr
   return { gain, add: first.actual - gain * first.shown };
 }
 
+export interface CalibrationFault {
+  pointer: string;
+  said: Said;
+}
+
 /** What is wrong with a calibration, and where; null when nothing is. */
-export function calibrationFault(
-  quantity: Quantity,
-  how: CalibrationHow,
-): { pointer: string; detail: string } | null {
-  const { words, unit, low, high } = quantityFacts[quantity];
+export function calibrationFault(quantity: Quantity, how: CalibrationHow): CalibrationFault | null {
+  const { low, high } = quantityFacts[quantity];
   const misfit = kindMisfit(quantity, how.kind);
-  if (misfit) return { pointer: '/how/kind', detail: misfit };
+  if (misfit) return { pointer: '/how/kind', said: misfit };
   const points = pointsOf(how);
   for (const [i, { shown, actual }] of points.entries()) {
     const wrong = [shown, actual].find((value) => value < low || value > high);
@@ -81,7 +85,7 @@ export function calibrationFault(
     const pointer = how.kind === 'two-point' || how.kind === 'salts' ? `/how/points/${i}` : '/how';
     return {
       pointer,
-      detail: `${wrong} ${unit} is outside of what ${words} can be (${low} to ${high} ${unit}).`,
+      said: sentence('figure-impossible', { value: wrong, quantity, low, high }),
     };
   }
   const [first, second] = points;
@@ -90,7 +94,7 @@ export function calibrationFault(
     if (Math.abs(first.shown - second.shown) < apart) {
       return {
         pointer: '/how/points/1/shown',
-        detail: `Two points closer than ${apart} ${unit} give no slope: take values further apart, or an offset.`,
+        said: sentence('points-too-close', { apart, quantity }),
       };
     }
   }
@@ -98,32 +102,32 @@ export function calibrationFault(
   if (!(gain >= gainAllowed.least && gain <= gainAllowed.most)) {
     return {
       pointer: '/how/points',
-      detail: `These points make one unit of the sensor ${gain.toFixed(2)} units: check which figure was shown and which was so.`,
+      said: sentence('gain-too-far', { gain }),
     };
   }
   const reach = quantity === 'wood-resistance' ? 3 : (high - low) / 2;
   if (!Number.isFinite(add) || (gain === 1 && Math.abs(add) > reach)) {
     return {
       pointer: '/how',
-      detail: `A correction by ${add} is more than any working sensor needs.`,
+      said: sentence('correction-too-far', { add }),
     };
   }
   return null;
 }
 
-function kindMisfit(quantity: Quantity, kind: CalibrationHow['kind']): string | null {
-  if (quantity === 'battery') return 'A battery’s charge is not calibrated.';
+function kindMisfit(quantity: Quantity, kind: CalibrationHow['kind']): Said | null {
+  if (quantity === 'battery') return sentence('calibration-kind/battery', {});
   if (kind === 'salts' && quantity !== 'relative-humidity') {
-    return 'Saturated salts are fixed points of humidity alone.';
+    return sentence('calibration-kind/salts', {});
   }
   if (kind === 'ice-point' && !isTemperature(quantity)) {
-    return 'The ice point is a fixed point of temperature alone.';
+    return sentence('calibration-kind/ice-point', {});
   }
   if (kind === 'test-resistor' && quantity !== 'wood-resistance') {
-    return 'A test resistor is for the resistance of a wood probe.';
+    return sentence('calibration-kind/test-resistor', {});
   }
   if (kind === 'offset' && quantity === 'wood-resistance') {
-    return 'A resistance is corrected by a test resistor or two points; its moisture by a hand meter.';
+    return sentence('calibration-kind/resistance', {});
   }
   return null;
 }

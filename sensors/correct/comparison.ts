@@ -1,5 +1,9 @@
 import type { ComparedQuantity, ComparedSensor } from '../../daemon/contract/comparison.ts';
-import { type Quantity, quantityFacts } from '../../daemon/contract/quantity.ts';
+import type { Quantity } from '../../daemon/contract/quantity.ts';
+import type { Said } from '../../daemon/contract/sentence.ts';
+import { sentence } from '../../daemon/wording/english.ts';
+import type { Inner } from '../../daemon/wording/phrase.ts';
+import { inner } from '../../daemon/wording/sentence.ts';
 import { mean, median, spreadAbout } from './robust.ts';
 
 /** What one sensor measured in the box: ascending by `at`, epoch ms; values as they are reckoned with. */
@@ -40,18 +44,19 @@ const wanderRatio = 4;
  *   still tell how far apart they were
  */
 export function compareInBox(quantity: BoxQuantity, box: readonly BoxSeries[]): ComparedQuantity {
-  const { unit, words } = quantityFacts[quantity];
   const limits = boxLimits[quantity];
   const refuse = (
     refused: ComparedQuantity['refused'],
-    says: string,
+    said: Said,
     usedHours = 0,
     sensors: ComparedSensor[] = [],
-  ): ComparedQuantity => ({ quantity, refused, says, usedHours, sensors });
+  ): ComparedQuantity => ({
+    ...{ quantity, refused, says: said.text, saysSaid: said, usedHours, sensors },
+  });
 
   if (box.some(({ points }) => points.length === 0)) {
     const dumb = box.filter(({ points }) => points.length === 0).map(({ sensor }) => sensor);
-    return refuse('no-readings', `No ${words} came from ${listed(dumb)} in that time.`);
+    return refuse('no-readings', sentence('compared/no-readings', { quantity, sensors: dumb }));
   }
   const binMs = Math.max(leastBinMs, 2 * Math.max(...box.map(({ points }) => rhythm(points))));
   const bins = commonBins(box, binMs);
@@ -59,7 +64,7 @@ export function compareInBox(quantity: BoxQuantity, box: readonly BoxSeries[]): 
   if (commonHours < leastHours) {
     return refuse(
       'too-short',
-      `All of them were heard together for ${commonHours.toFixed(1)} h; at least ${leastHours} h are needed, better a night.`,
+      sentence('compared/too-short', { hours: commonHours, leastHours }),
       commonHours,
     );
   }
@@ -68,7 +73,7 @@ export function compareInBox(quantity: BoxQuantity, box: readonly BoxSeries[]): 
   if (usedHours < leastSteadyHours) {
     return refuse(
       'not-steady',
-      `The ${words} in the box changed too fast (steady for ${usedHours.toFixed(1)} h of ${commonHours.toFixed(1)}): close it, keep sun and heater off, and leave it for a night.`,
+      sentence('compared/not-steady', { quantity, steadyHours: usedHours, hours: commonHours }),
       usedHours,
     );
   }
@@ -80,7 +85,7 @@ export function compareInBox(quantity: BoxQuantity, box: readonly BoxSeries[]): 
     const difference = Math.abs((apart[0] as number) - (apart[1] as number));
     return refuse(
       'only-two',
-      `They are ${difference.toFixed(2)} ${unit} apart. Which of two is wrong nobody can tell: lay a third beside them, or type what a hand meter shows.`,
+      sentence('compared/only-two', { difference, quantity }),
       usedHours,
       sensors,
     );
@@ -99,7 +104,10 @@ export function compareInBox(quantity: BoxQuantity, box: readonly BoxSeries[]): 
   if (good.length * 2 <= box.length) {
     return refuse(
       'no-majority',
-      `They scatter by ${(Math.max(...apart) - Math.min(...apart)).toFixed(1)} ${unit} and no majority keeps together: use a hand meter or fixed points.`,
+      sentence('compared/no-majority', {
+        difference: Math.max(...apart) - Math.min(...apart),
+        quantity,
+      }),
       usedHours,
       judged(
         box,
@@ -111,17 +119,19 @@ export function compareInBox(quantity: BoxQuantity, box: readonly BoxSeries[]): 
   }
   const sensors = judged(box, steady, binMs, good);
   const odd = sensors.filter(({ isOdd, wanders }) => isOdd || wanders);
-  const says =
+  const said =
     odd.length === 0
-      ? `All ${box.length} keep together within ${(Math.max(...apart) - Math.min(...apart)).toFixed(2)} ${unit}.`
-      : odd
-          .map((one) =>
-            one.wanders
-              ? `${one.sensor} is the odd one out: it wanders against the others, which no offset mends.`
-              : `${one.sensor} is the odd one out: ${Math.abs(one.difference).toFixed(1)} ${unit} ${one.difference > 0 ? 'above' : 'below'} the others.`,
-          )
-          .join(' ');
-  return { quantity, refused: null, says, usedHours, sensors };
+      ? sentence('compared/together', {
+          ...{ sensors: box.length, difference: Math.max(...apart) - Math.min(...apart), quantity },
+        })
+      : sentence('compared/odd', { odd: odd.map((one) => oddOne(one, quantity)) });
+  return { quantity, refused: null, says: said.text, saysSaid: said, usedHours, sensors };
+}
+
+function oddOne({ sensor, difference, wanders }: ComparedSensor, quantity: Quantity): Inner {
+  if (wanders) return inner(sentence('odd-one/wanders', { sensor }));
+  const where = difference > 0 ? 'odd-one/above' : 'odd-one/below';
+  return inner(sentence(where, { sensor, difference: Math.abs(difference), quantity }));
 }
 
 interface Bin {
@@ -234,5 +244,3 @@ function deviation(values: readonly number[]): number {
     values.reduce((sum, value) => sum + (value - middle) ** 2, 0) / (values.length - 1),
   );
 }
-
-const listed = (names: readonly string[]) => names.join(', ');

@@ -5,8 +5,14 @@ import {
   problems,
   retiredCodes,
 } from '../../daemon/contract/problem.ts';
+import { sentence } from '../../daemon/wording/english.ts';
 
-const table = Object.entries(problems).map(([code, entry]) => ({ code, ...entry }));
+const table = (Object.keys(problems) as ProblemCode[]).map((code) => ({
+  code,
+  status: problems[code].status,
+  title: sentence(`problem-title/${code}`, {}).text,
+  doThis: sentence(`problem-to-do/${code}`, {}).text,
+}));
 
 describe('the table of problems', () => {
   it.each(table)(

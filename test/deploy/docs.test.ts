@@ -10,18 +10,20 @@ import { quantityFacts } from '../../daemon/contract/quantity.ts';
 import { routes } from '../../daemon/contract/routes.ts';
 import { loadSettings } from '../../daemon/settings/load.ts';
 import { Settings } from '../../daemon/settings/schema.ts';
+import { problem } from '../../daemon/wording/en/problem.ts';
 import { temporaryFolder } from '../store/store-sides.ts';
 import { write } from './small-project.ts';
 
 const PROJECT = join(import.meta.dirname, '../..');
 const { generatedPages } = await import(join(PROJECT, 'deploy/docs/pages.mjs'));
+const { problemEntries } = await import(join(PROJECT, 'deploy/docs/problem-entries.mjs'));
 const { importedPackages } = await import(join(PROJECT, 'deploy/release/runtime-packages.mjs'));
 
 const text = (name: string) => readFileSync(join(PROJECT, name), 'utf8');
 const pages: Record<string, string> = generatedPages({
   settings: Settings,
   routes,
-  problems,
+  problems: problemEntries(problems, problem),
   channels: mqttChannels,
   quantities: quantityFacts,
   metrics,

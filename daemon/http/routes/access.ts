@@ -3,6 +3,7 @@ import type { Device, Session } from '../../contract/access.ts';
 import { toMoment } from '../../contract/moment.ts';
 import { BoardcureError } from '../../contract/problem.ts';
 import { roleOf } from '../../rules/role.ts';
+import { sentence } from '../../wording/english.ts';
 import { type Asker, askerOf } from '../access-gate.ts';
 import type { AccessDevice, AccessPort, Caller, LetIn } from '../access-port.ts';
 import { register } from '../register-route.ts';
@@ -69,7 +70,8 @@ export function accessRoutes(app: FastifyInstance, { access }: { access: AccessP
   register(app, 'endDevice', async ({ params }, request) => {
     const asker = askerOf(request, access);
     if (!(await access.endDevice(params.id))) {
-      throw new BoardcureError('BC_THING_UNKNOWN', `There is no device with the id ${params.id}.`);
+      const said = sentence('no-such-thing', { thing: 'device', id: params.id });
+      throw new BoardcureError('BC_THING_UNKNOWN', said);
     }
     return listed(asker);
   });

@@ -4,6 +4,7 @@ import { BoardcureError } from '../../contract/problem.ts';
 import type { BatchFact } from '../../rules/facts.ts';
 import { checkPast, checkPlanFits, named, referred } from '../../rules/record-check.ts';
 import { nothingSaidOfTimber, type TimberFact } from '../../rules/trade-facts.ts';
+import { sentence } from '../../wording/english.ts';
 import type { HttpParts } from '../ports.ts';
 import { register } from '../register-route.ts';
 
@@ -45,11 +46,11 @@ export function batchRoutes(app: FastifyInstance, { view, edits, now, newId }: H
       body.planId === undefined
         ? (plans.get(before?.planId ?? '') ??
           [...plans.values()].find((one) => one.isDefault && one.surface === body.surface))
-        : referred(plans, body.planId, 'coating plan', '/planId');
+        : referred(plans, body.planId, 'coating-plan', '/planId');
     if (!plan) {
       throw new BoardcureError(
         'BC_STATE_CONFLICT',
-        `There is no default plan for ${body.surface} boards: give planId.`,
+        sentence('no-default-plan', { surface: body.surface }),
         { pointer: '/planId' },
       );
     }
@@ -79,13 +80,13 @@ export function batchRoutes(app: FastifyInstance, { view, edits, now, newId }: H
     if (body.closed === false && merge) {
       throw new BoardcureError(
         'BC_STATE_CONFLICT',
-        `The boards of “${batch.name}” were put to another batch: split them off there.`,
+        sentence('boards-went-on', { batchName: batch.name }),
         { pointer: '/closed' },
       );
     }
     if (body.planId !== undefined) {
       const { plans, coats } = view.facts();
-      const plan = referred(plans, body.planId, 'coating plan', '/planId');
+      const plan = referred(plans, body.planId, 'coating-plan', '/planId');
       checkPlanFits(plan, coats.get(batch.id) ?? []);
     }
     const timber = timberOf(body, batch.timber ?? nothingSaidOfTimber, at);

@@ -6,6 +6,7 @@ import type { Quantity } from '../../contract/quantity.ts';
 import { calibrationInForce } from '../../rules/calibration-in-force.ts';
 import type { CalibrationFact, KeptCalibration } from '../../rules/facts.ts';
 import { checkPast } from '../../rules/record-check.ts';
+import { sentence } from '../../wording/english.ts';
 import type { HttpParts } from '../ports.ts';
 import { register } from '../register-route.ts';
 import { sensorById } from '../sensor-by-id.ts';
@@ -48,7 +49,7 @@ export function calibrationRoutes(app: FastifyInstance, parts: HttpParts): void 
 
   function checked(fact: CalibrationFact): CalibrationFact {
     const fault = trust.calibrationFault(fact.quantity, fact.how);
-    if (fault) throw new BoardcureError('BC_REQUEST_INVALID', fault.detail, fault);
+    if (fault) throw new BoardcureError('BC_REQUEST_INVALID', fault.said, fault);
     if (fact.fromAt !== null) checkPast(fact.fromAt, now(), '/from');
     return fact;
   }
@@ -67,7 +68,7 @@ export function calibrationRoutes(app: FastifyInstance, parts: HttpParts): void 
     if (near.length === 0) {
       throw new BoardcureError(
         'BC_STATE_CONFLICT',
-        `The sensor sent nothing within ${besideMs / 60_000} min of ${new Date(at).toISOString()}: measure again while it sends, or say what it showed.`,
+        sentence('sensor-said-nothing', { minutes: besideMs / 60_000, at }),
         { pointer: '/how/shown' },
       );
     }
@@ -121,12 +122,12 @@ export function calibrationRoutes(app: FastifyInstance, parts: HttpParts): void 
 const momentOf = (moment: string | null) => (moment === null ? null : Date.parse(moment));
 
 function unknown(id: string): BoardcureError {
-  return new BoardcureError('BC_THING_UNKNOWN', `There is no calibration with the id ${id}.`);
+  return new BoardcureError(
+    'BC_THING_UNKNOWN',
+    sentence('no-such-thing', { thing: 'calibration', id }),
+  );
 }
 
 function withdrawn(id: string): BoardcureError {
-  return new BoardcureError(
-    'BC_STATE_CONFLICT',
-    `The calibration ${id} was withdrawn; record a new one instead.`,
-  );
+  return new BoardcureError('BC_STATE_CONFLICT', sentence('calibration-withdrawn', { id }));
 }

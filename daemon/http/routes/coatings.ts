@@ -1,8 +1,9 @@
 import type { FastifyInstance } from 'fastify';
 import { BoardcureError } from '../../contract/problem.ts';
 import type { BatchFact } from '../../rules/facts.ts';
-import { checkPast, named, referred } from '../../rules/record-check.ts';
+import { checkPast, named, noSuchCoat, referred } from '../../rules/record-check.ts';
 import type { CoatingFact } from '../../rules/trade-facts.ts';
+import { sentence } from '../../wording/english.ts';
 import { newCoat } from '../new-coat.ts';
 import type { HttpParts } from '../ports.ts';
 import { register } from '../register-route.ts';
@@ -16,10 +17,7 @@ export function coatingRoutes(app: FastifyInstance, parts: HttpParts): void {
   function coatingOf(batchId: string, id: string): CoatingFact {
     const coating = coatingsOf(batchOf(batchId).id).find((one) => one.id === id);
     if (coating) return coating;
-    throw new BoardcureError(
-      'BC_THING_UNKNOWN',
-      `This batch has no coat on its way with the id ${id}.`,
-    );
+    throw new BoardcureError('BC_THING_UNKNOWN', sentence('no-such-coat/on-its-way', { id }));
   }
 
   register(app, 'listCoatings', ({ params }) =>
@@ -28,7 +26,7 @@ export function coatingRoutes(app: FastifyInstance, parts: HttpParts): void {
 
   register(app, 'beginCoating', async ({ params, body }) => {
     const batch = batchOf(params.id);
-    const plan = named(view.facts().plans, batch.planId, 'coating plan');
+    const plan = named(view.facts().plans, batch.planId, 'coating-plan');
     const begunAt = Date.parse(body.begunAt);
     const known = coatingsOf(batch.id).find((one) => one.id === body.id);
     if (!known) {
@@ -39,21 +37,19 @@ export function coatingRoutes(app: FastifyInstance, parts: HttpParts): void {
       if (open) {
         throw new BoardcureError(
           'BC_STATE_CONFLICT',
-          `Coat ${open.coat + 1} of this batch was begun and not finished: finish it or give it up first.`,
+          sentence('coat-begun-already', { number: open.coat + 1 }),
           { pointer: '/coat' },
         );
       }
       if (body.coat >= plan.coats.length) {
-        throw new BoardcureError(
-          'BC_STATE_CONFLICT',
-          `The plan “${plan.name}” has ${plan.coats.length} coats, counted from 0; there is no coat ${body.coat}.`,
-          { pointer: '/coat' },
-        );
+        throw new BoardcureError('BC_STATE_CONFLICT', noSuchCoat(plan, body.coat), {
+          pointer: '/coat',
+        });
       }
       if ((view.facts().coats.get(batch.id) ?? []).some((one) => one.coat === body.coat)) {
         throw new BoardcureError(
           'BC_STATE_CONFLICT',
-          `Coat ${body.coat + 1} of this batch is on already.`,
+          sentence('coat-on-already', { number: body.coat + 1 }),
           { pointer: '/coat' },
         );
       }
@@ -87,7 +83,7 @@ export function coatingRoutes(app: FastifyInstance, parts: HttpParts): void {
     // Sent again after it was ended: what stands is the answer.
     if (coating.coatId !== null || coating.givenUpAt !== null) {
       if (body.coatId !== undefined && body.coatId !== coating.coatId) {
-        throw new BoardcureError('BC_STATE_CONFLICT', 'This coat was ended before.');
+        throw new BoardcureError('BC_STATE_CONFLICT', sentence('coat-ended-already', {}));
       }
       return { ...reply(), made: madeOf(coating.coatId) };
     }

@@ -3,6 +3,7 @@ import { BoardcureError } from '../../contract/problem.ts';
 import type { BatchFact, CoatFact, TouchTestFact } from '../../rules/facts.ts';
 import { gateChanges } from '../../rules/gate-change.ts';
 import { checkPast, coatFelt, named } from '../../rules/record-check.ts';
+import { sentence } from '../../wording/english.ts';
 import { newCoat } from '../new-coat.ts';
 import type { HttpParts } from '../ports.ts';
 import { register } from '../register-route.ts';
@@ -31,7 +32,7 @@ export function coatRoutes(app: FastifyInstance, { view, edits, now, newId }: Ht
     if (origin && origin.id !== batch.id) {
       throw new BoardcureError(
         'BC_STATE_CONFLICT',
-        `This coat went on while the boards were a part of “${origin.name}”: take it back there.`,
+        sentence('coat-of-origin', { batchName: origin.name }),
       );
     }
     await edits.removeCoat(coat, now());
@@ -69,5 +70,5 @@ export function coatRoutes(app: FastifyInstance, { view, edits, now, newId }: Ht
 function coatWithId(coats: readonly CoatFact[], id: string): CoatFact {
   const coat = coats.find((one) => one.id === id);
   if (coat) return coat;
-  throw new BoardcureError('BC_THING_UNKNOWN', `This batch has no coat with the id ${id}.`);
+  throw new BoardcureError('BC_THING_UNKNOWN', sentence('no-such-coat/in-batch', { id }));
 }

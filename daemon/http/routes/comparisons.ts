@@ -9,6 +9,7 @@ import { BoardcureError } from '../../contract/problem.ts';
 import { calibrationInForce } from '../../rules/calibration-in-force.ts';
 import type { SensorFact } from '../../rules/facts.ts';
 import { checkPast } from '../../rules/record-check.ts';
+import { sentence } from '../../wording/english.ts';
 import type { HttpParts } from '../ports.ts';
 import { register } from '../register-route.ts';
 import { sensorById } from '../sensor-by-id.ts';
@@ -31,14 +32,14 @@ export function comparisonRoutes(app: FastifyInstance, parts: HttpParts): void {
     const toAt = asked.to === undefined ? now() : Date.parse(asked.to);
     checkPast(toAt, now(), '/to');
     if (toAt <= fromAt) {
-      throw new BoardcureError('BC_REQUEST_INVALID', 'The end lies before the start.', {
+      throw new BoardcureError('BC_REQUEST_INVALID', sentence('end-before-start', {}), {
         pointer: '/to',
       });
     }
     if (toAt - fromAt > longestHours * hourMs) {
       throw new BoardcureError(
         'BC_REQUEST_INVALID',
-        `At most ${longestHours} h are compared at once: a night is enough.`,
+        sentence('comparison-too-long', { hours: longestHours }),
         { pointer: '/from' },
       );
     }
@@ -51,7 +52,7 @@ export function comparisonRoutes(app: FastifyInstance, parts: HttpParts): void {
       sensorById(view.facts().sensors, id, `/sensors/${i}`),
     );
     if (sensors.length < 2) {
-      throw new BoardcureError('BC_REQUEST_INVALID', 'Name at least two different sensors.', {
+      throw new BoardcureError('BC_REQUEST_INVALID', sentence('two-sensors-at-least', {}), {
         pointer: '/sensors',
       });
     }
@@ -107,10 +108,7 @@ export function comparisonRoutes(app: FastifyInstance, parts: HttpParts): void {
     const { offers, toAt, from, to } = compare(body);
     const taken = offers.filter(({ sensor }) => !body.leaveOut?.includes(sensor));
     if (taken.length === 0) {
-      throw new BoardcureError(
-        'BC_STATE_CONFLICT',
-        'This comparison offers no offsets: look at what it says of each quantity.',
-      );
+      throw new BoardcureError('BC_STATE_CONFLICT', sentence('no-offsets-offered', {}));
     }
     const holdsFrom = body.holdsFrom;
     const fromAt =

@@ -1,6 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import { BoardcureError } from '../../contract/problem.ts';
 import { named } from '../../rules/record-check.ts';
+import { sentence } from '../../wording/english.ts';
 import type { HttpParts } from '../ports.ts';
 import { register } from '../register-route.ts';
 import { sensorById } from '../sensor-by-id.ts';
@@ -24,9 +25,13 @@ export function curveRoutes(app: FastifyInstance, { view, now }: HttpParts): voi
     const coat =
       query.coatId === undefined ? coats.at(-1) : coats.find(({ id }) => id === query.coatId);
     if (query.coatId !== undefined && !coat) {
-      throw new BoardcureError('BC_REFERENCE_UNKNOWN', `“${batch.name}” has no such coat.`, {
-        pointer: '/coatId',
-      });
+      throw new BoardcureError(
+        'BC_REFERENCE_UNKNOWN',
+        sentence('batch-without-coat', { batchName: batch.name }),
+        {
+          pointer: '/coatId',
+        },
+      );
     }
     return view.curves.ofBatch(batch.id, coat ?? null, spanOf(query), now());
   });
@@ -43,7 +48,7 @@ export function curveRoutes(app: FastifyInstance, { view, now }: HttpParts): voi
     const at = (moment: string | undefined) => (moment === undefined ? null : Date.parse(moment));
     const [from, to] = [at(query.from), at(query.to)];
     if (from !== null && from > (to ?? now())) {
-      throw new BoardcureError('BC_REQUEST_INVALID', 'The end lies before the start.', {
+      throw new BoardcureError('BC_REQUEST_INVALID', sentence('end-before-start', {}), {
         pointer: to === null ? '/from' : '/to',
       });
     }

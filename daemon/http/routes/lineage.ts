@@ -4,6 +4,7 @@ import { boardsAt } from '../../rules/batch-lineage.ts';
 import type { BatchFact } from '../../rules/facts.ts';
 import { checkMerge, checkSplit } from '../../rules/merge-check.ts';
 import { checkPast, named, referred } from '../../rules/record-check.ts';
+import { sentence } from '../../wording/english.ts';
 import type { HttpParts } from '../ports.ts';
 import { register } from '../register-route.ts';
 
@@ -27,7 +28,10 @@ export function lineageRoutes(app: FastifyInstance, { view, edits, now, newId }:
     const known = view.facts().splits.find((one) => one.id === body.id);
     if (!known) {
       if (parent.closedAt !== null) {
-        throw new BoardcureError('BC_STATE_CONFLICT', `The batch “${parent.name}” is closed.`);
+        throw new BoardcureError(
+          'BC_STATE_CONFLICT',
+          sentence('batch-closed', { batchName: parent.name }),
+        );
       }
       checkPast(at, now(), '/at');
       checkSplit(body.boards, boardsLeft(parent, at), parent.name);
@@ -91,11 +95,11 @@ export function lineageRoutes(app: FastifyInstance, { view, edits, now, newId }:
     if (!move) {
       throw new BoardcureError(
         'BC_THING_UNKNOWN',
-        `This batch has no move with the id ${params.part}.`,
+        sentence('no-move-in-batch', { id: params.part }),
       );
     }
     if (view.facts().places.get(move.placeId)?.kind !== 'wall') {
-      throw new BoardcureError('BC_STATE_CONFLICT', 'This move did not lead to a wall.');
+      throw new BoardcureError('BC_STATE_CONFLICT', sentence('move-not-to-wall', {}));
     }
     const at = Date.parse(body.at);
     checkPast(at, now(), '/at');

@@ -1,6 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import { BoardcureError } from '../../contract/problem.ts';
 import { quantities } from '../../contract/quantity.ts';
+import { sentence } from '../../wording/english.ts';
 import type { HeardSensor } from '../mqtt-access-port.ts';
 import type { HttpParts } from '../ports.ts';
 import { register } from '../register-route.ts';
@@ -20,7 +21,7 @@ export function mqttAccessRoutes(app: FastifyInstance, parts: HttpParts): void {
   const state = () => mqttAccess.state(heard());
   function orUnknown(found: boolean, name: string): void {
     if (found) return;
-    throw new BoardcureError('BC_THING_UNKNOWN', `There is no name ${name} at the broker.`);
+    throw new BoardcureError('BC_THING_UNKNOWN', sentence('no-broker-name', { name }));
   }
 
   register(app, 'readMqttAccess', state);
@@ -28,10 +29,7 @@ export function mqttAccessRoutes(app: FastifyInstance, parts: HttpParts): void {
   register(app, 'changeMqttMode', async ({ body }) => {
     const { broker } = state();
     if (broker === 'external' && body.mode !== 'open') {
-      throw new BoardcureError(
-        'BC_STATE_CONFLICT',
-        'The sensors are at another broker: names and passwords are set there.',
-      );
+      throw new BoardcureError('BC_STATE_CONFLICT', sentence('broker-elsewhere', {}));
     }
     await mqttAccess.setMode(body.mode, heard(), body);
     return state();

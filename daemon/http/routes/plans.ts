@@ -3,11 +3,12 @@ import { BoardcureError } from '../../contract/problem.ts';
 import type { PlanFact } from '../../rules/facts.ts';
 import { newestOf, newestPlans, versionsOf } from '../../rules/plan-family.ts';
 import { named } from '../../rules/record-check.ts';
+import { sentence } from '../../wording/english.ts';
 import type { HttpParts } from '../ports.ts';
 import { register } from '../register-route.ts';
 
 export function planRoutes(app: FastifyInstance, { view, edits, now, newId }: HttpParts): void {
-  const planOf = (id: string) => named(view.facts().plans, id, 'coating plan');
+  const planOf = (id: string) => named(view.facts().plans, id, 'coating-plan');
 
   register(app, 'listPlans', () => newestPlans(view.facts().plans.values()).map(view.trade.plan));
 
@@ -22,7 +23,7 @@ export function planRoutes(app: FastifyInstance, { view, edits, now, newId }: Ht
     if (!known && newest.id !== base.id) {
       throw new BoardcureError(
         'BC_STATE_CONFLICT',
-        `This plan was changed meanwhile: its newest version is ${newest.version ?? 1}. Change that one.`,
+        sentence('plan-changed', { version: newest.version ?? 1 }),
       );
     }
     const plan: PlanFact = {

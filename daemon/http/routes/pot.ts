@@ -5,7 +5,7 @@ import type { Tin } from '../../contract/tin.ts';
 import { coatedArea } from '../../rules/coated-area.ts';
 import { keepingWords } from '../../rules/keeping-paint.ts';
 import { amountsOf, enoughInTins, mixingSteps, potOf } from '../../rules/pot.ts';
-import { named } from '../../rules/record-check.ts';
+import { named, noSuchCoat } from '../../rules/record-check.ts';
 import { shoppingList, usualKeptPrimerL, usualLossPercent } from '../../rules/shopping.ts';
 import { leftInTins } from '../../rules/tin-stock.ts';
 import { mixture, stickMarks } from '../../science/paint.ts';
@@ -50,16 +50,12 @@ function toCoat(query: MixtureQuery, facts: SiteFactsView) {
     return { areaM2, spreadingM2PerL, mixed: asked ?? undiluted, ofBatch: null };
   }
   const batch = named(facts.batches, batchId, 'batch');
-  const plan = named(facts.plans, batch.planId, 'coating plan');
+  const plan = named(facts.plans, batch.planId, 'coating-plan');
   const done = (facts.coats.get(batch.id) ?? []).at(-1)?.coat ?? -1;
   const index = query.coat ?? Math.min(done + 1, plan.coats.length - 1);
   const planned = plan.coats[index];
   if (!planned) {
-    throw new BoardcureError(
-      'BC_STATE_CONFLICT',
-      `The plan “${plan.name}” has ${plan.coats.length} coats, counted from 0; there is no coat ${index}.`,
-      { pointer: '/coat' },
-    );
+    throw new BoardcureError('BC_STATE_CONFLICT', noSuchCoat(plan, index), { pointer: '/coat' });
   }
   return {
     areaM2: query.areaM2 ?? coatedArea(batch.boards, planned.faces, planned.coverWidthMm),

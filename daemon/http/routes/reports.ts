@@ -4,6 +4,7 @@ import type { Photo } from '../../contract/photo.ts';
 import { BoardcureError } from '../../contract/problem.ts';
 import { type PhotoFact, pictureType } from '../../rules/photo.ts';
 import { checkPast, named } from '../../rules/record-check.ts';
+import { sentence } from '../../wording/english.ts';
 import type { HttpParts } from '../ports.ts';
 import { register } from '../register-route.ts';
 import { reportCsv } from '../report-csv.ts';
@@ -47,11 +48,9 @@ export function reportRoutes(
     const picture = Buffer.from(body.picture, 'base64');
     const type = pictureType(picture);
     if (type === null) {
-      throw new BoardcureError(
-        'BC_REQUEST_INVALID',
-        'This is no picture that can be kept: it begins like neither JPEG, PNG nor WebP.',
-        { pointer: '/picture' },
-      );
+      throw new BoardcureError('BC_REQUEST_INVALID', sentence('no-picture', {}), {
+        pointer: '/picture',
+      });
     }
     const photo = { id: body.id ?? newId(), batchId: batch.id, at, text: body.text ?? null, type };
     await edits.addPhoto(photo, picture, now());
@@ -63,7 +62,7 @@ export function reportRoutes(
     if (!view.photos(batch.id).some((photo) => photo.id === params.part)) {
       throw new BoardcureError(
         'BC_THING_UNKNOWN',
-        `This batch has no photo with the id ${params.part}.`,
+        sentence('no-photo-in-batch', { id: params.part }),
       );
     }
     await edits.removePhoto(params.part, now());
@@ -76,7 +75,7 @@ export function reportRoutes(
     (request, reply) => {
       const photo = view.photo(request.params.id);
       if (photo === null) {
-        throw new BoardcureError('BC_THING_UNKNOWN', 'There is no photo with this id.');
+        throw new BoardcureError('BC_THING_UNKNOWN', sentence('no-photo', {}));
       }
       // A picture never changes under its id.
       reply.header('cache-control', 'private, max-age=31536000, immutable');

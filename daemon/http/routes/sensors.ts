@@ -7,6 +7,7 @@ import type { SensorFact } from '../../rules/facts.ts';
 import { faultReply } from '../../rules/fault/fault-words.ts';
 import { stayAt } from '../../rules/place.ts';
 import { checkPast, referred } from '../../rules/record-check.ts';
+import { sentence } from '../../wording/english.ts';
 import type { HttpParts } from '../ports.ts';
 import { register } from '../register-route.ts';
 import { sensorById } from '../sensor-by-id.ts';
@@ -48,7 +49,7 @@ export function sensorRoutes(
     const sensor = sensorOf(params.id);
     const at = now();
     if (body.from !== undefined && body.placeId === undefined) {
-      throw new BoardcureError('BC_REQUEST_INVALID', 'A from needs the placeId it holds for.', {
+      throw new BoardcureError('BC_REQUEST_INVALID', sentence('from-needs-place', {}), {
         pointer: '/from',
       });
     }

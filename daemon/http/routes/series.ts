@@ -4,6 +4,7 @@ import type { Quantity } from '../../contract/quantity.ts';
 import type { Series, SeriesQuery } from '../../contract/series.ts';
 import { gapsBetween } from '../../rules/reading-outline.ts';
 import { type CurvePoint, thinOut } from '../../rules/thin-out.ts';
+import { sentence } from '../../wording/english.ts';
 import type { HttpParts } from '../ports.ts';
 import { register } from '../register-route.ts';
 
@@ -26,7 +27,10 @@ export function seriesRoutes(
   register(app, 'series', async ({ query }) => {
     const sensor = [...view.facts().sensors.values()].find((one) => one.id === query.sensor);
     if (!sensor) {
-      throw new BoardcureError('BC_THING_UNKNOWN', `No sensor ${query.sensor} has been heard yet.`);
+      throw new BoardcureError(
+        'BC_THING_UNKNOWN',
+        sentence('sensor-unheard', { sensor: query.sensor }),
+      );
     }
     const outline = outlined(sensor.key, query);
     if (outline) return { sensor: sensor.id, quantity: query.quantity, ...outline };
@@ -104,7 +108,7 @@ function span(query: SeriesQuery): { from: number; to: number } {
   const from = query.from === undefined ? 0 : Date.parse(query.from);
   const to = query.to === undefined ? Number.MAX_SAFE_INTEGER : Date.parse(query.to);
   if (to < from) {
-    throw new BoardcureError('BC_REQUEST_INVALID', 'The end lies before the start.', {
+    throw new BoardcureError('BC_REQUEST_INVALID', sentence('end-before-start', {}), {
       pointer: '/to',
     });
   }
@@ -142,7 +146,7 @@ function columns(
 function tooMany(): BoardcureError {
   return new BoardcureError(
     'BC_REQUEST_INVALID',
-    `These are more than ${mostReadings} readings: ask for a shorter time, or give points to thin them out.`,
+    sentence('too-many-readings', { readings: mostReadings }),
     { pointer: '/points' },
   );
 }

@@ -4,6 +4,7 @@ import type { Overview } from '../../contract/overview.ts';
 import { BoardcureError } from '../../contract/problem.ts';
 import { noticeReply } from '../../rules/fact-reply.ts';
 import { stayAt } from '../../rules/place.ts';
+import { sentence } from '../../wording/english.ts';
 import { askerOf } from '../access-gate.ts';
 import { writingOf } from '../asker-writing.ts';
 import type { HttpParts } from '../ports.ts';
@@ -61,7 +62,8 @@ export function siteRoutes(app: FastifyInstance, parts: HttpParts): void {
   register(app, 'changeNotice', async ({ params }) => {
     const find = () => view.notices().find((one) => one.id === params.id);
     if (!find()) {
-      throw new BoardcureError('BC_THING_UNKNOWN', `There is no notice with the id ${params.id}.`);
+      const said = sentence('no-such-thing', { thing: 'notice', id: params.id });
+      throw new BoardcureError('BC_THING_UNKNOWN', said);
     }
     await edits.seeNotice(params.id, now());
     const notice = find();

@@ -8,6 +8,7 @@ import {
   type TopicRuleFact,
   topicRuleReply,
 } from '../../rules/topic-rule-fact.ts';
+import { sentence } from '../../wording/english.ts';
 import type { HttpParts } from '../ports.ts';
 import { register } from '../register-route.ts';
 
@@ -24,7 +25,8 @@ export function topicRuleRoutes(
   function ruleById(id: string): TopicRuleFact {
     const rule = port.all().find((one) => one.id === id);
     if (rule) return rule;
-    throw new BoardcureError('BC_THING_UNKNOWN', `There is no topic rule with the id ${id}.`);
+    const said = sentence('no-such-thing', { thing: 'topic-rule', id });
+    throw new BoardcureError('BC_THING_UNKNOWN', said);
   }
 
   /** @throws BoardcureError naming everything that is wrong with it */
@@ -47,7 +49,7 @@ export function topicRuleRoutes(
     if (!isKnown && rules.length >= port.maxRules) {
       throw new BoardcureError(
         'BC_STATE_CONFLICT',
-        `There are ${rules.length} topic rules, which is as many as are allowed; take one away, or raise discovery.maxRules in the settings.`,
+        sentence('too-many-rules', { rules: rules.length }),
       );
     }
     const at = now();

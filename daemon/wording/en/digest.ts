@@ -3,10 +3,13 @@ import type { Speaker } from '../speaker.ts';
 import type { DigestSentences } from '../subject/digest.ts';
 import { gateTests, gateVerbs } from './verdict.ts';
 
-const rack = ({ batchName, placeName, coatName }: DigestSentences['digest-rack/done']) =>
+const rack = (
+  { batchName, placeName, coatName }: DigestSentences['digest-rack/done'],
+  say: (inner: Inner) => string,
+) =>
   coatName === null
     ? `${batchName} at ${placeName}`
-    : `${batchName} at ${placeName}, ${coatName.toLowerCase()}`;
+    : `${batchName} at ${placeName}, ${say(coatName).toLowerCase()}`;
 
 const when = (at: number, today: boolean, speak: Speaker) =>
   today ? speak.clock(at) : `${speak.day(at)} ${speak.clock(at)}`;
@@ -24,17 +27,19 @@ export const digest: Phrases<DigestSentences> = {
   'digest-head/wrong': () => 'What is wrong',
   'digest-head/brush': () => 'To brush',
   'digest-nothing': () => 'nothing',
-  'digest-rack/done': (told) => `${rack(told)}: waits for nothing.`,
-  'digest-rack/ready': (told) => `${rack(told)}: ready for ${gateVerbs[told.gate]}.`,
-  'digest-rack/test': (told) => `${rack(told)}: worth a touch test for ${gateVerbs[told.gate]}.`,
+  'digest-rack/done': (told, _speak, say) => `${rack(told, say)}: waits for nothing.`,
+  'digest-rack/ready': (told, _speak, say) =>
+    `${rack(told, say)}: ready for ${gateVerbs[told.gate]}.`,
+  'digest-rack/test': (told, _speak, say) =>
+    `${rack(told, say)}: worth a touch test for ${gateVerbs[told.gate]}.`,
   'digest-rack/hold': (told, _speak, say) => {
-    const held = `${rack(told)}: cured enough for ${gateVerbs[told.gate]}, but held.`;
+    const held = `${rack(told, say)}: cured enough for ${gateVerbs[told.gate]}, but held.`;
     return told.because === null ? held : `${held} ${say(told.because)}`;
   },
-  'digest-rack/unknown': (told) =>
-    `${rack(told)}: ${gateVerbs[told.gate]} nobody can say yet when.`,
-  'digest-rack/likely': (told, speak) =>
-    `${rack(told)}: ${gateVerbs[told.gate]} likely ${when(told.at, told.today, speak)}.`,
+  'digest-rack/unknown': (told, _speak, say) =>
+    `${rack(told, say)}: ${gateVerbs[told.gate]} nobody can say yet when.`,
+  'digest-rack/likely': (told, speak, say) =>
+    `${rack(told, say)}: ${gateVerbs[told.gate]} likely ${when(told.at, told.today, speak)}.`,
   'digest-feel': ({ batchName, gate }) => `${batchName}: ${gateTests[gate]}`,
   'digest-brush': (told, _speak, say) => weather(told, say),
   'digest-brush/stop': ({ stopAt, today, because, ...told }, speak, say) =>

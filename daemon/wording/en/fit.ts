@@ -86,5 +86,5 @@ export const fit: Phrases<FitSentences> = {
   'stop-rain': stop('rain is forecast'),
   'stop-hot': stop('it becomes too hot'),
   'stop-unknown': () => 'Nothing can be said of the hours ahead: no sensor has read the air here.',
-  'stop-none': ({ hours }) => `Nothing within ${hours} hours asks for it.`,
+  'stop-none': ({ hours }, speak) => `Nothing within ${speak.number(hours)} hours asks for it.`,
 };

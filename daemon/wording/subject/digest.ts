@@ -5,7 +5,7 @@ interface Rack {
   batchName: string;
   placeName: string;
   /** Name of the coat in its plan; null before the first. */
-  coatName: string | null;
+  coatName: Inner | null;
 }
 
 interface WeatherToBrush {
