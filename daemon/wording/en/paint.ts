@@ -15,8 +15,8 @@ const pour = (
 ): string =>
   `Pour ${parts[part]} until the stick is wet to ${speak.lengthCm(stickCm)} (${speak.cupVolume(millilitres)}, ${speak.mass(grams)}).`;
 
-const short = (lacking: readonly Inner[], speak: Speaker, say: (inner: Inner) => string) =>
-  `Not enough: ${speak.list(lacking.map(say))} short.`;
+const short = (lacking: readonly Inner[], say: (inner: Inner) => string) =>
+  `Not enough: ${lacking.map(say).join(' and ')} short.`;
 
 export const paint: Phrases<PaintSentences> = {
   'part/paint': () => parts.paint,
@@ -38,9 +38,9 @@ export const paint: Phrases<PaintSentences> = {
   'mix-label': () =>
     'Write mixture, colour and date on the pot. The rag goes into the can with water.',
   'tins-reach': () => 'The tins reach to the end.',
-  'tins-short': ({ lacking }, speak, say) => short(lacking, speak, say),
-  'tins-short/boards': ({ lacking, reaches, boards }, speak, say) =>
-    `${short(lacking, speak, say)} They reach for ${reaches} of ${boards} boards.`,
+  'tins-short': ({ lacking }, _speak, say) => short(lacking, say),
+  'tins-short/boards': ({ lacking, reaches, boards }, _speak, say) =>
+    `${short(lacking, say)} They reach for ${reaches} of ${boards} boards.`,
   'litres-of': ({ litres, part }, speak) => `${speak.volume(litres, 2)} of ${parts[part]}`,
   'keep-small-tin': () =>
     'Pour what is left into a small tin, so that little air stays with it, lay a disc of plastic film on it and close the lid; write mixture, colour and date on it.',
