@@ -187,7 +187,8 @@ function reasons(
   if (progress.lastReadingAt === null) list.push(sentence('no-readings', {}));
   else {
     const needed = required.likely;
-    const percent = Math.round((100 * degreeHours) / needed);
+    // Where a test passed at once nothing is needed.
+    const percent = needed > 0 ? Math.round((100 * degreeHours) / needed) : 100;
     list.push(sentence('cured-so-far', { gate, degreeHours, neededDegreeHours: needed, percent }));
   }
   if (own.failedAt !== null && !passed) {

@@ -61,8 +61,11 @@ export type Wording = Phrases<SentenceTable>;
 export type SomeWording = Partial<Wording>;
 
 /** A figure with no more digits than anyone is told. */
-const rounded = (value: unknown): unknown =>
-  typeof value === 'number' && !Number.isInteger(value) ? Number(value.toPrecision(7)) : value;
+function rounded(value: unknown): unknown {
+  if (typeof value !== 'number' || Number.isInteger(value)) return value;
+  // What is no number cannot be sent; its sentence is then said by its code alone.
+  return Number.isFinite(value) ? Number(value.toPrecision(7)) : null;
+}
 
 /** A sentence as code and values, to be said where its language is known. */
 export function told<Code extends SentenceCode>(code: Code, values: SentenceTable[Code]): Told {
