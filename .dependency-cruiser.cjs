@@ -122,7 +122,7 @@ const TABLE = {
   },
 
   'dashboard-chart': {
-    from: 'dashboard/chart',
+    from: 'dashboard/chart/',
     folders: ['dashboard', CONTRACT, WORDING],
     packages: ['preact', '@preact/*', 'uplot'],
   },
@@ -139,7 +139,7 @@ const TABLE = {
   },
   'dashboard-id': { from: 'dashboard/new-id', packages: ['uuid'] },
   dashboard: {
-    from: 'dashboard/(?!chart|new-id|offline/kept-store|print/qr-code|vite\\.config\\.ts$)',
+    from: 'dashboard/(?!chart/|new-id|offline/kept-store|print/qr-code|vite\\.config\\.ts$)',
     folders: ['dashboard', CONTRACT, WORDING],
     packages: ['preact', '@preact/*'],
   },

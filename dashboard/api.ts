@@ -32,7 +32,10 @@ const addresses = {
   createBatch: { method: 'POST', path: '/api/v1/batches' },
   readBatch: { method: 'GET', path: '/api/v1/batches/:id' },
   changeBatch: { method: 'PATCH', path: '/api/v1/batches/:id' },
-  batchChart: { method: 'GET', path: '/api/v1/batches/:id/chart' },
+  batchCurves: { method: 'GET', path: '/api/v1/batches/:id/curves' },
+  placeCurves: { method: 'GET', path: '/api/v1/places/:id/curves' },
+  sensorCurves: { method: 'GET', path: '/api/v1/sensors/:id/curves' },
+  airChanges: { method: 'GET', path: '/api/v1/places/:id/air-changes' },
   createCoat: { method: 'POST', path: '/api/v1/batches/:id/coats' },
   removeCoat: { method: 'DELETE', path: '/api/v1/batches/:id/coats/:part' },
   createMove: { method: 'POST', path: '/api/v1/batches/:id/moves' },
@@ -125,7 +128,7 @@ export interface LastHeard {
 const worthKeeping: readonly Used[] = [
   'overview',
   'readBatch',
-  'batchChart',
+  'batchCurves',
   'listCoatings',
   'listTins',
   'listBatches',
@@ -188,7 +191,9 @@ export function createApi(
       // The daemon checks every reply against the contract on its way out.
       const ask = async () => (await request(method, address, sent.body)) as Outcome<RouteReply<N>>;
       const outcome = await ask();
-      if (worthKeeping.includes(name)) return rememberedAt(address, outcome);
+      // A look closer at a curve is one of many, and its whole is kept.
+      const isPart = sent.query?.from !== undefined;
+      if (worthKeeping.includes(name) && !isPart) return rememberedAt(address, outcome);
       const wantsPin =
         method !== 'GET' && outcome.kind === 'problem' && afterLogIn.includes(outcome.problem.code);
       // The same once more: what was typed is not lost to a log-in that ran out.

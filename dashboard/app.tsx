@@ -11,6 +11,7 @@ import { type Page, pageKey, pageOf } from './router.ts';
 import { useShed } from './shed-context.ts';
 import { WallPage } from './wall/wall-page.tsx';
 
+const AirPage = later(async () => (await import('./air/air-page.tsx')).AirPage);
 const AccessPage = later(async () => (await import('./access/access-page.tsx')).AccessPage);
 const BatchPage = later(async () => (await import('./batch/batch-page.tsx')).BatchPage);
 const CautionsPage = later(async () => (await import('./cautions/cautions-page.tsx')).CautionsPage);
@@ -73,6 +74,8 @@ function Shown({ page }: { page: Page }) {
       return <RoundPage />;
     case 'season':
       return <SeasonPage />;
+    case 'air':
+      return <AirPage key={page.placeId} placeId={page.placeId} given={page.given} />;
     case 'ahead':
       return <AheadPage />;
     case 'brush':

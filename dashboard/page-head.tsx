@@ -8,6 +8,7 @@ const links = [
   { kind: 'wall', address: '#/' },
   { kind: 'round', address: '#/round' },
   { kind: 'ahead', address: '#/ahead' },
+  { kind: 'air', address: '#/air' },
   { kind: 'brush', address: '#/brush' },
   { kind: 'pot', address: '#/pot' },
   { kind: 'lock-up', address: '#/lock-up' },

@@ -8,6 +8,8 @@ export type Page =
   | { readonly kind: 'coating'; readonly id: string }
   | { readonly kind: 'round' }
   | { readonly kind: 'season' }
+  /** `placeId`: null for whichever place has readings. */
+  | { readonly kind: 'air'; readonly placeId: string | null; readonly given: URLSearchParams }
   | { readonly kind: 'ahead' }
   | { readonly kind: 'brush' }
   | { readonly kind: 'pot' }
@@ -52,6 +54,11 @@ export function pageOf(hash: string): Page {
   for (const kind of ['brush', 'pot', 'lock-up', 'notices'] as const) {
     if (path === `/${kind}`) return { kind };
   }
+  const air = /^\/air(?:\/([^/?]+))?(?:\?(.*))?$/.exec(path);
+  if (air) {
+    const placeId = air[1] === undefined ? null : plainText(air[1]);
+    return { kind: 'air', placeId, given: new URLSearchParams(air[2] ?? '') };
+  }
   if (path === '/ahead') return { kind: 'ahead' };
   if (path === '/setup') return { kind: 'setup' };
   const run = /^\/first-run(?:\/([^/]+))?$/.exec(path);
@@ -86,9 +93,23 @@ export function pageKey(page: Page): string {
       return `${page.kind} ${page.sheet}`;
     case 'topics':
       return `${page.kind} ${page.from ?? ''}`;
+    case 'air':
+      return `air ${page.placeId}`;
     default:
       return page.kind;
   }
+}
+
+/** The address of a place’s air over some time; what is null is left out. */
+export function airAddress(
+  placeId: string,
+  given: Readonly<Record<string, string | null>> = {},
+): string {
+  const said = Object.entries(given).flatMap(([name, value]) =>
+    value === null ? [] : [`${name}=${encodeURIComponent(value)}`],
+  );
+  const address = `#/air/${encodeURIComponent(placeId)}`;
+  return said.length === 0 ? address : `${address}?${said.join('&')}`;
 }
 
 /** The address of a batch’s report. */

@@ -35,7 +35,7 @@ export function BatchPage({ id }: { id: string }) {
       </main>
     );
   }
-  const { batch, chart, oldSince } = loaded;
+  const { batch, oldSince } = loaded;
   const coat = batch.coats.find(({ curedUntil }) => curedUntil === null) ?? null;
   const where = whereLies(overview, batch.id);
   const waitedFor = where?.batch.nextGate ?? null;
@@ -95,7 +95,7 @@ export function BatchPage({ id }: { id: string }) {
       {coat !== null && <WhatHelps batch={batch} />}
       {coat !== null && <JobList coat={coat} waitedFor={waitedFor} />}
       {where !== null && <AirHere place={where.place} cautions={coat?.cautions ?? []} />}
-      {coat !== null && <ChartPanel chart={chart} coat={coat} />}
+      <ChartPanel batch={batch} />
       <CoatList batch={batch} onChanged={reload} />
       <p class="action-row batch-print">
         <a class="button" href={printAddress('rack', { batchId: batch.id })}>

@@ -1,7 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import type { Batch } from '../../daemon/contract/batch.ts';
 import type { Problem } from '../../daemon/contract/problem.ts';
-import type { BatchChart } from '../../daemon/contract/series.ts';
 import { useShed } from '../shed-context.ts';
 
 export type Loaded =
@@ -9,19 +8,16 @@ export type Loaded =
   | {
       readonly kind: 'there';
       readonly batch: Batch;
-      readonly chart: BatchChart | null;
       /** Since when it is not heard anew, this device’s clock; null while it is fresh. */
       readonly oldSince: number | null;
     }
   | { readonly kind: 'failed'; readonly problem: Problem };
 
-/** More points than a chart has pixels are not asked for. */
-const CHART_POINTS = 1_500;
 /** The batch is not read again sooner than this, however fast readings come. */
 const REST_MS = 2_000;
 
 /**
- * Reads a batch with its curves, and again whenever it may have changed.
+ * Reads a batch, and again whenever it may have changed.
  *
  * @returns what is there, and a way to read it at once
  */
@@ -34,11 +30,7 @@ export function useBatch(id: string): { loaded: Loaded; reload: () => void } {
 
   const reload = useCallback(async () => {
     readAt.current = Date.now();
-    const given = { params: { id } };
-    const [batch, chart] = await Promise.all([
-      api.call('readBatch', given),
-      api.call('batchChart', { ...given, query: { points: CHART_POINTS } }),
-    ]);
+    const batch = await api.call('readBatch', { params: { id } });
     if (wanted.current !== id) return;
     if (batch.kind === 'problem') {
       // What was read before is still worth seeing; the banner says that it is old.
@@ -46,13 +38,12 @@ export function useBatch(id: string): { loaded: Loaded; reload: () => void } {
         before.kind === 'there' ? before : { kind: 'failed', problem: batch.problem },
       );
     } else {
-      const curves = chart.kind === 'done' ? chart.reply : null;
       const { reply, oldSince = null } = batch;
       setLoaded((before) =>
         // What this page heard itself is newer than what was kept.
         oldSince !== null && before.kind === 'there'
           ? before
-          : { kind: 'there', batch: reply, chart: curves, oldSince },
+          : { kind: 'there', batch: reply, oldSince },
       );
     }
   }, [api, id]);

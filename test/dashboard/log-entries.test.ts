@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { chartRows } from '../../dashboard/batch/chart-rows.ts';
 import { logEntries } from '../../dashboard/batch/log-entries.ts';
 import { createReader } from '../../dashboard/reader.ts';
 import { first } from '../../dashboard/words/en/first.ts';
@@ -57,25 +56,5 @@ describe('what was recorded about a batch', () => {
       'Got wet',
       'Wood moisture: 13.1 % · 14 %',
     ]);
-  });
-});
-
-describe('the table beside a chart', () => {
-  const chart = {
-    at: [0, 1, 2, 3, 4, 5, 6, 7, 8],
-    tempC: [1, 2, 3, 4, null, 6, 7, 8, 9],
-    rhPercent: [1, 2, 3, 4, 5, 6, 7, 8, 9],
-    degreeHours: [0, 1, 2, 3, 4, 5, 6, 7, 8],
-  };
-
-  it('keeps the first and the last row and shows a gap as a gap', () => {
-    const rows = chartRows(chart, 3);
-    expect(rows.map(({ at }) => at)).toEqual([0, 4, 8]);
-    expect(rows[1]?.tempC).toBeNull();
-  });
-
-  it('is no longer than the curves', () => {
-    expect(chartRows(chart, 25)).toHaveLength(9);
-    expect(chartRows({ at: [], tempC: [], rhPercent: [], degreeHours: [] }, 25)).toEqual([]);
   });
 });

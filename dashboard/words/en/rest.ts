@@ -5,6 +5,7 @@ import { apiPage } from './api-page.ts';
 import { batch } from './batch.ts';
 import { brush } from './brush.ts';
 import { cautionsPage } from './cautions-page.ts';
+import { chart } from './chart.ts';
 import { copying } from './copying.ts';
 import { firstRun } from './first-run.ts';
 import { forms } from './forms.ts';
@@ -31,6 +32,7 @@ export const rest = {
   batch,
   brush,
   cautionsPage,
+  chart,
   copying,
   firstRun,
   forms,

@@ -1,0 +1,217 @@
+import uPlot from 'uplot';
+import 'uplot/dist/uPlot.min.css';
+import { drawAhead, drawBands, drawNeeds } from './draw-areas.ts';
+import { drawEnds, drawMarks } from './draw-words.ts';
+import { heightOf, lineLooks, type PanelWriting } from './look.ts';
+import { type Panel, type PanelMark, scaleOf } from './panel.ts';
+import type { Range } from './range.ts';
+import { tickDecimals, valueTicks } from './value-ticks.ts';
+
+/** What is drawn of a panel. */
+export interface PanelView {
+  readonly panel: Panel;
+  readonly range: Range;
+  readonly marks: readonly PanelMark[];
+  readonly writing: PanelWriting;
+}
+
+/** How and where it is drawn. */
+export interface PanelFrame {
+  /** Panels with the same key share their cursor. */
+  readonly syncKey: string;
+  /** The first panel has the marks above it, the last one the time axis below it. */
+  readonly isFirst: boolean;
+  readonly isLast: boolean;
+  /** By how much all is larger than on the screen; for a picture. */
+  readonly scale: number;
+  /** Width in CSS pixels; that of the target when left out. */
+  readonly width?: number;
+  /** Height of a unit of the scale beside the metric one. */
+  readonly stretch: number;
+  onCursor(at: number | null): void;
+}
+
+export interface DrawnPanel {
+  show(view: PanelView): void;
+  readonly canvas: HTMLCanvasElement;
+  close(): void;
+}
+
+const AXIS_WIDTH = 50;
+const TIME_AXIS_HEIGHT = 30;
+const MARKS_HEIGHT = 20;
+const LEAST_TICK_WIDTH = 82;
+const LEAST_TICK_HEIGHT = 34;
+const NARROW = 600;
+
+/** Draws one panel; its colours are read from the style sheet, and anew when the light changes. */
+export function drawPanel(target: HTMLElement, first: PanelView, frame: PanelFrame): DrawnPanel {
+  let view = first;
+  let plot = make();
+
+  function make(): uPlot {
+    return new uPlot(options(), data(), target);
+  }
+
+  function data(): uPlot.AlignedData {
+    const { at, lines } = view.panel;
+    return [at, ...lines.map(({ values }) => values)] as unknown as uPlot.AlignedData;
+  }
+
+  function size() {
+    const width = Math.max(240, frame.width ?? target.clientWidth);
+    const height = heightOf(view.panel.kind, width);
+    const around = (frame.isFirst ? MARKS_HEIGHT : 6) + (frame.isLast ? TIME_AXIS_HEIGHT : 6);
+    return { width: width * frame.scale, height: (height + around) * frame.scale };
+  }
+
+  function options(): uPlot.Options {
+    const { scale } = frame;
+    const style = getComputedStyle(target);
+    const colour = (name: string) => style.getPropertyValue(name).trim();
+    const font = `${Math.round(12.5 * scale)}px ${style.fontFamily}`;
+    const isNarrow = size().width / scale < NARROW;
+    const { kind, lines } = view.panel;
+    const y = () => scaleOf(view.panel, view.range.from, view.range.to, frame.stretch);
+    const rows = () => heightOf(kind, size().width / scale) / LEAST_TICK_HEIGHT;
+    const columns = () => (size().width / scale - AXIS_WIDTH) / LEAST_TICK_WIDTH;
+    const axis = {
+      stroke: colour('--ink-soft'),
+      font,
+      ticks: { show: false },
+      grid: { stroke: colour('--line'), width: scale },
+      gap: 5 * scale,
+    };
+    const paint = { colour, scale, isNarrow, fontFamily: style.fontFamily };
+    return {
+      ...size(),
+      legend: { show: false },
+      padding: [
+        (frame.isFirst ? MARKS_HEIGHT : 6) * scale,
+        (isNarrow ? 10 : 132) * scale,
+        frame.isLast ? 0 : 6 * scale,
+        0,
+      ],
+      cursor: {
+        show: scale === 1,
+        sync: { key: frame.syncKey },
+        drag: { x: false, y: false, setScale: false },
+        y: false,
+        points: { size: 8 },
+      },
+      scales: {
+        x: { time: false, range: () => [view.range.from, view.range.to] },
+        y: { range: () => [y().low, y().high] },
+      },
+      axes: [
+        {
+          ...axis,
+          size: frame.isLast ? TIME_AXIS_HEIGHT * scale : 0,
+          splits: () => view.writing.ticks(view.range, columns()).map(({ at }) => at),
+          values: () =>
+            view.writing
+              .ticks(view.range, columns())
+              .map((tick) => (frame.isLast ? view.writing.tick(tick) : '')),
+        },
+        {
+          ...axis,
+          size: AXIS_WIDTH * scale,
+          splits: () => valueTicks(y().low, y().high, rows()),
+          values: (_plot, ticks) => {
+            const decimals = tickDecimals(ticks);
+            return ticks.map((tick) => view.writing.scale(tick, decimals));
+          },
+        },
+      ],
+      series: [
+        {},
+        ...lines.map((line) => {
+          const look = lineLooks[line.kind];
+          return {
+            stroke: colour(look.colour),
+            width: look.width * scale,
+            dash: look.dash.map((length) => length * scale),
+            points: {
+              show: true,
+              size: 5 * scale,
+              width: scale,
+              fill: colour(look.colour),
+              filter: (of: uPlot, series: number) =>
+                line.kind === 'changes' ? allOf(of, series) : lonely(of, series),
+            },
+          };
+        }),
+      ],
+      hooks: {
+        drawClear: [
+          (drawn) => {
+            drawNeeds(drawn, view.panel, paint);
+            drawBands(drawn, view.panel, paint);
+            drawAhead(drawn, view.panel, view.writing, paint);
+          },
+        ],
+        draw: [
+          (drawn) => {
+            drawMarks(drawn, view.marks, frame.isFirst, paint);
+            drawEnds(drawn, view.panel, view.writing, paint);
+          },
+        ],
+        setCursor: [
+          (drawn) => {
+            const { left } = drawn.cursor;
+            frame.onCursor(left == null || left < 0 ? null : drawn.posToVal(left, 'x'));
+          },
+        ],
+      },
+    };
+  }
+
+  const resized = new ResizeObserver(() => {
+    const { width, height } = size();
+    if (Math.abs(plot.width - width) >= 1) plot.setSize({ width, height });
+  });
+  if (frame.width === undefined) resized.observe(target);
+  const relit = new MutationObserver(again);
+  relit.observe(document.documentElement, { attributeFilter: ['data-light'] });
+
+  function again(): void {
+    plot.destroy();
+    plot = make();
+  }
+
+  return {
+    show(next) {
+      const isSame =
+        next.panel.lines.map(({ kind }) => kind).join() ===
+        view.panel.lines.map(({ kind }) => kind).join();
+      view = next;
+      if (isSame) plot.setData(data());
+      else again();
+    },
+    get canvas() {
+      return plot.ctx.canvas;
+    },
+    close() {
+      resized.disconnect();
+      relit.disconnect();
+      plot.destroy();
+    },
+  };
+}
+
+/** Readings that stand alone between two gaps: no line would show them. */
+function lonely(plot: uPlot, series: number): number[] {
+  const values = plot.data[series] ?? [];
+  const alone: number[] = [];
+  for (let i = 0; i < values.length; i++) {
+    if (values[i] != null && values[i - 1] == null && values[i + 1] == null) alone.push(i);
+  }
+  return alone;
+}
+
+function allOf(plot: uPlot, series: number): number[] {
+  const all: number[] = [];
+  const values = plot.data[series] ?? [];
+  for (let i = 0; i < values.length; i++) if (values[i] != null) all.push(i);
+  return all;
+}

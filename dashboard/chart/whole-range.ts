@@ -1,0 +1,24 @@
+import type { BatchCurves, Curves } from '../../daemon/contract/curves.ts';
+import type { Range } from './range.ts';
+
+const DAY_S = 86_400;
+
+/**
+ * All that there is to see: from the first reading on, and of what is to come not much more than there
+ * has been.
+ */
+export function wholeRangeOf(curves: Curves | BatchCurves): Range {
+  const columns = [
+    curves.tempC?.mean,
+    curves.rhPercent?.mean,
+    curves.woodMoisturePercent?.mean,
+    curves.carbonDioxidePpm?.mean,
+  ];
+  const [asked, until] = [Date.parse(curves.from) / 1000, Date.parse(curves.to) / 1000];
+  const first = curves.at.findIndex((_, i) => columns.some((column) => column?.[i] != null));
+  const from = first === -1 ? asked : Math.max(asked, (curves.at[first] ?? asked) - curves.stepS);
+  const ahead = 'ahead' in curves ? curves.ahead : null;
+  const aheadTo = ahead?.at[ahead.at.length - 1] ?? until;
+  const to = Math.max(until, Math.min(aheadTo, until + Math.max(2 * DAY_S, 1.2 * (until - from))));
+  return to > from ? { from, to } : { from: to - DAY_S, to };
+}
