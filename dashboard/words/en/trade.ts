@@ -1,36 +1,12 @@
 import type { Batch } from '../../../daemon/contract/batch.ts';
 import type { CoatingStep } from '../../../daemon/contract/coating.ts';
 import type { MountingLine } from '../../../daemon/contract/mounting.ts';
-import type { Tin } from '../../../daemon/contract/tin.ts';
 import type { Node } from '../node.ts';
 
 type Timber = Batch['timber'];
 
 /** The looks of a painter's week: the morning round, a coat in steps, going up. */
 export const trade = {
-  stateBefore: {
-    new: 'New',
-    weathered: 'Weathered grey',
-    painted: 'Painted before',
-    unknown: 'Nobody knows',
-  } satisfies Record<NonNullable<Timber['stateBefore']>, string>,
-  stored: {
-    indoors: 'Indoors',
-    'under-roof': 'Under a roof',
-    wrapped: 'Wrapped',
-    'bare-outdoors': 'Bare outdoors',
-  } satisfies Record<NonNullable<Timber['storedHow']>, string>,
-  support: {
-    points: 'On points',
-    hung: 'Hung',
-    stickers: 'On stickers, to turn',
-  } satisfies Record<NonNullable<Timber['support']>, string>,
-  knots: {
-    'not-looked': 'Not looked yet',
-    few: 'Few knots',
-    many: 'Many knots',
-    resinous: 'Resin runs',
-  } satisfies Record<NonNullable<Timber['knots']>, string>,
   /** What was said of the timber, a few words a part, side by side with commas. */
   timber: {
     before: {
@@ -58,18 +34,6 @@ export const trade = {
       resinous: 'resin runs',
     } satisfies Record<NonNullable<Timber['knots']>, string>,
   },
-  tins: {
-    paint: 'Paint',
-    primer: 'Primer',
-    oil: 'Raw linseed oil',
-    turpentine: 'Turpentine',
-  } satisfies Record<Tin['kind'], string>,
-  driers: {
-    unknown: 'Not known',
-    'as-sold': 'As sold',
-    added: 'Some added',
-    poor: 'Poor in driers',
-  } satisfies Record<Tin['driers'], string>,
   /** What a touch test changed about one job. `was` and `is` are words of the wall: “Wait”, “Feel it”. */
   change: {
     nothing: 'It was expected so: nothing changed.',
