@@ -1,4 +1,5 @@
 import type { Quantity } from '../contract/quantity.ts';
+import { calibratedFrom } from '../rules/calibrated-from.ts';
 import { hourMs } from '../rules/cure-span.ts';
 import {
   type CurveGrid,
@@ -60,7 +61,14 @@ export function curveAir(parts: CurveParts) {
     to: number,
     grid: CurveGrid,
   ): HourExtremes {
-    const outline = readings.readingOutline?.(sensorKey, quantity, from, to, finely(grid));
+    const outline = readings.readingOutline?.(
+      sensorKey,
+      quantity,
+      from,
+      to,
+      finely(grid),
+      calibratedFrom(facts().calibrations, sensorKey, quantity),
+    );
     if (!outline || outline.points.length === 0) return new Map();
     const points = outline.points.map(({ at, raw }) => ({
       at,
@@ -96,7 +104,14 @@ export function curveAir(parts: CurveParts) {
     if (!isEmpty(sent)) return sent;
     const [start, end] = [from - moistureGapMs, to + moistureGapMs];
     const outline = isByHour(grid)
-      ? readings.readingOutline?.(sensorKey, 'wood-resistance', start, end, grid.count)
+      ? readings.readingOutline?.(
+          sensorKey,
+          'wood-resistance',
+          start,
+          end,
+          grid.count,
+          calibratedFrom(facts().calibrations, sensorKey, 'wood-resistance'),
+        )
       : undefined;
     const all =
       outline?.points ??

@@ -56,7 +56,10 @@ export interface ReadingSource {
   ): ReadingFact | null;
 }
 
-/** The extremes of each hour, where they are kept: a long curve needs no more. */
+/**
+ * The extremes of each hour, or of days where the time is long, where they are kept: a long curve needs
+ * no more. None speaks for both sides of a change of calibration.
+ */
 export interface OutlineSource {
   readingOutline?(
     sensorKey: number,
@@ -64,6 +67,7 @@ export interface OutlineSource {
     from: number,
     to: number,
     points: number,
+    changes: readonly number[],
   ): ReadingOutline;
 }
 

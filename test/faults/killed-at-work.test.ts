@@ -138,28 +138,41 @@ describe('a process that is killed at its work', () => {
     process.stderr.write(`migrating: ${cut} kills, steps done then: ${[...seen].sort()}\n`);
   });
 
-  it('packing: has every reading once, and goes on where it was', { timeout }, async () => {
-    const waiting = () => {
+  it('packing: has every reading and day once, and goes on where it was', { timeout }, async () => {
+    const one = (sql: string) => {
       const db = openForReading(file);
       try {
-        return db.prepare<[], number>('select count(*) from reading').pluck().get() ?? -1;
+        return db.prepare<[], number>(sql).pluck().get() ?? -1;
       } finally {
         db.close();
       }
     };
+    const waiting = () => one('select count(*) from reading');
+    /** Days that ought to be made, and are not or differ from what their hours say. */
+    const wrongDays = (until: string) =>
+      one(`select count(*) from (
+        select sensor_key, quantity, hour / 24 as day, sum(count) as count, min(low) as low,
+               max(high) as high from packed_hour group by 1, 2, 3
+      ) as hours left join packed_day as made using (sensor_key, quantity, day)
+      where day < ${until} and (made.count, made.low, made.high)
+        is not (hours.count, hours.low, hours.high)`);
+    const madeUntil = 'coalesce((select until_day from packed_days_made), 0)';
+    const lastDay = `(select max(hour) / 24 from packed_hour)`;
     const left: number[] = [];
     const cut = await killedOften(
       () => script('pack-all', file),
       true,
       () => {
         expectAllThere(file);
+        expect(wrongDays(madeUntil)).toBe(0);
         left.push(waiting());
-        if (waiting() === 0) startOver();
+        if (waiting() === 0 && wrongDays(lastDay) === 0) startOver();
       },
     );
     expect(await once(script('pack-all', file), 'exit')).toEqual([0, null]);
     expectAllThere(file);
     expect(waiting()).toBe(0);
+    expect(wrongDays(lastDay)).toBe(0);
     process.stderr.write(`packing: ${cut} kills, readings left to pack then: ${left.join(', ')}\n`);
   });
 

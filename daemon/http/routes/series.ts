@@ -1,7 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import { BoardcureError } from '../../contract/problem.ts';
-import type { Quantity } from '../../contract/quantity.ts';
 import type { Series, SeriesQuery } from '../../contract/series.ts';
+import { calibratedFrom } from '../../rules/calibrated-from.ts';
 import { gapsBetween } from '../../rules/reading-outline.ts';
 import { type CurvePoint, thinOut } from '../../rules/thin-out.ts';
 import { sentence } from '../../wording/english.ts';
@@ -60,21 +60,11 @@ export function seriesRoutes(
     const { quantity, points } = query;
     if (points === undefined || longestGapMs < hourMs) return null;
     const { from, to } = span(query);
-    const changes = calibratedFrom(sensorKey, quantity);
+    const changes = calibratedFrom(view.facts().calibrations, sensorKey, quantity);
     const outline = readings.readingOutline?.(sensorKey, quantity, from, to, points, changes);
     if (!outline || (outline.points.length < points && !outline.byDay)) return null;
     const curve = outline.points.map((point) => asPoint({ sensorKey, quantity, ...point }));
     return columns(thinOut(curve, points), gapsBetween(outline.spans, longestGapMs));
-  }
-
-  /** When each calibration of a sensor’s quantity begins. */
-  function calibratedFrom(sensorKey: number, quantity: Quantity): number[] {
-    const moments: number[] = [];
-    for (const one of view.facts().calibrations) {
-      if (one.sensorKey !== sensorKey || one.quantity !== quantity) continue;
-      if (one.fromAt !== null) moments.push(one.fromAt);
-    }
-    return moments;
   }
 
   const asPoint = (reading: Parameters<typeof readings.corrected>[0]): Point => ({
