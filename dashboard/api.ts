@@ -11,6 +11,7 @@ const addresses = {
   stopSimulatedShed: { method: 'DELETE', path: '/api/v1/simulated-shed' },
   listRecords: { method: 'GET', path: '/api/v1/records' },
   listSettings: { method: 'GET', path: '/api/v1/settings' },
+  readPlace: { method: 'GET', path: '/api/v1/places/:id' },
   changePlace: { method: 'PATCH', path: '/api/v1/places/:id' },
   createPlace: { method: 'POST', path: '/api/v1/places' },
   listSensors: { method: 'GET', path: '/api/v1/sensors' },
@@ -158,7 +159,7 @@ export function createApi(
           'x-boardcure-request': '1',
           ...(body === undefined ? {} : { 'content-type': 'application/json' }),
         },
-        ...(body === undefined ? {} : { body: JSON.stringify(body) }),
+        ...(body === undefined ? {} : { body: JSON.stringify(body, noNumberAsText) }),
       });
       const reply: unknown = await response.json();
       if (response.ok) return { kind: 'done', reply };
@@ -205,6 +206,13 @@ export function createApi(
 
 /** Problems that a log-in gets out of the way. */
 const afterLogIn = ['BC_LOGIN_NEEDED', 'BC_ROLE_TOO_SMALL'];
+
+/**
+ * JSON has no NaN and would say null for it, which means “nothing” where a figure may be left out. As
+ * text it is refused, and the daemon names the field that holds no number.
+ */
+const noNumberAsText = (_: string, value: unknown): unknown =>
+  Number.isNaN(value) ? String(value) : value;
 
 function fill(path: string, params: Record<string, unknown>): string {
   return path.replace(/:(\w+)/g, (_, name: string) => encodeURIComponent(String(params[name])));

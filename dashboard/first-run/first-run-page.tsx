@@ -98,9 +98,8 @@ function Shown({ step, ...given }: StepProps & { step: FirstRunStep }) {
 function ReaderStep() {
   const { firstRun } = useReader().words;
   return (
-    <Screen step="reader" says={firstRun.reader.says} isDone>
+    <Screen step="reader" says={firstRun.reader.says} isDone below={<SimulatedDoor />}>
       <ReaderForm />
-      <SimulatedDoor />
     </Screen>
   );
 }

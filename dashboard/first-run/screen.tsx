@@ -11,10 +11,12 @@ interface ScreenProps {
   /** Left out where one cannot go on without it. */
   mayPass?: boolean;
   children: ComponentChildren;
+  /** What stands below the ways on: not what this screen is for. */
+  below?: ComponentChildren;
 }
 
 /** One screen of the first run: one thing, and the ways on and back. */
-export function Screen({ step, says, isDone, mayPass = true, children }: ScreenProps) {
+export function Screen({ step, says, isDone, mayPass = true, children, below }: ScreenProps) {
   const { words, figures } = useReader();
   const { firstRun } = words;
   const [before, next] = [neighbour(step, -1), neighbour(step, 1)];
@@ -45,6 +47,7 @@ export function Screen({ step, says, isDone, mayPass = true, children }: ScreenP
           </a>
         )}
       </nav>
+      {below}
     </main>
   );
 }

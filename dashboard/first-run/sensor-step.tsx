@@ -27,7 +27,12 @@ export function SensorStep({ overview, site, sensors, again }: StepProps) {
   const unplaced = sensors.filter(({ placeId }) => placeId === null);
   const nameOf = (id: string | null) => overview.places.find((one) => one.id === id)?.name ?? '';
   return (
-    <Screen step="sensor" says={said.says} isDone={placed.length > 0}>
+    <Screen
+      step="sensor"
+      says={said.says}
+      isDone={placed.length > 0}
+      below={sensors.length === 0 ? <SimulatedDoor /> : null}
+    >
       {!mayTry(overview) && <WhyClosed />}
       <p class="first-run-heard" role="status">
         {sensors.length === 0 ? said.listening : said.heard(sensors.length)}
@@ -50,7 +55,6 @@ export function SensorStep({ overview, site, sensors, again }: StepProps) {
       </ul>
       <UnknownTopics />
       <NodeHelp site={site} open={sensors.length === 0} />
-      {sensors.length === 0 && <SimulatedDoor />}
     </Screen>
   );
 }

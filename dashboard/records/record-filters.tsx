@@ -22,7 +22,8 @@ export function RecordFilters({ asked, batches }: RecordFiltersProps) {
     );
     // Only what the address can say: an empty choice is left out of it.
     const { q, kind, batch, from, to, closed } = askedOf(new URLSearchParams(typed));
-    location.hash = addressWith(asked, { q, kind, batch, from, to, closed });
+    const closing = closed === 'with' ? '' : closed;
+    location.hash = addressWith(asked, { q, kind, batch, from, to, closed: closing });
   }
 
   return (

@@ -9,7 +9,7 @@ export function BatchIndex({ batches }: { batches: readonly BatchSummary[] }) {
   if (batches.length === 0) return null;
   const newest = [...batches].sort((a, b) => b.createdAt.localeCompare(a.createdAt));
   return (
-    <section aria-labelledby="index-title">
+    <section class="panel" aria-labelledby="index-title">
       <h2 id="index-title">{title}</h2>
       <ul class="batch-index">
         {newest.map((batch) => (

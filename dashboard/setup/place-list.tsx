@@ -1,6 +1,5 @@
 import { useState } from 'preact/hooks';
 import type { OverviewPlace } from '../../daemon/contract/overview.ts';
-import type { PlaceChange } from '../../daemon/contract/place.ts';
 import { closesOnEscape } from '../forms/escape.ts';
 import { TextField } from '../forms/field.tsx';
 import { MeasureField } from '../forms/measure-field.tsx';
@@ -9,6 +8,7 @@ import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
+import { type PlaceFields, placeChange } from './place-change.ts';
 import { RackTakes } from './place-form.tsx';
 
 /** The places there are; each can be renamed, and told better what it takes or holds. */
@@ -55,16 +55,14 @@ function ChangeForm({ place, onChanged }: { place: OverviewPlace; onChanged: () 
   const sending = useSending();
   const { problem } = sending;
   // What the form began with: somebody else may change the place while it is open.
-  const [before, setBefore] = useState(place);
+  const [opened, setOpened] = useState<PlaceFields>(place);
   const [wasChanged, setWasChanged] = useState(false);
 
   async function change(form: FormData): Promise<void> {
-    if (!isSame(before, place)) {
-      setBefore(place);
-      setWasChanged(true);
-      return;
-    }
-    const body: PlaceChange = {
+    // Asked for anew: the page may not have heard yet of what somebody did a moment ago.
+    const there = await sending.send(() => api.call('readPlace', { params: { id: place.id } }));
+    if (there === null) return;
+    const { body, both } = placeChange(opened, there, {
       name: textOf(form, 'name'),
       ...(place.kind === 'room' ? { volumeM3: optionalNumberOf(form, 'volumeM3') } : {}),
       ...(place.kind === 'rack'
@@ -73,7 +71,16 @@ function ChangeForm({ place, onChanged }: { place: OverviewPlace; onChanged: () 
             capacityBoards: optionalNumberOf(form, 'capacityBoards'),
           }
         : {}),
-    };
+    });
+    if (both.length > 0) {
+      // Seen now: pressed again, what is typed here is what holds.
+      setOpened((before) => ({
+        ...before,
+        ...Object.fromEntries(both.map((field) => [field, there[field]])),
+      }));
+      setWasChanged(true);
+      return;
+    }
     const done = await sending.send(() =>
       api.call('changePlace', { params: { id: place.id }, body }),
     );
@@ -120,10 +127,3 @@ function ChangeForm({ place, onChanged }: { place: OverviewPlace; onChanged: () 
     </WriteFrame>
   );
 }
-
-/** Whether nothing that the form shows has changed. */
-const isSame = (a: OverviewPlace, b: OverviewPlace): boolean =>
-  a.name === b.name &&
-  a.volumeM3 === b.volumeM3 &&
-  a.capacityM === b.capacityM &&
-  a.capacityBoards === b.capacityBoards;

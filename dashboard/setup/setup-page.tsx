@@ -54,16 +54,18 @@ export function SetupPage() {
             <FoundTopics overview={overview} most={3} />
           </section>
         </div>
-        <section class="panel" aria-labelledby="sensor-title">
-          <h2 id="sensor-title">{setup.sensors.title}</h2>
-          {sensors !== null && (
-            <SensorList overview={overview} sensors={sensors} onPlaced={known.again} />
-          )}
-        </section>
-        <section class="panel" aria-labelledby="compare-title">
-          <h2 id="compare-title">{setup.compare.title}</h2>
-          <ComparePanel />
-        </section>
+        <div class="panels">
+          <section class="panel" aria-labelledby="sensor-title">
+            <h2 id="sensor-title">{setup.sensors.title}</h2>
+            {sensors !== null && (
+              <SensorList overview={overview} sensors={sensors} onPlaced={known.again} />
+            )}
+          </section>
+          <section class="panel" aria-labelledby="compare-title">
+            <h2 id="compare-title">{setup.compare.title}</h2>
+            <ComparePanel />
+          </section>
+        </div>
         <section class="panel" aria-labelledby="batch-title">
           <h2 id="batch-title">{setup.batch.title}</h2>
           <BatchForm
@@ -84,8 +86,8 @@ export function SetupPage() {
           <h2 id="tin-title">{setup.tins.title}</h2>
           <TinPanel />
         </section>
+        {batches.replied.kind === 'there' && <BatchIndex batches={batches.replied.reply} />}
       </div>
-      {batches.replied.kind === 'there' && <BatchIndex batches={batches.replied.reply} />}
       <RefusedFold />
     </main>
   );

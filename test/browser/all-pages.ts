@@ -40,5 +40,15 @@ export const allPages: readonly AnyPage[] = [
   { name: 'seasons', path: () => '#/season', ready: 'The model against your thumb' },
   { name: 'routes', path: () => '#/api', ready: 'Start a batch' },
   { name: 'cautions', path: () => '#/cautions', ready: 'Solvent vapour' },
+  { name: 'first run, site', path: () => '#/first-run/site', ready: 'Keep the name' },
+  {
+    name: 'first run, sensor',
+    path: () => '#/first-run/sensor',
+    ready: 'Where does probe-7 hang?',
+  },
+  { name: 'first run, boards', path: () => '#/first-run/batch', ready: 'Start the batch' },
+  { name: 'first run, verdict', path: () => '#/first-run/verdict', ready: 'What comes next' },
+  { name: 'records', path: () => '#/records', ready: '4 records' },
+  { name: 'settings', path: () => '#/settings/cure', ready: 'cure.datumC' },
   { name: 'unknown', path: () => '#/attic', ready: 'No such page' },
 ];

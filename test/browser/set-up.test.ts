@@ -138,7 +138,7 @@ needs('chromium')('from an empty shed to the first touch test, by the forms alon
       await page.getByLabel(`Board ${board + 1}`).fill(String(value).replace('.', ','));
     }
     await page.getByRole('button', { name: 'Record the figures' }).click();
-    await page.getByText('Wood moisture: 13.1 · 12.8 · 14 · 13.5 · 12.9 %').waitFor();
+    await page.getByText('Wood moisture: 13.1 % · 12.8 % · 14 % · 13.5 % · 12.9 %').waitFor();
 
     await page.getByRole('button', { name: 'Moved' }).click();
     await page.getByLabel('To', { exact: true }).selectOption({ label: 'Paint room' });
