@@ -18,6 +18,8 @@ export interface Heard {
 export const LOUD_AFTER_MS = 10_000;
 /** After so long a silence the daemon is asked whether it is still there. */
 export const ASK_AFTER_MS = 20_000;
+/** Asked or not, after such a silence nothing on the page is believed: the device may have slept. */
+export const SILENT_MS = 90_000;
 
 /**
  * Whether the daemon is there, still awaited, or lost.
@@ -30,7 +32,8 @@ export function connectionAt(heard: Heard, now: number): Connection {
       ? { kind: 'waiting' }
       : { kind: 'lost', since: heard.openedAt };
   }
-  if (heard.missedAt !== null && now - heard.missedAt >= LOUD_AFTER_MS) {
+  const isMissed = heard.missedAt !== null && now - heard.missedAt >= LOUD_AFTER_MS;
+  if (isMissed || now - heard.lastHeardAt >= SILENT_MS) {
     return { kind: 'lost', since: heard.lastHeardAt };
   }
   return { kind: 'live' };

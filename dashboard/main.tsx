@@ -11,6 +11,8 @@ import { registerWorker } from './offline/register-worker.ts';
 import { sendWhenPossible } from './offline/send-when-possible.ts';
 import { createReaderChoice, keptChoice, type ReaderChoice } from './reader-choice.ts';
 import { ReaderProvider } from './reader-provider.tsx';
+import { watchBuild } from './screen/new-build.ts';
+import { onWake } from './screen/waking.ts';
 import { ShedContext } from './shed-context.ts';
 import './styles/paint.css';
 import './styles/ground.css';
@@ -50,6 +52,8 @@ const outbox = createOutbox({
 });
 sendWhenPossible(outbox, live);
 registerWorker();
+onWake(live.reopen);
+watchBuild(live, document.querySelector('script[type=module][src]')?.getAttribute('src') ?? null);
 const root = document.getElementById('app');
 void start();
 

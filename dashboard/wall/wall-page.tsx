@@ -5,6 +5,7 @@ import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { FirstSteps } from './first-steps.tsx';
 import { useLayout } from './use-layout.ts';
+import { useScreen } from './use-screen.ts';
 import { useTurning } from './use-turning.ts';
 import { WallBoard } from './wall-board.tsx';
 import { WallFoot } from './wall-foot.tsx';
@@ -14,7 +15,9 @@ import { WallTurner } from './wall-turner.tsx';
 
 /** The wall: every batch one board, read across the shed. */
 export function WallPage() {
-  const overview = useShed().live.overview.value;
+  const { live } = useShed();
+  const overview = live.overview.value;
+  useScreen(live.deviceNow);
   if (overview === null) return <main class="page" />;
   const hasBoards = wallRows(overview).length > 0;
   return hasBoards ? <Boards overview={overview} /> : <FirstSteps overview={overview} />;

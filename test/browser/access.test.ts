@@ -1,14 +1,10 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { AxeResults } from 'axe-core';
-import type { Browser, Page } from 'playwright-core';
+import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { needs } from '../house/needs.ts';
 import { allPages, furnish } from './all-pages.ts';
+import { violations } from './axe.ts';
 import { launchBrowser, openPage, screens } from './browser.ts';
 import { type RunningDaemon, runDaemon } from './running-daemon.ts';
-
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core'), 'utf8');
 
 needs('chromium')(
   'every page is open to everyone (WCAG 2 A and AA, as far as axe can tell)',
@@ -27,20 +23,6 @@ needs('chromium')(
       await browser?.close();
       await daemon?.close();
     });
-
-    async function violations(page: Page): Promise<string[]> {
-      await page.evaluate(axeSource);
-      const results = await page.evaluate(() =>
-        (
-          globalThis as unknown as {
-            axe: { run: (on: Document, how: object) => Promise<AxeResults> };
-          }
-        ).axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] }),
-      );
-      return results.violations.map(
-        ({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' | ')}`,
-      );
-    }
 
     for (const colorScheme of ['light', 'dark'] as const) {
       for (const { name, path, ready } of allPages) {

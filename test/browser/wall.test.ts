@@ -113,4 +113,17 @@ needs('chromium')('the wall page', () => {
     expect(await page.locator('.plank-letters-hollow').count()).toBe(0);
     await page.context().close();
   });
+
+  it('shows twenty racks page by page, those that want something first', async () => {
+    const spare = Array.from({ length: 16 }, (_, i) => `Spare rack ${i + 2}`);
+    for (const name of spare) await daemon.call('POST', 'places', { name, kind: 'rack' });
+    const page = await openWall('tablet');
+    await page.getByText('1 of 5', { exact: true }).waitFor();
+    const first = await page.getByRole('heading', { level: 2 }).allTextContents();
+    expect(first).toEqual(expect.arrayContaining(['South rack', 'Loft rack']));
+    for (let turns = 0; turns < 4; turns += 1) await page.keyboard.press('ArrowRight');
+    await page.getByText('5 of 5', { exact: true }).waitFor();
+    expect(await page.getByText(/^Also: /).textContent()).toContain('Loft rack – Ready');
+    await page.context().close();
+  });
 });

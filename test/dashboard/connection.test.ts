@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { connectionAt, LOUD_AFTER_MS } from '../../dashboard/connection.ts';
+import { connectionAt, LOUD_AFTER_MS, SILENT_MS } from '../../dashboard/connection.ts';
 import { shedTime } from '../../dashboard/shed-clock.ts';
 
 const openedAt = 1_000_000;
@@ -24,6 +24,15 @@ describe('the line to the daemon', () => {
     expect(connectionAt(heard, openedAt + 2_000 + LOUD_AFTER_MS)).toEqual({
       kind: 'lost',
       since: openedAt + 500,
+    });
+  });
+
+  it('is not believed after a long silence that nobody missed: the device slept', () => {
+    const heard = { openedAt, lastHeardAt: openedAt, missedAt: null };
+    expect(connectionAt(heard, openedAt + SILENT_MS - 1).kind).toBe('live');
+    expect(connectionAt(heard, openedAt + 8 * 3_600_000)).toEqual({
+      kind: 'lost',
+      since: openedAt,
     });
   });
 
