@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
 import type { Gate } from '../../daemon/contract/gate.ts';
+import { jobsInOrder } from '../format/jobs-in-order.ts';
 import { Choice } from '../forms/choice.tsx';
 import { WriteFrame } from '../forms/write-frame.tsx';
 import { useReader } from '../reader.ts';
 import { StillThere } from '../trade/still-there.tsx';
-import { jobsInOrder } from '../words/job-words.ts';
 import type { ActionProps } from './action-props.ts';
 import { useTouch } from './use-touch.tsx';
 

@@ -3,6 +3,7 @@ import type { Coat } from '../../daemon/contract/coat.ts';
 import type { Gate, GateVerdict } from '../../daemon/contract/gate.ts';
 import { Board, Grain } from '../board/board.tsx';
 import { boardScale } from '../board/board-scale.ts';
+import { jobsInOrder } from '../format/jobs-in-order.ts';
 import { facesLine } from '../format/lists.ts';
 import { expectedAt } from '../format/time-left.ts';
 import { PlankWord } from '../lettering/plank-word.tsx';
@@ -11,7 +12,6 @@ import { useReader } from '../reader.ts';
 import { Said } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 import { SignMark } from '../wall/sign-mark.tsx';
-import { jobsInOrder } from '../words/job-words.ts';
 import type { Sign } from '../words/sign.ts';
 
 interface BatchHeroProps {

@@ -1,12 +1,12 @@
 import type { Coat } from '../../daemon/contract/coat.ts';
 import type { Gate, GateVerdict, Reason } from '../../daemon/contract/gate.ts';
+import { jobsInOrder } from '../format/jobs-in-order.ts';
 import { oddsLine } from '../format/odds.ts';
 import { expectedAt } from '../format/time-left.ts';
 import { useReader } from '../reader.ts';
 import { Said } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 import { SignMark } from '../wall/sign-mark.tsx';
-import { jobsInOrder } from '../words/job-words.ts';
 
 /** The five jobs with their verdicts, why, and how to feel for them. */
 export function JobList({ coat, waitedFor }: { coat: Coat; waitedFor: Gate | null }) {

@@ -16,6 +16,8 @@ export interface Calendar {
   exact(moment: number): string;
   /** “Thu 14 May” */
   date(moment: number): string;
+  /** “May 2026”, of a month written yyyy-mm. */
+  month(month: string): string;
 }
 
 const USUAL_LOCALE = 'en-GB';
@@ -46,6 +48,12 @@ export function createCalendar(timeZone?: string, locale: string = USUAL_LOCALE)
     hour: writesZero(clock) ? '2-digit' : 'numeric',
     minute: '2-digit',
   });
+  // A month is a name and no moment: the time zone would make another of it.
+  const month = new Intl.DateTimeFormat(locale, {
+    timeZone: 'UTC',
+    month: 'long',
+    year: 'numeric',
+  });
   return {
     at(moment) {
       const found = new Map(parts.formatToParts(moment).map((part) => [part.type, part.value]));
@@ -60,6 +68,7 @@ export function createCalendar(timeZone?: string, locale: string = USUAL_LOCALE)
     clock: (moment) => clock.format(moment),
     exact: (moment) => exact.format(moment),
     date: (moment) => date.format(moment),
+    month: (text) => month.format(Date.parse(`${text}-01T00:00:00Z`)),
   };
 }
 

@@ -3,6 +3,7 @@ import { inchesAndFraction, type Part, usPoured, usVolume, usWeighed } from './u
 
 /** What stands where a figure is missing. */
 export const MISSING = '–';
+const ROUGH_DIGITS = 3;
 
 /** Figures as one reader wants them: by Intl, in metric or US units. A missing one is a dash. */
 export interface Figures {
@@ -32,6 +33,8 @@ export interface Figures {
   weighed(grams: number): string;
   /** A mark on a stick, as a tape is read: “14.2”; “5 9/16”. Its unit is that of `lengthCm`. */
   mark(lengthCm: number): string;
+  /** To three digits, without its unit: more are not known. */
+  roughly(measure: Measure, value: number | null): string;
   /** Sizes side by side, with no more decimals than they need: “4,200 × 145 × 22 mm”. */
   sizes(measure: Measure, ...values: readonly number[]): string;
   /** The unit alone, for a heading or beside a field. */
@@ -102,6 +105,10 @@ export function createFigures(locale: string, units: UnitSystem): Figures {
     tin: (litres) => (isUs ? joined(usVolume(litres)) : asSet('litres', litres)),
     poured: (litres) => (isUs ? joined(...usPoured(litres)) : `${format(litres * 1_000, 0, 0)} mL`),
     weighed: (grams) => (isUs ? joined(...usWeighed(grams)) : measure('massG', grams)),
+    roughly: (what, value) =>
+      value === null
+        ? MISSING
+        : format(Number(toReaders(what, value, units).toPrecision(ROUGH_DIGITS)), 0, 3),
     sizes(what, ...values) {
       const most = isUs ? unitOf(what, units).decimals : 3;
       const all = values.map((value) => format(toReaders(what, value, units), 0, most));

@@ -1,20 +1,22 @@
 import { useCallback } from 'preact/hooks';
 import type { Conditions, ReportCoat } from '../../daemon/contract/report.ts';
 import { logEntries } from '../batch/log-entries.ts';
-import { degreeHoursFigure, figure } from '../format/figures.ts';
+import { jobsInOrder } from '../format/jobs-in-order.ts';
+import { facesLine, mixtureLine, withinSentence } from '../format/lists.ts';
 import { timberLine } from '../format/timber.ts';
+import type { Measure } from '../format/units.ts';
 import { ProblemNote } from '../forms/problem-note.tsx';
 import { useReader } from '../reader.ts';
 import { batchAddress } from '../router.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
-import { jobs, jobsInOrder } from '../words/job-words.ts';
-import { facesWords, mixtureWords, speciesWords, surfaceWords } from '../words/thing-words.ts';
 
 /** All of one batch on paper: what it is, what it got, in which air, and what was felt. */
 export function ReportPage({ id }: { id: string }) {
-  const { api, calendar } = useShed();
+  const { api } = useShed();
   const reader = useReader();
+  const { words, figures, calendar, locale } = reader;
+  const { report: said, things } = words;
   const { replied } = useReply(
     useCallback(() => api.call('batchReport', { params: { id } }), [api, id]),
   );
@@ -22,54 +24,60 @@ export function ReportPage({ id }: { id: string }) {
   if (replied.kind === 'failed') {
     return (
       <main class="page">
-        <h1>No report</h1>
+        <h1>{said.none}</h1>
         <ProblemNote problem={replied.problem} />
       </main>
     );
   }
   const report = replied.reply;
   const { batch } = report;
-  const place = (placeId: string) => report.placeNames[placeId] ?? 'another place';
-  const timber = timberLine(batch.timber, reader.calendar, reader.words.trade, reader.locale);
+  const { lengthMm, widthMm, thicknessMm } = batch.boards;
+  const place = (placeId: string) => report.placeNames[placeId] ?? said.anotherPlace;
+  const timber = timberLine(batch.timber, calendar, words.trade, locale);
   const day = (moment: string) => calendar.exact(Date.parse(moment));
   return (
     <main class="page report">
-      <p class="report-head">
-        {report.site}, report made {day(report.madeAt)}
-      </p>
+      <p class="report-head">{said.madeAt(report.site, day(report.madeAt))}</p>
       <h1>{batch.name}</h1>
       <p class="lead">
-        {batch.boards.count} boards, {figure(batch.boards.lengthMm)} × {batch.boards.widthMm} ×{' '}
-        {batch.boards.thicknessMm} mm, {speciesWords[batch.species]},{' '}
-        {surfaceWords[batch.surface].toLowerCase()}; {batch.plan.name}.
+        {said.what(
+          things.boards(batch.boards.count),
+          figures.sizes('lengthMm', lengthMm, widthMm, thicknessMm),
+          things.species[batch.species],
+          withinSentence(things.surfaces[batch.surface], locale),
+          batch.plan.name,
+        )}
       </p>
       {timber !== '' && <p class="quiet">{timber}</p>}
       <p class="report-actions">
         <button type="button" class="button" onClick={() => print()}>
-          Print
+          {said.print}
         </button>
-        <a href={`/api/v1/batches/${batch.id}/report.csv`}>As a table (CSV)</a>
-        <a href={`/api/v1/batches/${batch.id}/report`}>As JSON</a>
-        <a href={batchAddress(batch.id)}>Back to the batch</a>
+        <a href={`/api/v1/batches/${batch.id}/report.csv`}>{said.asTable}</a>
+        <a href={`/api/v1/batches/${batch.id}/report`}>{said.asJson}</a>
+        <a href={batchAddress(batch.id)}>{said.back}</a>
       </p>
       {batch.coats.map((coat) => {
-        const figures = report.coats.find((one) => one.coatId === coat.id);
+        const air = report.coats.find((one) => one.coatId === coat.id);
         return (
           <section key={coat.id} class="report-coat" aria-labelledby={`coat-${coat.id}`}>
             <h2 id={`coat-${coat.id}`}>{coat.name}</h2>
             <p>
-              Finished {day(coat.finishedAt)}; {mixtureWords(coat.mixture)};{' '}
-              {facesWords(coat.faces)}
-              {coat.colour === null ? '' : `; ${coat.colour}`}
-              {coat.tin === null ? '' : `, tin ${coat.tin}`}.
+              {said.finished(
+                day(coat.finishedAt),
+                mixtureLine(coat.mixture, things),
+                facesLine(coat.faces, things, locale),
+                coat.colour,
+                coat.tin,
+              )}
             </p>
-            {figures && <CoatFigures figures={figures} usedL={coat.usedL} sum={coat.degreeHours} />}
+            {air && <CoatFigures air={air} usedL={coat.usedL} sum={coat.degreeHours} />}
           </section>
         );
       })}
-      {batch.coats.length === 0 && <p class="quiet">No coat was recorded.</p>}
+      {batch.coats.length === 0 && <p class="quiet">{said.noCoat}</p>}
       <section aria-labelledby="report-log">
-        <h2 id="report-log">What was recorded</h2>
+        <h2 id="report-log">{said.recorded}</h2>
         <table class="figures">
           <tbody>
             {logEntries(batch, place, reader).map((entry) => (
@@ -83,15 +91,12 @@ export function ReportPage({ id }: { id: string }) {
       </section>
       {report.photos.length > 0 && (
         <section aria-labelledby="report-photos">
-          <h2 id="report-photos">Photos</h2>
+          <h2 id="report-photos">{said.photos}</h2>
           <ul class="photos">
             {report.photos.map((photo) => (
               <li key={photo.id}>
-                <img src={photo.address} alt={photo.text ?? `Photo of ${day(photo.at)}`} />
-                <p>
-                  {day(photo.at)}
-                  {photo.text === null ? '' : `: ${photo.text}`}
-                </p>
+                <img src={photo.address} alt={photo.text ?? said.photoOf(day(photo.at))} />
+                <p>{photo.text === null ? day(photo.at) : said.photo(day(photo.at), photo.text)}</p>
               </li>
             ))}
           </ul>
@@ -101,75 +106,82 @@ export function ReportPage({ id }: { id: string }) {
   );
 }
 
+/** What counts as cold, damp and near dew in the contract. */
+const limits = { coldC: 5, dampPercent: 85, nearDewK: 3 } as const;
+
 interface CoatFiguresProps {
-  figures: ReportCoat;
+  air: ReportCoat;
   usedL: number | null;
   sum: number;
 }
 
-function CoatFigures({ figures, usedL, sum }: CoatFiguresProps) {
-  const { calendar } = useShed();
+function CoatFigures({ air: coat, usedL, sum }: CoatFiguresProps) {
+  const { words, figures, calendar } = useReader();
+  const { report, jobs } = words;
+  const { air } = report;
+  const rough = (measure: Measure, value: number) =>
+    `${figures.roughly(measure, value)} ${figures.unit(measure)}`;
   const reached = jobsInOrder.flatMap((gate) => {
-    const at = figures.reached[gate];
-    return at ? [`${jobs[gate].noun} ${calendar.exact(Date.parse(at))}`] : [];
+    const at = coat.reached[gate];
+    return at ? [report.jobAt(jobs[gate].noun, calendar.exact(Date.parse(at)))] : [];
   });
   return (
     <>
       <p>
-        {figure(toThree(figures.areaM2))} m²
-        {usedL === null ? '' : `, ${figure(usedL)} L`}
-        {figures.spreadingM2PerL === null
-          ? ''
-          : `: ${figure(toThree(figures.spreadingM2PerL))} m²/L`}
-        ; {degreeHoursFigure(sum)} gathered.
+        {report.gathered(
+          rough('areaM2', coat.areaM2),
+          usedL === null ? null : figures.tin(usedL),
+          coat.spreadingM2PerL === null ? null : rough('spreadingM2PerL', coat.spreadingM2PerL),
+          figures.degreeHours(sum),
+        )}
       </p>
       <table class="figures">
         <thead>
           <tr>
-            <th scope="col">Air</th>
-            <th scope="col">Temperature, lowest / mean / highest</th>
-            <th scope="col">Humidity</th>
-            <th scope="col">Cold, damp, near dew</th>
+            <th scope="col">{air.heading}</th>
+            <th scope="col">{air.temperature}</th>
+            <th scope="col">{air.humidity}</th>
+            <th scope="col">{air.hours}</th>
           </tr>
         </thead>
         <tbody>
-          <AirRow when="At the brush" air={figures.atTheBrush} />
-          <AirRow when="First day" air={figures.firstDay} />
-          <AirRow when="While curing" air={figures.whileCuring} />
+          <AirRow when={air.atTheBrush} air={coat.atTheBrush} />
+          <AirRow when={air.firstDay} air={coat.firstDay} />
+          <AirRow when={air.whileCuring} air={coat.whileCuring} />
         </tbody>
       </table>
       <p class="footnote">
-        As likely as not possible by the model:{' '}
-        {reached.length === 0 ? 'nothing yet' : reached.join('; ')}. Cold is below 5 °C, damp above
-        85 %, near dew less than 3 K above the dew point.
+        {report.possible(reached)}{' '}
+        {air.limits(
+          figures.asSet('tempC', limits.coldC),
+          figures.humidity(limits.dampPercent),
+          figures.asSet('differenceK', limits.nearDewK),
+        )}
       </p>
     </>
   );
 }
 
-/** To three digits: more are not known. */
-const toThree = (value: number) => Number(value.toPrecision(3));
-
 function AirRow({ when, air }: { when: string; air: Conditions }) {
-  const three = (spread: Conditions['tempC'], digits: number) =>
+  const { words, figures } = useReader();
+  const said = words.report.air;
+  const three = (spread: Conditions['tempC'], bare: (value: number) => string, unit: string) =>
     spread === null
-      ? 'not read'
-      : [spread.lowest, spread.mean, spread.highest]
-          .map((value) => value.toFixed(digits))
-          .join(' / ');
+      ? said.notRead
+      : `${[spread.lowest, spread.mean, spread.highest].map(bare).join(' / ')} ${unit}`;
+  const count = (hours: number) => figures.number(hours);
   return (
     <tr>
       <th scope="row">{when}</th>
+      <td>{three(air.tempC, (value) => figures.bare('tempC', value), figures.unit('tempC'))}</td>
+      <td>{three(air.rhPercent, (value) => figures.number(value, 0), '%')}</td>
       <td>
-        {three(air.tempC, 1)}
-        {air.tempC === null ? '' : ' °C'}
-      </td>
-      <td>
-        {three(air.rhPercent, 0)}
-        {air.rhPercent === null ? '' : ' %'}
-      </td>
-      <td>
-        {air.coldHours} h, {air.dampHours} h, {air.nearDewHours} h of {air.hours} h
+        {said.counted(
+          count(air.coldHours),
+          count(air.dampHours),
+          count(air.nearDewHours),
+          count(air.hours),
+        )}
       </td>
     </tr>
   );

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Plan, PlannedCoat } from '../../daemon/contract/plan.ts';
+import { jobsInOrder } from '../format/jobs-in-order.ts';
 import { TextField } from '../forms/field.tsx';
 import { MeasureField } from '../forms/measure-field.tsx';
 import { numberOf, optionalNumberOf, textOf } from '../forms/typed.ts';
@@ -7,7 +8,6 @@ import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
-import { jobsInOrder } from '../words/job-words.ts';
 
 type Face = PlannedCoat['faces'][number];
 const faces: readonly Face[] = ['face', 'back', 'edges', 'ends'];

@@ -16,6 +16,7 @@ import { offline } from './offline.ts';
 import { pot } from './pot.ts';
 import { print } from './print.ts';
 import { records } from './records.ts';
+import { report, season } from './report.ts';
 import { screen } from './screen.ts';
 import { settings } from './settings.ts';
 import { setup } from './setup.ts';
@@ -43,7 +44,9 @@ export const rest = {
   pot,
   print,
   records,
+  report,
   screen,
+  season,
   settings,
   setup,
   topics,
