@@ -17,6 +17,7 @@ import type { OpenSite } from './open-site.ts';
 import { sensorTrust } from './sensor-trust.ts';
 import type { Settings } from './settings/schema.ts';
 import type { SiteTls } from './site-tls.ts';
+import { siteVoice } from './wording/voice.ts';
 
 interface PagesParts {
   access: HttpParts['access'];
@@ -108,6 +109,8 @@ export function sitePages({
     trust: sensorTrust,
     health,
     timeZone: siteTimeZone(settings),
+    voice: siteVoice(settings.language, siteTimeZone(settings)),
+    language: settings.language,
     now: clock.now,
     speed: () => clock.speed,
     newId,

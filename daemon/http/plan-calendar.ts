@@ -1,12 +1,21 @@
 import { ICalCalendar, ICalCalendarMethod } from 'ical-generator';
-import type { AheadBatch, AheadStep, PlanAhead, SpreadMoment } from '../contract/plan-ahead.ts';
+import type { Language } from '../contract/language.ts';
+import type { AheadBatch, AheadStep, PlanAhead } from '../contract/plan-ahead.ts';
+import type { Told } from '../contract/sentence.ts';
 import { localTime } from '../rules/local-time.ts';
+import { builtInName } from '../wording/built-in-name.ts';
+import { sentence } from '../wording/english.ts';
+import { inner, told } from '../wording/sentence.ts';
+import type { Voice } from '../wording/voice.ts';
 
 interface CalendarParts {
   site: string;
   timeZone: string;
-  /** Name of a place. */
-  placeName(placeId: string): string;
+  /** Name of a place; null where there is none. */
+  placeName(placeId: string): string | null;
+  /** Speaks the site’s language. */
+  voice: Voice;
+  language: Language;
 }
 
 const dayMs = 86_400_000;
@@ -21,11 +30,11 @@ const refreshS = 3600;
  */
 export function planCalendar(
   plan: PlanAhead,
-  { site, timeZone, placeName }: CalendarParts,
+  { site, timeZone, placeName, voice, language }: CalendarParts,
 ): string {
   const calendar = new ICalCalendar({
-    name: `Boards at ${site}`,
-    prodId: { company: 'boardcure', product: 'plan ahead', language: 'EN' },
+    name: voice(told('calendar-name', { site })),
+    prodId: { company: 'boardcure', product: 'plan ahead', language: language.toUpperCase() },
     method: ICalCalendarMethod.PUBLISH,
     ttl: refreshS,
   });
@@ -47,16 +56,12 @@ export function planCalendar(
     if (batch.batchId === null) continue;
     for (const step of batch.steps) {
       if (step.begins.likely === null) continue;
-      const what = step.kind === 'coat' ? step.name : 'Put up';
+      const { early, likely, late } = step.begins;
       entry(
         `${batch.batchId}-${batch.lot}-${step.kind}-${step.coat}`,
-        dayOf(step.begins.likely),
-        `${what}: ${batch.name} (${boardsOf(batch)})`,
-        [
-          `At ${placeName(step.placeId)}.`,
-          rangeOf(step, timeZone),
-          'Feel it before you go on.',
-        ].join(' '),
+        dayOf(likely),
+        voice(entrySentence(batch, step)),
+        voice(told('calendar-when', { placeName: placeName(step.placeId), early, likely, late })),
       );
     }
   }
@@ -66,20 +71,18 @@ export function planCalendar(
     entry(
       `${last.batchId}-last-start-${last.coat}`,
       dayOf(last.at),
-      `Last day to begin: ${last.name}, ${name}`,
-      `Begun later it is not likely to cure before winter at ${placeName(last.placeId)}.`,
+      voice(told('calendar-last-day', { what: inner(builtInName(last.name)), batchName: name })),
+      voice(told('calendar-before-winter', { placeName: placeName(last.placeId) })),
     );
   }
   return calendar.toString();
 }
 
-function boardsOf(batch: AheadBatch): string {
-  const part = batch.lots > 1 ? `, part ${batch.lot + 1} of ${batch.lots}` : '';
-  return `${batch.boards} boards${part}`;
-}
-
-function rangeOf({ begins }: AheadStep, timeZone: string): string {
-  const day = (moment: SpreadMoment['early']) =>
-    moment === null ? 'not within the year' : localTime(Date.parse(moment), timeZone).day;
-  return `Early ${day(begins.early)}, likely ${day(begins.likely)}, late ${day(begins.late)}.`;
+function entrySentence({ name, boards, lot, lots }: AheadBatch, step: AheadStep): Told {
+  const what =
+    step.kind === 'coat' ? inner(builtInName(step.name)) : inner(sentence('calendar-put-up', {}));
+  const shown = { what, batchName: name, boards };
+  return lots > 1
+    ? told('calendar-entry/part', { ...shown, part: lot + 1, parts: lots })
+    : told('calendar-entry', shown);
 }

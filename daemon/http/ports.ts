@@ -7,6 +7,7 @@ import type { AirChanges, BatchCurves, Curves } from '../contract/curves.ts';
 import type { FitToBrush } from '../contract/fit-to-brush.ts';
 import type { Reason } from '../contract/gate.ts';
 import type { Health } from '../contract/health.ts';
+import type { Language } from '../contract/language.ts';
 import type { LockUp } from '../contract/lock-up.ts';
 import type { MorningRound } from '../contract/morning-round.ts';
 import type { NoticeChannels } from '../contract/notice-channel.ts';
@@ -53,6 +54,7 @@ import type {
   TinFact,
 } from '../rules/trade-facts.ts';
 import type { TradeRules } from '../rules/usual-trade.ts';
+import type { Voice } from '../wording/voice.ts';
 import type { AccessPort } from './access-port.ts';
 import type { MqttAccessPort } from './mqtt-access-port.ts';
 import type { OwnSitePort } from './own-site-port.ts';
@@ -276,6 +278,9 @@ export interface HttpParts {
   onChange(listener: (batchId: string | null) => void): () => void;
   /** IANA name of the site’s time zone. */
   timeZone: string;
+  /** Speaks the site’s language, for what no reader’s page says. */
+  voice: Voice;
+  language: Language;
   /** Folder of the built dashboard; null when there is none. */
   dashboardFolder: string | null;
   longestGapMs: number;

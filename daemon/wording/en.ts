@@ -1,6 +1,7 @@
 import { access } from './en/access.ts';
 import { ahead } from './en/ahead.ts';
 import { air } from './en/air.ts';
+import { calendar } from './en/calendar.ts';
 import { calibration } from './en/calibration.ts';
 import { detail } from './en/detail.ts';
 import { digest } from './en/digest.ts';
@@ -27,6 +28,7 @@ export const en: Wording = {
   ...access,
   ...ahead,
   ...air,
+  ...calendar,
   ...calibration,
   ...detail,
   ...digest,

@@ -4,6 +4,7 @@ import type { Speaker } from './speaker.ts';
 import type { AccessSentences } from './subject/access.ts';
 import type { AheadSentences } from './subject/ahead.ts';
 import type { AirSentences } from './subject/air.ts';
+import type { CalendarSentences } from './subject/calendar.ts';
 import type { CalibrationSentences } from './subject/calibration.ts';
 import type { DetailSentences } from './subject/detail.ts';
 import type { DigestSentences } from './subject/digest.ts';
@@ -32,6 +33,7 @@ export interface SentenceTable
   extends AccessSentences,
     AheadSentences,
     AirSentences,
+    CalendarSentences,
     CalibrationSentences,
     DetailSentences,
     DigestSentences,

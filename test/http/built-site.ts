@@ -22,6 +22,7 @@ import { siteTopics } from '../../daemon/site-topics.ts';
 import { openForWriting } from '../../daemon/store/open.ts';
 import { storeReader, storeWriter } from '../../daemon/store/store.ts';
 import type { StoreThread } from '../../daemon/store/thread.ts';
+import { siteVoice } from '../../daemon/wording/voice.ts';
 import { readingFlagBits } from '../../sensors/correct/reading-time.ts';
 import type { Decoded } from '../../sensors/payload/decode-message.ts';
 import { openAccess } from '../access/open-access.ts';
@@ -169,6 +170,8 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
       ...{ intake, clients: null },
     }),
     timeZone: 'UTC',
+    voice: siteVoice('en', 'UTC'),
+    language: 'en',
     now: () => site.now,
     speed: () => 1,
     newId,

@@ -30,16 +30,16 @@ const fields: Record<string, fc.Arbitrary<unknown>> = {
     count,
     'boards days measured coats coat number months untilHour capacity lying forMinutes times minutes ' +
       'grams millilitres pots reaches toFeel ready open notices freeMiB mostMiB version left more ' +
-      'readings rules seconds perMinute pages sensors ours theirs mountedBoards',
+      'readings rules parts others seconds perMinute pages sensors ours theirs mountedBoards',
   ),
   ...each(moment, 'at now earliestAt overAt stopAt finishedAt'),
   ...each(
     name,
-    'batchName placeName planName tinName sensor other text id found because field name',
+    'site batchName placeName planName tinName sensor other text id found because field name',
   ),
   ...each(fc.boolean(), 'tomorrow today heightKnown perHourKnown limitIsLocal again'),
   ...each(names, 'names options'),
-  ...each(inner, 'seen fault look title coatName because'),
+  ...each(inner, 'what seen fault look title coatName because'),
   ...each(inners, 'faults sentences lacking differences odd'),
   gate: oneOf(gates),
   quantity: oneOf(quantities),
@@ -60,6 +60,9 @@ const exceptions: Record<string, Record<string, fc.Arbitrary<unknown>>> = {
   'digest-rack/hold': { because: fc.option(inner), coatName: fc.option(inner) },
   'unlike/state': { ours: fc.constantFrom('new', null), theirs: fc.constantFrom('painted', null) },
   'broker-names-full': { names: count },
+  'calendar-entry/part': { part: count },
+  'calendar-when': each(fc.constantFrom('2026-05-20T08:00:00Z', null), 'early likely late'),
+  'compared-with': each(fc.constant('2026-05-20T08:00:00Z'), 'from to'),
 };
 
 /**

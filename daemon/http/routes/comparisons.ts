@@ -10,6 +10,7 @@ import { calibrationInForce } from '../../rules/calibration-in-force.ts';
 import type { SensorFact } from '../../rules/facts.ts';
 import { checkPast } from '../../rules/record-check.ts';
 import { sentence } from '../../wording/english.ts';
+import { told } from '../../wording/sentence.ts';
 import type { HttpParts } from '../ports.ts';
 import { register } from '../register-route.ts';
 import { sensorById } from '../sensor-by-id.ts';
@@ -23,7 +24,7 @@ const mostReadings = 60_000;
 
 /** Sensors in one closed box over night: which is the odd one out, and what would bring it back. */
 export function comparisonRoutes(app: FastifyInstance, parts: HttpParts): void {
-  const { view, edits, readings, trust, now, newId } = parts;
+  const { view, edits, readings, trust, now, newId, voice } = parts;
 
   type Asked = Pick<AcceptedComparison, 'sensors' | 'from' | 'to'>;
 
@@ -114,13 +115,15 @@ export function comparisonRoutes(app: FastifyInstance, parts: HttpParts): void {
     const fromAt =
       holdsFrom === undefined ? toAt : holdsFrom === null ? null : Date.parse(holdsFrom);
     if (fromAt !== null) checkPast(fromAt, now(), '/holdsFrom');
+    const others = body.sensors.length - 1;
+    const note = voice(told('compared-with', { others, from, to }));
     const facts = taken.map(({ sensor, quantity, how }) => ({
       id: newId(),
       sensorKey: sensorById(view.facts().sensors, sensor).key,
       quantity,
       fromAt,
       how,
-      note: `Compared in a closed box with ${body.sensors.length - 1} others, ${from} to ${to}.`,
+      note,
     }));
     await edits.createCalibrations(facts, now());
     const ids = new Set(facts.map(({ id }) => id));

@@ -9,7 +9,7 @@ const freshMs = 5 * 60_000;
 
 export function planAheadRoutes(
   app: FastifyInstance,
-  { site, view, now, onChange, timeZone }: HttpParts,
+  { site, view, now, onChange, timeZone, voice, language }: HttpParts,
 ): void {
   let kept: { at: number; plan: PlanAhead } | null = null;
   // A batch that is named changed by hand; readings alone bend no plan within minutes.
@@ -34,8 +34,8 @@ export function planAheadRoutes(
     reply.type('text/calendar; charset=utf-8');
     return planCalendar(current(now()), {
       site,
-      timeZone,
-      placeName: (placeId) => places.get(placeId)?.name ?? 'an unknown place',
+      ...{ timeZone, voice, language },
+      placeName: (placeId) => places.get(placeId)?.name ?? null,
     });
   });
 }
