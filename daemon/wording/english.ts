@@ -4,6 +4,8 @@ import { contractSpeaker } from './metric-speaker.ts';
 import { type SentenceCode, type SentenceTable, say, told } from './sentence.ts';
 
 const plain = contractSpeaker();
+/** Sentences that tell nothing but themselves are made once: verdicts say them thousands of times. */
+const still = new Map<string, Said>();
 
 /**
  * A sentence as replies carry it: code, values, and its English text.
@@ -16,7 +18,11 @@ export function sentence<Code extends SentenceCode>(
   values: SentenceTable[Code],
   timeZone?: string,
 ): Said {
+  const known = still.get(code);
+  if (known !== undefined) return known;
   const what = told(code, values);
   const speak = timeZone === undefined ? plain : contractSpeaker(timeZone);
-  return { ...what, text: say(en, what, speak) };
+  const said = { ...what, text: say(en, what, speak) };
+  if (Object.keys(values).length === 0) still.set(code, said);
+  return said;
 }
