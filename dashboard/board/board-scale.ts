@@ -48,32 +48,44 @@ export function boardScale(
   };
 }
 
+/** A name under a kerf, or under several that stand together. */
 export interface KerfName {
   readonly gates: readonly Gate[];
   readonly position: number;
-  /** Whether the name stands on the lower line, because its neighbour is near. */
-  readonly low: boolean;
+  /** 0 stands right under the board; lower where a neighbour’s name is in the way. */
+  readonly line: number;
+  /** Which part of the name is at the kerf: its middle, or an end where the board ends. */
+  readonly anchor: 'start' | 'middle' | 'end';
 }
 
-/** Nearer than this, two jobs share a name; nearer than the second, one stands lower. */
+/** Nearer than this, two jobs share a name. */
 const SAME = 0.025;
-const NEAR = 0.16;
 
 /**
  * The names under the kerfs, so that none covers another.
  *
  * @param kerfs - in any order
+ * @param roomOf - how much of the board’s length a name takes, 0 to 1
  */
-export function kerfNames(kerfs: readonly Kerf[]): KerfName[] {
-  const names: { gates: Gate[]; position: number; low: boolean }[] = [];
-  for (const kerf of [...kerfs].sort((a, b) => a.position - b.position)) {
-    const before = names.at(-1);
-    if (before !== undefined && kerf.position - before.position < SAME) {
-      before.gates.push(kerf.gate);
-    } else {
-      const near = before !== undefined && kerf.position - before.position < NEAR;
-      names.push({ gates: [kerf.gate], position: kerf.position, low: near && !before.low });
-    }
+export function kerfNames(
+  kerfs: readonly Kerf[],
+  roomOf: (gates: readonly Gate[]) => number,
+): KerfName[] {
+  const groups: { gates: Gate[]; position: number }[] = [];
+  for (const { gate, position } of [...kerfs].sort((a, b) => a.position - b.position)) {
+    const before = groups.at(-1);
+    if (before !== undefined && position - before.position < SAME) before.gates.push(gate);
+    else groups.push({ gates: [gate], position });
   }
-  return names;
+  /** Where the last name of each line ends. */
+  const ends: number[] = [];
+  return groups.map(({ gates, position }) => {
+    const room = roomOf(gates);
+    const anchor = position + room / 2 > 1 ? 'end' : position - room / 2 < 0 ? 'start' : 'middle';
+    const begin = position - { start: 0, middle: room / 2, end: room }[anchor];
+    const free = ends.findIndex((end) => end <= begin);
+    const line = free === -1 ? ends.length : free;
+    ends[line] = begin + room;
+    return { gates, position, line, anchor };
+  });
 }

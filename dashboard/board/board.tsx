@@ -1,6 +1,8 @@
 import { useMemo } from 'preact/hooks';
+import type { Gate } from '../../daemon/contract/gate.ts';
 import { plainList } from '../format/lists.ts';
 import { useReader } from '../reader.ts';
+import { useStripWidth } from '../use-strip-width.ts';
 import { type BoardScale, kerfNames } from './board-scale.ts';
 import { BOARD_HEIGHT, BOARD_LENGTH, brushEdge, grainOf } from './grain.ts';
 
@@ -19,7 +21,6 @@ const percent = (share: number) => `${Math.round(share * 10_000) / 100}%`;
 /** One board of the batch: how far paint has dried, a kerf for each job, a band for the doubt. */
 export function Board({ seed, scale, named = false, spoken }: BoardProps) {
   const edge = useMemo(() => brushEdge(seed), [seed]);
-  const { words, locale } = useReader();
   return (
     <div class={named ? 'board board-named' : 'board'} role="img" aria-label={spoken}>
       <div class="board-wood">
@@ -49,20 +50,40 @@ export function Board({ seed, scale, named = false, spoken }: BoardProps) {
           <div key={kerf.gate} class="board-kerf" style={{ left: percent(kerf.position) }} />
         ))}
       </div>
-      {named &&
-        kerfNames(scale.kerfs).map((name) => (
-          <span
-            key={name.position}
-            class={`board-name${name.low ? ' board-name-low' : ''}${name.position > 0.88 ? ' board-name-end' : ''}`}
-            style={{ left: percent(name.position) }}
-            aria-hidden="true"
-          >
-            {plainList(
-              name.gates.map((gate) => words.jobs[gate].noun),
-              locale,
-            )}
-          </span>
-        ))}
+      {named && <KerfNames scale={scale} />}
+    </div>
+  );
+}
+
+/** Room that a letter takes, and between two names, px at the usual size of text. */
+const LETTER_PX = 9;
+const GAP_PX = 12;
+
+/** The jobs under their kerfs, on as many lines as their names need. */
+function KerfNames({ scale }: { scale: BoardScale }) {
+  const { words, locale } = useReader();
+  const widthPx = useStripWidth();
+  const nameOf = (gates: readonly Gate[]) =>
+    plainList(
+      gates.map((gate) => words.jobs[gate].noun),
+      locale,
+    );
+  const names = kerfNames(
+    scale.kerfs,
+    (gates) => (nameOf(gates).length * LETTER_PX + GAP_PX) / widthPx,
+  );
+  const lines = 1 + Math.max(1, ...names.map(({ line }) => line));
+  return (
+    <div class="board-names" style={{ '--lines': String(lines) }} aria-hidden="true">
+      {names.map(({ gates, position, line, anchor }) => (
+        <span
+          key={position}
+          class={`board-name board-name-${anchor}`}
+          style={{ left: percent(position), '--line': String(line) }}
+        >
+          {nameOf(gates)}
+        </span>
+      ))}
     </div>
   );
 }

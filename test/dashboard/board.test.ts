@@ -35,18 +35,33 @@ describe('the board of a batch', () => {
   });
 
   it('writes no name over another', () => {
-    const names = kerfNames([
-      { gate: 'turn', position: 0.31 },
+    const kerfs = [
+      { gate: 'turn', position: 0.05 },
       { gate: 'stack', position: 0.55 },
       { gate: 'mount', position: 0.62 },
       { gate: 'recoat', position: 0.69 },
       { gate: 'sand', position: 0.7 },
+    ] as const;
+    const said = (room: number) =>
+      kerfNames(kerfs, () => room).map(({ gates, line, anchor }) => [gates.join(), line, anchor]);
+    expect(said(0.13)).toEqual([
+      ['turn', 0, 'start'],
+      ['stack', 0, 'middle'],
+      ['mount', 1, 'middle'],
+      ['recoat,sand', 0, 'middle'],
     ]);
-    expect(names.map(({ gates, low }) => [gates.join(), low])).toEqual([
-      ['turn', false],
-      ['stack', false],
-      ['mount', true],
-      ['recoat,sand', false],
+    // Names that are twice as long need a line more, and leave no end of the board.
+    expect(said(0.26)).toEqual([
+      ['turn', 0, 'start'],
+      ['stack', 0, 'middle'],
+      ['mount', 1, 'middle'],
+      ['recoat,sand', 2, 'middle'],
+    ]);
+    expect(said(0.7).map(([, line, anchor]) => [line, anchor])).toEqual([
+      [0, 'start'],
+      [1, 'middle'],
+      [2, 'middle'],
+      [3, 'end'],
     ]);
   });
 });

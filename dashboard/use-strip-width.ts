@@ -1,0 +1,27 @@
+import { useEffect, useState } from 'preact/hooks';
+
+const LEAST_PX = 280;
+/** As wide as a page gets, less its margins. */
+const MOST_PX = 1168;
+const MARGIN_PX = 40;
+const USUAL_TEXT_PX = 16;
+
+/**
+ * How wide a strip across the page is about, px at the usual size of text: what words may lie beside
+ * each other hangs on it.
+ */
+export function useStripWidth(): number {
+  const measure = () => {
+    const px = Math.min(MOST_PX, Math.max(LEAST_PX, innerWidth - MARGIN_PX));
+    // Text twice as large leaves room for half as much of it.
+    const textPx = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
+    return (px * USUAL_TEXT_PX) / (textPx || USUAL_TEXT_PX);
+  };
+  const [width, setWidth] = useState(measure);
+  useEffect(() => {
+    const turn = () => setWidth(measure());
+    addEventListener('resize', turn);
+    return () => removeEventListener('resize', turn);
+  }, []);
+  return width;
+}
