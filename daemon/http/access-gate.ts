@@ -48,7 +48,7 @@ export function guardRoutes(app: FastifyInstance, { access, names }: GateParts):
     if (!isOwnName(host, names)) {
       // A change under a foreign name was always refused with this code.
       if (changes) return refuseChange(reply);
-      return sendProblem(reply, 'BC_HOST_UNKNOWN', `It was asked for as "${shortened(host)}".`);
+      return sendProblem(reply, 'BC_HOST_UNKNOWN', sentence('asked-as', { host: shortened(host) }));
     }
     const asker = askerOf(request, access);
     if (asker.device?.renewed) {

@@ -1,7 +1,8 @@
 import type { FastifySchemaValidationError } from 'fastify';
 import type { FieldFault } from '../contract/problem.ts';
 import type { Told } from '../contract/sentence.ts';
-import { told } from '../wording/sentence.ts';
+import type { Inner } from '../wording/phrase.ts';
+import { inner, told } from '../wording/sentence.ts';
 
 /**
  * The faults of one finding, each pointing at its field as RFC 6901 writes it; the whole is ''.
@@ -23,6 +24,17 @@ export function fieldFaults(finding: FastifySchemaValidationError): FieldFault[]
     detailSaid,
   }));
 }
+
+/** Where the faults of a request lie, as one sentence. */
+export function inRequest(where: string | undefined, faults: readonly FieldFault[]): Told {
+  const listed = faults.map(({ pointer, detail, detailSaid }) => {
+    const fault = inner(detailSaid ?? { code: 'field-fault', text: detail });
+    return told('field-at', { pointer, fault }) as Inner;
+  });
+  const part = parts.find((one) => one === where) ?? 'body';
+  return told(`in-request/${part}`, { faults: listed });
+}
+const parts = ['body', 'query', 'params', 'headers'] as const;
 
 /** Formats that have a sentence of their own. */
 const formats: Readonly<Record<string, 'no-moment' | 'no-day' | 'no-id'>> = {

@@ -9,7 +9,7 @@ import {
 } from '../contract/problem.ts';
 import type { Said } from '../contract/sentence.ts';
 import { sentence } from '../wording/english.ts';
-import { fieldFaults } from './field-faults.ts';
+import { fieldFaults, inRequest } from './field-faults.ts';
 
 /** Errors of the server’s own parts, as our codes. */
 const ownCodes: Record<string, ProblemCode> = {
@@ -66,7 +66,13 @@ export function problemReply(log: { error(facts: object, text: string): void }) 
       const listed = faults
         .map(({ pointer, detail }) => (pointer === '' ? detail : `${pointer}: ${detail}`))
         .join('; ');
-      return sendProblem(reply, 'BC_REQUEST_INVALID', `In the ${where}: ${listed}.`, faults);
+      const text = `In the ${where}: ${listed}.`;
+      return sendProblem(
+        reply,
+        'BC_REQUEST_INVALID',
+        { ...inRequest(where, faults), text },
+        faults,
+      );
     }
     if (error instanceof BoardcureError) {
       return sendProblem(reply, error.code, error.said ?? error.message, error.faults);
@@ -77,6 +83,6 @@ export function problemReply(log: { error(facts: object, text: string): void }) 
       return sendProblem(reply, 'BC_REQUEST_UNREADABLE', error.message);
     }
     log.error({ url: request.url, error: error.stack ?? error.message }, 'a request failed');
-    return sendProblem(reply, 'BC_INTERNAL', 'The daemon could not answer this request.');
+    return sendProblem(reply, 'BC_INTERNAL', sentence('could-not-answer', {}));
   };
 }

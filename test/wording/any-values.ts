@@ -35,7 +35,7 @@ const fields: Record<string, fc.Arbitrary<unknown>> = {
   ...each(moment, 'at now earliestAt overAt stopAt finishedAt'),
   ...each(
     name,
-    'site batchName placeName planName tinName sensor other text id found because field name',
+    'site host pointer batchName placeName planName tinName sensor other text id found because field name',
   ),
   ...each(fc.boolean(), 'tomorrow today heightKnown perHourKnown limitIsLocal again'),
   ...each(names, 'names options'),

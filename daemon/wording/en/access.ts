@@ -35,4 +35,5 @@ export const access: Phrases<AccessSentences> = {
     `${pages} pages listen already, as many as http.maxStreams allows.`,
   'too-many-requests': ({ perMinute, seconds }) =>
     `${perMinute} requests a minute are answered; the next one in ${seconds} seconds.`,
+  'asked-as': ({ host }) => `It was asked for as "${host}".`,
 };

@@ -121,4 +121,5 @@ export const detail: Phrases<DetailSentences> = {
   'two-sensors-at-least': () => 'Name at least two different sensors.',
   'no-offsets-offered': () =>
     'This comparison offers no offsets: look at what it says of each quantity.',
+  'could-not-answer': () => 'The daemon could not answer this request.',
 };

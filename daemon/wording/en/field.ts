@@ -1,4 +1,5 @@
-import type { Phrases } from '../phrase.ts';
+import type { Inner, Phrases } from '../phrase.ts';
+import type { Speaker } from '../speaker.ts';
 import type { FieldSentences } from '../subject/field.ts';
 
 /** Kinds of values as JSON names them; others stand as they are. */
@@ -12,6 +13,15 @@ const kinds: Readonly<Record<string, string>> = {
   record: 'several fields',
   null: 'nothing',
 };
+
+const inRequest =
+  (where: string) =>
+  (
+    { faults }: FieldSentences['in-request/body'],
+    _speak: Speaker,
+    say: (inner: Inner) => string,
+  ): string =>
+    `In the ${where}: ${faults.map(say).join('; ')}.`;
 
 export const field: Phrases<FieldSentences> = {
   'field-fault/missing': () => 'must be given',
@@ -40,4 +50,10 @@ export const field: Phrases<FieldSentences> = {
   'field-fault/left-twice': () => 'give either lastLeftPercent or lastLeftCm',
   'field-fault/place-or-batch': () => 'give either placeId or batchId, not both and not neither',
   'field-fault/without-batch': () => 'must be given where there is no batchId',
+  'in-request/body': inRequest('body'),
+  'in-request/query': inRequest('query'),
+  'in-request/params': inRequest('params'),
+  'in-request/headers': inRequest('headers'),
+  'field-at': ({ pointer, fault }, _speak, say) =>
+    pointer === '' ? say(fault) : `${pointer}: ${say(fault)}`,
 };

@@ -29,4 +29,5 @@ export interface AccessSentences {
   'listeners-would-fall-silent': { names: string[]; more: number };
   'too-many-pages': { pages: number };
   'too-many-requests': { perMinute: number; seconds: number };
+  'asked-as': { host: string };
 }

@@ -77,4 +77,5 @@ export interface DetailSentences {
   'comparison-too-long': { hours: number };
   'two-sensors-at-least': Nothing;
   'no-offsets-offered': Nothing;
+  'could-not-answer': Nothing;
 }

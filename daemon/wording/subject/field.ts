@@ -1,4 +1,4 @@
-import type { Nothing } from '../phrase.ts';
+import type { Inner, Nothing } from '../phrase.ts';
 
 /** What is wrong with a field, as the check of its form found it. */
 export interface FieldSentences {
@@ -25,4 +25,11 @@ export interface FieldSentences {
   'field-fault/left-twice': Nothing;
   'field-fault/place-or-batch': Nothing;
   'field-fault/without-batch': Nothing;
+  /** Where in a request its faults lie; `faults`: each a `field-at`. */
+  'in-request/body': { faults: Inner[] };
+  'in-request/query': { faults: Inner[] };
+  'in-request/params': { faults: Inner[] };
+  'in-request/headers': { faults: Inner[] };
+  /** `pointer`: RFC 6901; empty for the whole. */
+  'field-at': { pointer: string; fault: Inner };
 }
