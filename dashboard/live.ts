@@ -111,7 +111,10 @@ export function createLive(api: Api, heard: Pick<LastHeard, 'put' | 'clear'>): L
 
   const stream = listen('/api/v1/stream', {
     onOpen: hear,
-    onBroken: missed,
+    onBroken() {
+      missed();
+      void refresh();
+    },
     onEvent(event) {
       hear();
       if (event.kind === 'overview') take(event.overview);

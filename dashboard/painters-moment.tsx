@@ -3,14 +3,24 @@ import { pastOf, whenOf } from './format/painters-time.ts';
 import { useReader } from './reader.ts';
 import { useShed } from './shed-context.ts';
 
+/** The clocks of a phone and a shed differ by so much without anything being ahead, ms. Assumption. */
+const HARDLY_AHEAD_MS = 60_000;
+
+interface PaintersMomentProps {
+  /** UTC epoch ms. */
+  at: number;
+  /** How it is said where it stands in a longer phrase: “Likely tonight”. */
+  children?: string;
+}
+
 /** A moment in a painter’s words; a tap shows the exact hour, another one the words again. */
-export function PaintersMoment({ at }: { at: number }) {
+export function PaintersMoment({ at, children }: PaintersMomentProps) {
   const { live } = useShed();
   const { words, calendar } = useReader();
   const [isExact, setExact] = useState(false);
   const now = live.now.value;
   const said =
-    at > now
+    at > now + HARDLY_AHEAD_MS
       ? words.times.when(whenOf(at, now, calendar))
       : words.times.past(pastOf(at, now, calendar));
   return (
@@ -21,7 +31,9 @@ export function PaintersMoment({ at }: { at: number }) {
       title={words.times.exactHour}
       onClick={() => setExact(!isExact)}
     >
-      <time dateTime={new Date(at).toISOString()}>{isExact ? calendar.exact(at) : said}</time>
+      <time dateTime={new Date(at).toISOString()}>
+        {isExact ? calendar.exact(at) : (children ?? said)}
+      </time>
     </button>
   );
 }

@@ -7,7 +7,7 @@ import { textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
 import { useReader } from '../reader.ts';
-import { InEnglish } from '../said.tsx';
+import { Said } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 import { type ActionProps, about } from './action-props.ts';
 
@@ -37,9 +37,9 @@ export function RemarkForm({ batch, onDone, first }: ActionProps & { first: Rema
         <p>{remarkWords.recorded(withinSentence(remarks[remark.reply.kind], locale))}</p>
         {remark.reply.cure.length > 0 && (
           <ol class="cure-lines">
-            {remark.reply.cure.map((line) => (
-              <li key={line}>
-                <InEnglish text={line} />
+            {remark.reply.cureSaid.map((line) => (
+              <li key={line.text}>
+                <Said sentence={line} />
               </li>
             ))}
           </ol>

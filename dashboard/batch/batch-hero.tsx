@@ -51,7 +51,6 @@ export function BatchHero({ batch, coat, waitedFor, fresh }: BatchHeroProps) {
         {fresh && gate === null && <p class="wall-likely">{signs[sign].meaning}</p>}
         {fresh && gate !== null && <When gate={gate} />}
         {fresh && gate?.verdict === 'hold' && <WhatHolds gate={gate} />}
-        {coat !== null && <CoatFacts batch={batch} coat={coat} />}
       </div>
       {coat !== null && (
         <Board
@@ -82,13 +81,16 @@ function When({ gate }: { gate: GateVerdict }) {
   const doubt = words.times.doubt(expected);
   return (
     <>
-      <p class="wall-likely">{words.times.likely(expected)}</p>
+      <p class="wall-likely">
+        {gate.likely !== null && expected.kind === 'likely' ? (
+          <PaintersMoment at={Date.parse(gate.likely)}>
+            {words.times.likely(expected)}
+          </PaintersMoment>
+        ) : (
+          words.times.likely(expected)
+        )}
+      </p>
       {doubt !== null && <p class="wall-window">{doubt}</p>}
-      {expected.kind === 'likely' && gate.likely !== null && (
-        <p class="hero-sum">
-          <PaintersMoment at={Date.parse(gate.likely)} />
-        </p>
-      )}
     </>
   );
 }
@@ -103,12 +105,13 @@ function WhatHolds({ gate }: { gate: GateVerdict }) {
   );
 }
 
-function CoatFacts({ batch, coat }: { batch: Batch; coat: Coat }) {
+/** Which coat on which side, the last board when, and how far it is. */
+export function CoatFacts({ batch, coat }: { batch: Batch; coat: Coat }) {
   const { words, figures, locale } = useReader();
   const { hero } = words.batch;
   return (
-    <>
-      <p class="hero-sum">
+    <div class="coat-facts">
+      <p>
         {hero.coat(
           figures.number(coat.coat + 1),
           figures.number(batch.plan.coats.length),
@@ -118,13 +121,13 @@ function CoatFacts({ batch, coat }: { batch: Batch; coat: Coat }) {
         {hero.faces(facesLine(coat.faces, words.things, locale))}{' '}
         {hero.lastBoard(<PaintersMoment at={Date.parse(coat.finishedAt)} />)}
       </p>
-      <p class="hero-sum">
+      <p>
         {hero.sum(
           figures.degreeHours(coat.degreeHours),
           figures.hours(coat.equivalentHours),
           figures.measure('tempC', 20, 0),
         )}
       </p>
-    </>
+    </div>
   );
 }

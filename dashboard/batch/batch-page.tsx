@@ -1,4 +1,6 @@
 import type { Batch } from '../../daemon/contract/batch.ts';
+import type { Coat } from '../../daemon/contract/coat.ts';
+import type { Gate } from '../../daemon/contract/gate.ts';
 import type { Overview } from '../../daemon/contract/overview.ts';
 import { BatchActions } from '../actions/batch-actions.tsx';
 import { TouchNow } from '../actions/touch-now.tsx';
@@ -10,8 +12,9 @@ import { coatingAddress, printAddress, reportAddress } from '../router.ts';
 import { Said } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 import { MountingList } from '../trade/mounting-list.tsx';
+import { jobsInOrder } from '../words/job-words.ts';
 import { AirHere } from './air-here.tsx';
-import { BatchHero } from './batch-hero.tsx';
+import { BatchHero, CoatFacts } from './batch-hero.tsx';
 import { ChartPanel } from './chart-panel.tsx';
 import { CoatList } from './coat-list.tsx';
 import { JobList } from './job-list.tsx';
@@ -26,7 +29,9 @@ export function BatchPage({ id }: { id: string }) {
   const words = reader.words.batch;
   const { loaded, reload } = useBatch(id);
   const overview = live.overview.value;
-  if (loaded.kind === 'loading') return <main class="page" aria-busy="true" />;
+  const isAwaited = live.connection.value.kind === 'waiting';
+  if (loaded.kind === 'loading' || (overview === null && isAwaited))
+    return <main class="page" aria-busy="true" />;
   if (loaded.kind === 'failed') {
     return (
       <main class="page">
@@ -38,7 +43,8 @@ export function BatchPage({ id }: { id: string }) {
   const { batch, oldSince } = loaded;
   const coat = batch.coats.find(({ curedUntil }) => curedUntil === null) ?? null;
   const where = whereLies(overview, batch.id);
-  const waitedFor = where?.batch.nextGate ?? null;
+  // Without any word of the shed the batch itself tells what is still to come.
+  const waitedFor = overview === null ? firstNotReady(coat) : (where?.batch.nextGate ?? null);
   const connection = live.connection.value;
   const isOld = oldSince !== null || connection.kind === 'lost';
   const heardAt = live.byShed(
@@ -67,6 +73,7 @@ export function BatchPage({ id }: { id: string }) {
       {coat !== null && waitedFor !== null && !batch.closed && (
         <TouchNow key={waitedFor} batch={batch} gate={waitedFor} onSent={reload} />
       )}
+      {coat !== null && <CoatFacts batch={batch} coat={coat} />}
       <BatchActions
         batch={batch}
         nextGate={waitedFor}
@@ -78,7 +85,7 @@ export function BatchPage({ id }: { id: string }) {
           <h2 id="batch-waiting-title">{reader.words.offline.ofThisBatch}</h2>
           <ol class="waiting-list">
             {waiting.map((entry) => (
-              <WaitingEntry key={entry.id} entry={entry} isHeldUp={false} />
+              <WaitingEntry key={entry.id} entry={entry} isHeldUp={false} isWithin />
             ))}
           </ol>
         </section>
@@ -116,6 +123,10 @@ function whereLies(overview: Overview | null, id: string) {
     if (batch !== undefined) return { place, batch };
   }
   return null;
+}
+
+function firstNotReady(coat: Coat | null): Gate | null {
+  return jobsInOrder.find((gate) => coat !== null && coat.gates[gate].verdict !== 'ready') ?? null;
 }
 
 function factsOf(batch: Batch, place: string | null, reader: Reader): string {

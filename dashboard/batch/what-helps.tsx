@@ -1,7 +1,7 @@
 import { useCallback, useEffect } from 'preact/hooks';
 import type { Batch } from '../../daemon/contract/batch.ts';
 import { useReader } from '../reader.ts';
-import { InEnglish, Said } from '../said.tsx';
+import { Said } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 
@@ -28,7 +28,7 @@ export function WhatHelps({ batch }: { batch: Batch }) {
       <ol class="helps-list">
         {helps.map((help) => (
           <li key={help.kind}>
-            <InEnglish text={help.text} />
+            <Said sentence={help} />
           </li>
         ))}
       </ol>

@@ -7,17 +7,26 @@ import type { Words } from '../words/catalogue.ts';
 import { CorrectForm } from './correct-form.tsx';
 import type { Entry } from './entry.ts';
 
+interface WaitingEntryProps {
+  entry: Entry;
+  /** Whether one before it, about the same batch, was refused. */
+  isHeldUp: boolean;
+  /** Whether the list stands under a heading of its own. */
+  isWithin?: boolean;
+}
+
 /** One entry: what it is, whether it waits or was refused, and what can be done about it. */
-export function WaitingEntry({ entry, isHeldUp }: { entry: Entry; isHeldUp: boolean }) {
+export function WaitingEntry({ entry, isHeldUp, isWithin = false }: WaitingEntryProps) {
   const { outbox } = useShed();
   const { words } = useReader();
   const { offline } = words;
   const [isAsked, setAsked] = useState(false);
+  const Heading = isWithin ? 'h3' : 'h2';
   const { refused } = entry;
   const standing = refused !== null ? offline.refused : isHeldUp ? offline.heldUp : offline.waits;
   return (
     <li class={refused === null ? 'waiting-entry' : 'waiting-entry waiting-refused'}>
-      <h2>{offline.names[entry.name]}</h2>
+      <Heading>{offline.names[entry.name]}</Heading>
       <p>
         {entry.batchName} · <PaintersMoment at={entry.enteredAt} />
       </p>

@@ -142,7 +142,7 @@ interface StepsProps {
 
 function Steps({ batch, coating, onChanged }: StepsProps) {
   const { live, outbox } = useShed();
-  const { words, locale } = useReader();
+  const { words, locale, say } = useReader();
   const { coating: said, coat } = { ...words.trade, ...words.actions };
   const sending = useSending();
   const [asked, setAsked] = useState(false);
@@ -183,7 +183,7 @@ function Steps({ batch, coating, onChanged }: StepsProps) {
         onSend={(form) => end(nowText(), optionalNumberOf(form, 'usedL'))}
       >
         <TickList
-          lines={steps.map((step) => ({ ...step, key: step.step, text: said.steps[step.step] }))}
+          lines={steps.map((step) => ({ ...step, key: step.step, text: say(step) }))}
           onTick={(step) => void tick(step)}
         />
         <MeasureField
@@ -201,7 +201,7 @@ function Steps({ batch, coating, onChanged }: StepsProps) {
           <p class="quiet">
             {said.open(
               listLine(
-                open.map(({ step }) => withinSentence(said.steps[step], locale)),
+                open.map((step) => withinSentence(say(step), locale)),
                 locale,
               ),
             )}

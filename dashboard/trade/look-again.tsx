@@ -8,7 +8,7 @@ import { newId } from '../new-id.ts';
 import { HeldNote, HOLD_MS } from '../offline/held-note.tsx';
 import type { Ticket } from '../offline/outbox.ts';
 import { useReader } from '../reader.ts';
-import { InEnglish } from '../said.tsx';
+import { Said } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 
 interface LookAgainProps {
@@ -45,7 +45,7 @@ export function LookAgain({ batch, look, onAnswered }: LookAgainProps) {
         {now < from ? title.at(words.times.when(whenOf(from, now, calendar))) : title.now}
       </h2>
       <p>
-        <InEnglish text={look.text} />
+        <Said sentence={look} />
       </p>
       <p>{words.cautions.rags.lines[0]}</p>
       <WriteFrame problem={null} busy={false} onSend={async () => {}}>

@@ -30,7 +30,7 @@ export function MountingList({ batch, onChanged }: { batch: Batch; onChanged: ()
 
 function Lines({ batch, move, onChanged }: { batch: Batch; move: Move; onChanged: () => void }) {
   const { live, outbox } = useShed();
-  const { mounting } = useReader().words.trade;
+  const { say } = useReader();
   const sending = useSending();
   const lines = withPendingTicks(
     move.mounting ?? [],
@@ -54,7 +54,7 @@ function Lines({ batch, move, onChanged }: { batch: Batch; move: Move; onChanged
         lines={lines.map((line) => ({
           ...line,
           key: line.line,
-          text: mounting.lines[line.line],
+          text: say(line),
         }))}
         onTick={(line) => void tick(line)}
       />

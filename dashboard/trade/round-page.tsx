@@ -9,7 +9,7 @@ import { HeldNote, HOLD_MS } from '../offline/held-note.tsx';
 import type { Ticket } from '../offline/outbox.ts';
 import { useReader } from '../reader.ts';
 import { batchAddress } from '../router.ts';
-import { InEnglish } from '../said.tsx';
+import { Said } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 import { ChangeLines } from './change-lines.tsx';
@@ -110,13 +110,15 @@ function Question({ question, onAnswered }: QuestionProps) {
         <a href={batchAddress(batchId)}>{round.sayWhere}</a>
       </p>
       <ol class="round-places">
-        {question.where.map((line) => (
-          <li key={line}>
-            <InEnglish text={line} />
+        {question.whereSaid.map((line) => (
+          <li key={line.text}>
+            <Said sentence={line} />
           </li>
         ))}
       </ol>
-      <p class="touch-how">{job.test}</p>
+      <p class="touch-how">
+        <Said sentence={question.feelSaid} />
+      </p>
       <WriteFrame problem={null} busy={false} onSend={async () => {}}>
         <div class="touch-answers">
           <button type="button" class="answer answer-failed" onClick={() => void answer(false)}>
@@ -130,10 +132,10 @@ function Question({ question, onAnswered }: QuestionProps) {
         </div>
       </WriteFrame>
       <p>
-        <InEnglish text={question.ifPassed} />
+        <Said sentence={question.ifPassedSaid} />
       </p>
       <p>
-        <InEnglish text={question.ifFailed} />
+        <Said sentence={question.ifFailedSaid} />
       </p>
       <p class="quiet">
         {round.chosen(

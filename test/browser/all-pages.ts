@@ -33,6 +33,7 @@ export const allPages: readonly AnyPage[] = [
   { name: 'rule', path: () => '#/topics/farm%2Fattic%2Ftemp_f', ready: 'It would take one' },
   { name: 'round', path: () => '#/round', ready: 'The morning round' },
   { name: 'steps', path: (batchId) => `#/batch/${batchId}/coating`, ready: 'Second coat' },
+  { name: 'waiting', path: () => '#/waiting', ready: 'Nothing waits' },
   { name: 'more', path: () => '#/more', ready: 'The seasons' },
   { name: 'access', path: () => '#/access', ready: 'Choose a PIN' },
   { name: 'what comes', path: () => '#/ahead', ready: 'What this rests on' },

@@ -1,3 +1,6 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { AxeResults } from 'axe-core';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Batch } from '../../daemon/contract/batch.ts';
@@ -7,6 +10,7 @@ import { launchBrowser, openPage, screens } from './browser.ts';
 import { type RunningDaemon, runDaemon } from './running-daemon.ts';
 import { rackWithCoat } from './shed-scene.ts';
 
+const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core'), 'utf8');
 const HOUR_MS = 3_600_000;
 /** A thumb in a glove: the brief of this page, px. */
 const LEAST_THUMB_PX = 56;
@@ -41,6 +45,14 @@ needs('chromium')('a phone at the rack', () => {
     return page;
   }
 
+  async function violations(page: Page): Promise<string[]> {
+    await page.evaluate(axeSource);
+    const { violations } = await page.evaluate(() =>
+      (globalThis as unknown as { axe: { run: () => Promise<AxeResults> } }).axe.run(),
+    );
+    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`);
+  }
+
   const bar = (page: Page) => page.locator('.unsent');
 
   it('records a touch test with two taps on buttons for a gloved thumb, and takes a mis-tap back', async () => {
@@ -55,6 +67,7 @@ needs('chromium')('a phone at the rack', () => {
       taps.push(String(name));
     };
     await tap('It marks or colours');
+    expect(await violations(page)).toEqual([]);
     await tap('Record: It marks or colours');
     await touch.getByText('Recorded').waitFor();
     expect(taps).toHaveLength(2);
@@ -129,6 +142,8 @@ needs('chromium')('a phone at the rack', () => {
     await names.last().waitFor();
     expect(await names.allTextContents()).toEqual(['Touch test', 'Remark', 'Photo', 'Coat']);
 
+    expect(await violations(page)).toEqual([]);
+
     await page.context().unroute('**/api/**');
     await page.getByRole('button', { name: 'Send now' }).click();
     await page.getByText('Nothing waits').waitFor();
@@ -195,6 +210,7 @@ needs('chromium')('a phone at the rack', () => {
     await bar(page).getByRole('link').click();
     const entry = page.getByRole('listitem').filter({ hasText: 'Move' });
     await entry.getByText('not taken').waitFor();
+    expect(await violations(page)).toEqual([]);
     const field = entry.getByLabel('When');
     expect(await field.getAttribute('aria-invalid')).toBe('true');
     const yesterday = await page.evaluate((ms) => {
@@ -262,9 +278,27 @@ needs('chromium')('a phone at the rack', () => {
     await page.context().close();
   });
 
+  it('is gone through with the keys alone: answer, record, take back, in this order', async () => {
+    const page = await atTheRack();
+    const touch = page.getByRole('region', { name: 'May the next coat go on?' });
+    await touch.getByRole('button', { name: 'It marks or colours' }).focus();
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Enter');
+    await page.keyboard.press('Tab');
+    const focused = () => page.evaluate(() => document.activeElement?.textContent);
+    expect(await focused()).toBe('Record: No mark, no colour');
+    await page.keyboard.press('Enter');
+    await touch.getByRole('button', { name: 'Take it back' }).waitFor();
+    await page.keyboard.press('Tab');
+    expect(await focused()).toBe('Take it back');
+    await page.keyboard.press('Enter');
+    await touch.getByText('nothing was recorded').waitFor();
+    await page.context().close();
+  });
+
   it('tells a moment in a painter’s words, and its exact hour at a tap', async () => {
     const page = await atTheRack();
-    const moment = page.getByRole('region', { name: 'Verdict' }).locator('.moment').last();
+    const moment = page.locator('.coat-facts .moment');
     const words = await moment.textContent();
     expect(words).toMatch(/day|yesterday|last night/);
     await moment.focus();

@@ -1,6 +1,4 @@
 import type { Batch } from '../../../daemon/contract/batch.ts';
-import type { CoatingStep } from '../../../daemon/contract/coating.ts';
-import type { MountingLine } from '../../../daemon/contract/mounting.ts';
 import type { Node } from '../node.ts';
 
 type Timber = Batch['timber'];
@@ -114,14 +112,6 @@ export const trade = {
     open: (steps: string) => `Not ticked yet: ${steps}.`,
     giveUp: 'It was not put on',
     giveUpSure: 'Yes, give this coat up',
-    steps: {
-      edges: 'Edges, while the boards stand in the stack',
-      back: 'Back, brushed out thin',
-      face: 'Face, brushed out along the grain',
-      ends: 'End grain, well soaked',
-      'ends-again': 'End grain a second time, once the first has sunk in',
-      rags: 'Rags laid out flat outdoors or under water in a lidded can',
-    } satisfies Record<CoatingStep, string>,
   },
   look: {
     now: 'Look again now',
@@ -131,12 +121,6 @@ export const trade = {
     title: 'Going up',
     upSince: (moment: Node) => ['Up since ', moment, '.'],
     shade: 'Later coats on the wall: follow the shade, stop before evening dew.',
-    lines: {
-      'fresh-cuts': 'Every fresh cut primed the same day',
-      notches: 'Notches and drilled holes primed the same day',
-      'nail-heads': 'Nail heads primed the same day',
-      'end-grain-twice': 'End grain coated twice, the second time once the first has sunk in',
-    } satisfies Record<MountingLine, string>,
     fromTheGround: 'Tick and record from the ground, with both feet on it: never from a ladder.',
   },
 };
