@@ -30,7 +30,10 @@ export type BatchCurvesQuery = z.infer<typeof BatchCurvesQuery>;
 
 const Column = z.array(z.number().nullable());
 
-/** What a quantity did in each stretch; null where there was no reading and none near enough. */
+/**
+ * What a quantity did in each stretch. Where no reading fell into one, but two about it are near enough,
+ * the mean alone is told: it lies on the straight line between them.
+ */
 export const Spread = z.object({
   low: Column.describe('lowest reading of each stretch'),
   mean: Column.describe(

@@ -9,7 +9,10 @@ export interface CurveGrid {
   readonly count: number;
 }
 
-/** Lowest, mean and highest of each stretch; null where nothing is known of it. */
+/**
+ * Lowest, mean and highest of each stretch; null where nothing is known of it. Where no reading fell
+ * into it but two are near enough, the mean alone is known.
+ */
 export interface CurveSpread {
   low: (number | null)[];
   mean: (number | null)[];
@@ -88,7 +91,7 @@ export function spreadOfSamples(
     if (!before || !after || after.at - before.at > gapMs) continue;
     const value =
       before.value + ((after.value - before.value) * (at - before.at)) / (after.at - before.at);
-    spread.low[i] = spread.mean[i] = spread.high[i] = value;
+    spread.mean[i] = value;
   }
   return spread;
 }
@@ -187,8 +190,7 @@ export function spreadOfHours(hours: HourExtremes, grid: CurveGrid, gapMs: numbe
 function bridge(spread: CurveSpread, from: number, to: number): void {
   const [a, b] = [spread.mean[from] ?? 0, spread.mean[to] ?? 0];
   for (let i = from + 1; i < to; i++) {
-    const value = a + ((b - a) * (i - from)) / (to - from);
-    spread.low[i] = spread.mean[i] = spread.high[i] = value;
+    spread.mean[i] = a + ((b - a) * (i - from)) / (to - from);
   }
 }
 
@@ -196,11 +198,16 @@ function bridge(spread: CurveSpread, from: number, to: number): void {
 export function mergeSpread(into: CurveSpread, more: CurveSpread): void {
   for (let i = 0; i < into.mean.length; i++) {
     const [low, mean, high] = [more.low[i], more.mean[i], more.high[i]];
-    if (low == null || mean == null || high == null) continue;
+    if (mean == null) continue;
     const known = into.mean[i];
+    const isRead = low != null && high != null;
+    const wasRead = into.low[i] != null;
+    // A reading tells more than the line between two others.
+    if (known == null || (isRead && !wasRead)) into.mean[i] = mean;
+    else if (isRead === wasRead) into.mean[i] = (known + mean) / 2;
+    if (!isRead) continue;
     into.low[i] = Math.min(into.low[i] ?? low, low);
     into.high[i] = Math.max(into.high[i] ?? high, high);
-    into.mean[i] = known == null ? mean : (known + mean) / 2;
   }
 }
 

@@ -43,7 +43,8 @@ function Tables({ panels, marks, range, clock }: ChartTableProps) {
   const when = (at: number) => (byDay ? calendar.date(at * 1000) : calendar.exact(at * 1000));
   return (
     <>
-      <div class="table-scroll">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is to be reached by keys. */}
+      <section class="table-scroll" tabIndex={0} aria-label={table.open}>
         <table class="figures">
           <caption>
             {table.caption(calendar.exact(range.from * 1000), calendar.exact(range.to * 1000))}
@@ -71,7 +72,7 @@ function Tables({ panels, marks, range, clock }: ChartTableProps) {
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
       {marks.length === 0 ? (
         <p class="quiet">{table.noMarks}</p>
       ) : (

@@ -1,6 +1,6 @@
 import type uPlot from 'uplot';
 import { lineLooks, type PanelWriting } from './look.ts';
-import type { Panel } from './panel.ts';
+import type { Column, Panel } from './panel.ts';
 
 /** Colours and sizes of one drawing. */
 export interface Paint {
@@ -51,11 +51,13 @@ export function drawBands(plot: uPlot, panel: Panel, paint: Paint): void {
         ctx.stroke();
         continue;
       }
+      // Where no reading fell into a stretch the band is as narrow as the line.
+      const edge = (of: Column, i: number) => y(of[i] ?? values[i] ?? 0);
       ctx.globalAlpha = 0.22;
       for (const [first, last] of runs(values)) {
         ctx.beginPath();
-        for (let i = first; i <= last; i++) ctx.lineTo(x(panel.at[i] ?? 0), y(band.high[i] ?? 0));
-        for (let i = last; i >= first; i--) ctx.lineTo(x(panel.at[i] ?? 0), y(band.low[i] ?? 0));
+        for (let i = first; i <= last; i++) ctx.lineTo(x(panel.at[i] ?? 0), edge(band.high, i));
+        for (let i = last; i >= first; i--) ctx.lineTo(x(panel.at[i] ?? 0), edge(band.low, i));
         ctx.closePath();
         ctx.fill();
       }

@@ -3,7 +3,7 @@ import 'uplot/dist/uPlot.min.css';
 import { drawAhead, drawBands, drawNeeds } from './draw-areas.ts';
 import { drawEnds, drawMarks } from './draw-words.ts';
 import { heightOf, lineLooks, type PanelWriting } from './look.ts';
-import { type Panel, type PanelMark, scaleOf } from './panel.ts';
+import { type Panel, type PanelMark, type Scale, scaleOf } from './panel.ts';
 import type { Range } from './range.ts';
 import { tickDecimals, valueTicks } from './value-ticks.ts';
 
@@ -72,7 +72,15 @@ export function drawPanel(target: HTMLElement, first: PanelView, frame: PanelFra
     const font = `${Math.round(12.5 * scale)}px ${style.fontFamily}`;
     const isNarrow = size().width / scale < NARROW;
     const { kind, lines } = view.panel;
-    const y = () => scaleOf(view.panel, view.range.from, view.range.to, frame.stretch);
+    // Asked for several times in one drawing.
+    let scaled: { of: PanelView; is: Scale } | null = null;
+    const y = () => {
+      if (scaled?.of !== view) {
+        const { from, to } = view.range;
+        scaled = { of: view, is: scaleOf(view.panel, from, to, frame.stretch) };
+      }
+      return scaled.is;
+    };
     const rows = () => heightOf(kind, size().width / scale) / LEAST_TICK_HEIGHT;
     const columns = () => (size().width / scale - AXIS_WIDTH) / LEAST_TICK_WIDTH;
     const axis = {

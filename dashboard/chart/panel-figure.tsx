@@ -59,9 +59,9 @@ export function PanelFigure(props: PanelFigureProps) {
   return (
     <figure class={`panel-figure panel-${kind}`}>
       <figcaption class="panel-caption">
-        <h3>
+        <p class="panel-name">
           {words.chart.panels[kind]} <span class="panel-unit">{panelUnit(kind, reader)}</span>
-        </h3>
+        </p>
         <PanelKey panel={panel} at={cursorAt} />
       </figcaption>
       <div class="chart" ref={target} role="img" aria-label={spokenPanel(panel, range, reader)} />

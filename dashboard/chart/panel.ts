@@ -15,7 +15,7 @@ export interface PanelLine {
   readonly kind: LineKind;
   /** As many as the panel’s moments; null in a gap. */
   readonly values: Column;
-  /** Lowest and highest of each stretch, drawn as a band about the line; null without. */
+  /** Lowest and highest reading of each stretch, drawn as a band about the line; null without. */
   readonly band: { readonly low: Column; readonly high: Column } | null;
 }
 

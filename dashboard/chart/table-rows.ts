@@ -86,15 +86,20 @@ function spreadBetween(
   from: number,
   to: number,
 ): RowSpread | null {
-  let [low, high, sum, count] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, 0, 0];
+  const read = { low: Number.POSITIVE_INFINITY, high: Number.NEGATIVE_INFINITY, sum: 0, count: 0 };
+  const between = { ...read };
   for (let i = 0; i < at.length; i++) {
     const moment = at[i] ?? 0;
     const value = values[i];
     if (moment < from || moment >= to || value == null) continue;
-    low = Math.min(low, band?.low[i] ?? value);
-    high = Math.max(high, band?.high[i] ?? value);
-    sum += value;
-    count++;
+    // Stretches without a reading of their own lie between two: they count only where there is no other.
+    const isRead = band === null || band.low[i] != null;
+    const into = isRead ? read : between;
+    into.low = Math.min(into.low, band?.low[i] ?? value);
+    into.high = Math.max(into.high, band?.high[i] ?? value);
+    into.sum += value;
+    into.count++;
   }
+  const { low, high, sum, count } = read.count > 0 ? read : between;
   return count === 0 ? null : { low, mean: sum / count, high };
 }

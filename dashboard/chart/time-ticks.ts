@@ -20,9 +20,9 @@ const steps: readonly Step[] = [
   ...[1, 2, 5, 10, 15, 30].map((by) => step('minute', by, 60)),
   ...[1, 2, 3, 6, 12].map((by) => step('hour', by, 3_600)),
   ...[1, 2, 4, 7, 14].map((by) => step('day', by, 86_400)),
-  ...[1, 2, 3, 6, 12].map((by) => step('month', by, 30.4 * 86_400)),
+  ...[1, 2, 3, 6, 12, 24, 60, 120].map((by) => step('month', by, 30.4 * 86_400)),
 ];
-const LONGEST: Step = step('month', 12, 30.4 * 86_400);
+const LONGEST: Step = step('month', 120, 30.4 * 86_400);
 
 /**
  * Marks at round times of the reader’s own clock, which a change to summer time neither shifts nor
@@ -53,7 +53,9 @@ function* roundTimes(range: Range, { of, by }: Step, clock: ZoneClock): Generato
   const midnight = { year, month, day, hour: 0, minute: 0 };
   const most = 2_000;
   if (of === 'month') {
-    const first = Math.floor((month - 1) / by) * by + 1;
+    // Counted from the year 0 on, so that the same months are marked while one moves along.
+    const months = year * 12 + month - 1;
+    const first = month - (months % by);
     for (let i = 0; i < most; i++) yield { ...midnight, month: first + i * by, day: 1 };
   } else if (of === 'day') {
     // Counted through from one day on, so that the same days are marked while one moves along.

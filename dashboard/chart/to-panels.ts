@@ -63,8 +63,7 @@ export function toPanels({ curves, changes, coat, units }: Shown): Panel[] {
 const bare = { needs: [], fan: null, expected: [] } as const;
 
 function lineOf(kind: LineKind, { low, mean, high }: Spread): PanelLine {
-  const isSpread = mean.some((_, i) => low[i] !== high[i]);
-  return { kind, values: mean, band: isSpread ? { low, high } : null };
+  return { kind, values: mean, band: { low, high } };
 }
 
 function fanOf({ ahead }: BatchCurves, sum: (value: number) => number): Fan | null {

@@ -54,37 +54,39 @@ export function useCurves(
   const [isFailed, setFailed] = useState(false);
   const [tries, setTries] = useState(0);
   const readAt = useRef(0);
+  const isReading = useRef(false);
+  const of = useRef(source);
+
+  // Another source is another chart: nothing of the one before is shown.
+  if (of.current !== source) {
+    of.current = source;
+    readAt.current = 0;
+    isReading.current = false;
+    setWhole(null);
+    setClose(null);
+  }
 
   // `news` and `tries` are there to say when to read again.
   useEffect(() => {
-    let isWanted = true;
-    let again: ReturnType<typeof setTimeout> | undefined;
     const rest = Math.max(0, readAt.current + REST_MS - Date.now());
+    const again = (delayMs: number) => {
+      setTimeout(() => of.current === source && setTries((count) => count + 1), delayMs);
+    };
     const timer = setTimeout(async () => {
+      // One after the other: a slow computer is not asked faster than it answers.
+      if (isReading.current) return again(REST_MS);
+      isReading.current = true;
       readAt.current = Date.now();
       const isRead = await read(source, { points }, (known) => {
-        if (isWanted) setWhole((before) => withChanges(known, before));
+        if (of.current === source) setWhole((before) => withChanges(known, before));
       });
-      if (!isWanted) return;
+      if (of.current !== source) return;
+      isReading.current = false;
       setFailed(!isRead);
-      if (!isRead) again = setTimeout(() => setTries((count) => count + 1), AGAIN_MS);
+      if (!isRead) again(AGAIN_MS);
     }, rest);
-    return () => {
-      isWanted = false;
-      clearTimeout(timer);
-      clearTimeout(again);
-    };
+    return () => clearTimeout(timer);
   }, [source, points, news, tries]);
-
-  // Another source is another chart: nothing of the one before is shown.
-  const of = useRef(source);
-  useEffect(() => {
-    if (of.current === source) return;
-    of.current = source;
-    readAt.current = 0;
-    setWhole(null);
-    setClose(null);
-  }, [source]);
 
   const from = range?.from ?? null;
   const to = range?.to ?? null;

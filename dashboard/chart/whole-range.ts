@@ -14,7 +14,10 @@ export function wholeRangeOf(curves: Curves | BatchCurves): Range {
     curves.woodMoisturePercent?.mean,
     curves.carbonDioxidePpm?.mean,
   ];
-  const [asked, until] = [Date.parse(curves.from) / 1000, Date.parse(curves.to) / 1000];
+  const { at } = curves;
+  // The middles of the stretches at both ends may lie a little outside of what was asked for.
+  const asked = Math.min(Date.parse(curves.from) / 1000, at[0] ?? Number.POSITIVE_INFINITY);
+  const until = Math.max(Date.parse(curves.to) / 1000, at[at.length - 1] ?? 0);
   const first = curves.at.findIndex((_, i) => columns.some((column) => column?.[i] != null));
   const from = first === -1 ? asked : Math.max(asked, (curves.at[first] ?? asked) - curves.stepS);
   const ahead = 'ahead' in curves ? curves.ahead : null;

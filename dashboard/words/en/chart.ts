@@ -32,12 +32,10 @@ export const chart = {
     `Each point stands for ${length}; the pale band reaches from the lowest to the highest reading.`,
   ahead: { early: '1 in 10', likely: 'likely', late: '9 in 10' },
   stretch: {
-    minutes: (count: number) =>
-      `${count} ${plural('en', count, { one: 'minute', other: 'minutes' })}`,
-    hours: (count: number) => `${count} ${plural('en', count, { one: 'hour', other: 'hours' })}`,
-    days: (count: number) => `${count} ${plural('en', count, { one: 'day', other: 'days' })}`,
-    seconds: (count: number) =>
-      `${count} ${plural('en', count, { one: 'second', other: 'seconds' })}`,
+    minutes: (count: number) => plural('en', count, { one: '# minute', other: '# minutes' }),
+    hours: (count: number) => plural('en', count, { one: '# hour', other: '# hours' }),
+    days: (count: number) => plural('en', count, { one: '# day', other: '# days' }),
+    seconds: (count: number) => plural('en', count, { one: '# second', other: '# seconds' }),
   },
   marks: {
     title: 'Marks',
