@@ -3,7 +3,6 @@ import { createPinPrompt } from './access/pin-prompt.ts';
 import { createApi, type Given } from './api.ts';
 import { App } from './app.tsx';
 import { createDeviceChoice } from './device-choice.ts';
-import { createCalendar } from './format/calendar.ts';
 import { createLive } from './live.ts';
 import { keptEntries, keptReplies } from './offline/kept-store.ts';
 import { createOutbox } from './offline/outbox.ts';
@@ -67,7 +66,6 @@ async function start(): Promise<void> {
       value={{
         api,
         live,
-        calendar: createCalendar(),
         prompt,
         outbox,
         readerChoice: choice,

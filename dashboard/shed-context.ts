@@ -3,7 +3,6 @@ import { useContext } from 'preact/hooks';
 import type { PinPrompt } from './access/pin-prompt.ts';
 import type { Api } from './api.ts';
 import type { DeviceKeeper } from './device-choice.ts';
-import type { Calendar } from './format/calendar.ts';
 import type { Live } from './live.ts';
 import type { Outbox } from './offline/outbox.ts';
 import type { ReaderChoice } from './reader-choice.ts';
@@ -12,7 +11,6 @@ import type { ReaderChoice } from './reader-choice.ts';
 export interface Shed {
   readonly api: Api;
   readonly live: Live;
-  readonly calendar: Calendar;
   /** What was entered here and is not sent yet. */
   readonly outbox: Outbox;
   readonly prompt: PinPrompt;

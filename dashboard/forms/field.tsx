@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
 import type { Problem } from '../../daemon/contract/problem.ts';
-import { shownNumber } from '../format/figures.ts';
+import { shownNumber } from '../format/typed-number.ts';
 import { useReader } from '../reader.ts';
 import { faultAt } from './fault.ts';
 

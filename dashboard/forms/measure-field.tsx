@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { shownNumber, typedNumber } from '../format/figures.ts';
+import { shownNumber, typedNumber } from '../format/typed-number.ts';
 import { type Measure, toMetric, toReaders, unitOf } from '../format/units.ts';
 import { useReader } from '../reader.ts';
 import { type FieldFrame, Framed } from './field.tsx';

@@ -1,4 +1,4 @@
-import { typedNumber } from '../format/figures.ts';
+import { typedNumber } from '../format/typed-number.ts';
 
 /** The text of a field, trimmed; empty when it is not in the form. */
 export function textOf(form: FormData, name: string): string {

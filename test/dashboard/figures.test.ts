@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { shownNumber, typedNumber } from '../../dashboard/format/figures.ts';
 import { oddsLine } from '../../dashboard/format/odds.ts';
 import { createFigures } from '../../dashboard/format/reader-figures.ts';
+import { shownNumber, typedNumber } from '../../dashboard/format/typed-number.ts';
 import { times } from '../../dashboard/words/en/times.ts';
 
 const figures = createFigures('en-GB', 'metric');

@@ -8,14 +8,6 @@ const spokenAttributes =
 const isProse = (text: string) => /\p{L}{2,}/u.test(text);
 const isSentence = (text: string) => /^\p{Lu}\p{L}+( |$)/u.test(text) && / /.test(text.trim());
 
-/** Folders and files whose words still stand in the source. To be emptied, then taken away. */
-const stillToDo: readonly string[] = [
-  'batch/chart',
-  'format/',
-  'words/thing-words',
-  'words/caution-words',
-];
-
 /** Figures' units and names that are the same in every language. */
 const sameEverywhere =
   /^(°C|K|%|mm|cm|m|m²|m³|L|kg|g|h|ppm|API|MQTT|HTTP|PIN|CSV|PNG|JSON|SenML|TLS|QoS|Boardcure)$/;
@@ -60,7 +52,6 @@ describe('the source of the pages', () => {
   it('has no words of its own: they stand in the catalogue', () => {
     const bare = dashboardSources()
       .filter((path) => !/^words\/(en|sv|de|nb|fi)\/|^words\/language\.ts$|vite\.config/.test(path))
-      .filter((path) => !stillToDo.some((start) => path.startsWith(start)))
       .flatMap((path) => bareWords(path).map((words) => `${path}: ${words}`));
     expect(bare).toEqual([]);
   });

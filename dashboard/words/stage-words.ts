@@ -1,3 +1,0 @@
-import { stages } from './en/stages.ts';
-
-export const stageWords = stages;
