@@ -3,6 +3,7 @@ import { useId } from 'preact/hooks';
 import type { Problem } from '../../daemon/contract/problem.ts';
 import { shownNumber } from '../format/typed-number.ts';
 import { useReader } from '../reader.ts';
+import { Said } from '../said.tsx';
 import { faultAt } from './fault.ts';
 
 export interface FieldFrame {
@@ -113,7 +114,7 @@ export function Framed({
       )}
       {fault !== null && (
         <p class="field-fault" id={`${id}-fault`}>
-          {fault}
+          <Said sentence={fault} />
         </p>
       )}
     </div>

@@ -18,7 +18,7 @@ const problem: Problem = {
 
 describe('a fault found by the daemon', () => {
   it('is shown at its own field and at no other', () => {
-    expect(faultAt(problem, '/boards/count')).toBe('expected a number');
+    expect(faultAt(problem, '/boards/count')?.text).toBe('expected a number');
     expect(faultAt(problem, '/boards/lengthMm')).toBeNull();
     expect(faultAt(problem, '/boards/coun')).toBeNull();
     expect(faultAt(null, '/name')).toBeNull();
@@ -26,12 +26,12 @@ describe('a fault found by the daemon', () => {
 
   it('is shown at the field it lies within', () => {
     expect(
-      faultAt({ ...problem, errors: [{ pointer: '/values/2', detail: 'no' }] }, '/values'),
+      faultAt({ ...problem, errors: [{ pointer: '/values/2', detail: 'no' }] }, '/values')?.text,
     ).toBe('no');
   });
 
   it('is found by the pointer alone when no list came with it', () => {
     const { errors: _, ...bare } = problem;
-    expect(faultAt(bare, '/name')).toBe(problem.detail);
+    expect(faultAt(bare, '/name')?.text).toBe(problem.detail);
   });
 });
