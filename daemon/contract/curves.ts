@@ -4,6 +4,7 @@ import { Gate } from './gate.ts';
 import { Id, Moment } from './moment.ts';
 import { NoticeKind } from './notice.ts';
 import { SensorId } from './sensor.ts';
+import { Sentence } from './sentence.ts';
 
 const points = z.coerce
   .number()
@@ -81,7 +82,7 @@ export const CurveMark = z.discriminatedUnion('kind', [
     at: Moment,
     noticeId: Id,
     notice: NoticeKind,
-    text: z.string(),
+    ...Sentence.shape,
   }),
 ]);
 export type CurveMark = z.infer<typeof CurveMark>;

@@ -52,12 +52,13 @@ export function curveMarks({ facts, notices }: MarkParts) {
       .filter(
         ({ subject, raisedAt }) => subjects.has(subject) && raisedAt >= from && raisedAt <= to,
       )
-      .map(({ id, kind, text, raisedAt }) => ({
+      .map(({ id, kind, text, told = null, raisedAt }) => ({
         kind: 'notice',
         at: toMoment(raisedAt),
         noticeId: id,
         notice: kind,
         text,
+        ...(told ?? { code: kind }),
       }));
   }
 

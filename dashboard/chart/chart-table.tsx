@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { useReader } from '../reader.ts';
-import { InEnglish } from '../said.tsx';
+import { Said } from '../said.tsx';
 import { Shape } from './mark-key.tsx';
 import { shapeOf } from './marks.ts';
 import type { Panel, PanelMark } from './panel.ts';
@@ -90,11 +90,7 @@ function Tables({ panels, marks, range, clock }: ChartTableProps) {
                 <th scope="row">{calendar.exact(at * 1000)}</th>
                 <td>
                   <Shape shape={shapeOf(mark)} />{' '}
-                  {mark.kind === 'notice' ? (
-                    <InEnglish text={mark.text} />
-                  ) : (
-                    markWords(mark, reader)
-                  )}
+                  {mark.kind === 'notice' ? <Said sentence={mark} /> : markWords(mark, reader)}
                 </td>
               </tr>
             ))}

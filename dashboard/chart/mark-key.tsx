@@ -1,5 +1,5 @@
 import { useReader } from '../reader.ts';
-import { InEnglish } from '../said.tsx';
+import { Said } from '../said.tsx';
 import { type MarkShape, markShapeKinds, markShapes, marksNear, shapeOf } from './marks.ts';
 import type { PanelMark } from './panel.ts';
 import type { Range } from './range.ts';
@@ -41,7 +41,7 @@ export function MarkKey({ marks, cursorAt, range }: MarkKeyProps) {
             <li key={`${at} ${mark.kind}`}>
               <Shape shape={shapeOf(mark)} />
               <b>{calendar.exact(at * 1000)}</b>
-              {mark.kind === 'notice' ? <InEnglish text={mark.text} /> : markWords(mark, reader)}
+              {mark.kind === 'notice' ? <Said sentence={mark} /> : markWords(mark, reader)}
             </li>
           ))}
         </ul>

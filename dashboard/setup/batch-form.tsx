@@ -121,7 +121,7 @@ function NewBatchForm({ places, plans, last, trade, placeId, isBrief, onStarted 
         <TimberFields
           last={last?.timber ?? null}
           problem={problem}
-          leadCaution={trade?.leadCaution ?? null}
+          leadCaution={trade?.leadCautionSaid ?? null}
         />
       </Folded>
       <button type="submit" class="button button-main">

@@ -3,7 +3,7 @@ import { agoOf } from '../format/painters-time.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { mayTry } from '../forms/write-frame.tsx';
 import { useReader } from '../reader.ts';
-import { InEnglish } from '../said.tsx';
+import { Said } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 
 type Notice = Overview['notices'][number];
@@ -42,7 +42,7 @@ function NoticeEntry({ notice, mayWrite }: { notice: Notice; mayWrite: boolean }
   return (
     <li>
       <p>
-        <InEnglish text={notice.text} />
+        <Said sentence={notice} />
       </p>
       <p class="quiet">{words.times.ago(agoOf(Date.parse(notice.raisedAt), live.now.value))}</p>
       {mayWrite && (

@@ -4,7 +4,6 @@ import { plainList } from '../format/lists.ts';
 import { agoOf } from '../format/painters-time.ts';
 import { MISSING } from '../format/reader-figures.ts';
 import { useReader } from '../reader.ts';
-import { InEnglish } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 
 interface SensorHealthProps {
@@ -15,7 +14,7 @@ interface SensorHealthProps {
 /** Every sensor on one look: when it was last heard, its battery, what is wrong. Ill ones come first. */
 export function SensorHealth({ sensors, places }: SensorHealthProps) {
   const { live } = useShed();
-  const { words, figures, locale } = useReader();
+  const { words, figures, locale, say } = useReader();
   const said = words.setup.health;
   if (sensors.length === 0) return null;
   const now = live.now.value;
@@ -55,16 +54,12 @@ export function SensorHealth({ sensors, places }: SensorHealthProps) {
                   {battery === undefined ? MISSING : figures.percent(battery.value)}
                 </td>
                 <td data-label={said.faults}>
-                  {sensor.faults.length === 0 ? (
-                    said.nothing
-                  ) : (
-                    <InEnglish
-                      text={plainList(
-                        sensor.faults.map(({ name }) => name),
+                  {sensor.faults.length === 0
+                    ? said.nothing
+                    : plainList(
+                        sensor.faults.map(({ nameSaid }) => say(nameSaid)),
                         locale,
                       )}
-                    />
-                  )}
                 </td>
               </tr>
             );

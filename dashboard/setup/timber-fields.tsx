@@ -5,8 +5,8 @@ import { fromLocalField, toLocalField } from '../format/calendar.ts';
 import { Choice } from '../forms/choice.tsx';
 import { TextField } from '../forms/field.tsx';
 import { textOf } from '../forms/typed.ts';
-import { useReader } from '../reader.ts';
-import { InEnglish } from '../said.tsx';
+import { type Told, useReader } from '../reader.ts';
+import { Said } from '../said.tsx';
 import { optionsOf } from './options.ts';
 
 type Timber = Batch['timber'];
@@ -14,7 +14,7 @@ type Timber = Batch['timber'];
 interface TimberFieldsProps {
   last: Timber | null;
   problem: Problem | null;
-  leadCaution: string | null;
+  leadCaution: Told | null;
 }
 
 /** What is known of the timber: before, delivered, kept, what it lies on, knots. */
@@ -33,7 +33,7 @@ export function TimberFields({ last, problem, leadCaution }: TimberFieldsProps) 
       />
       {mayHoldLead && leadCaution !== null && (
         <p class="caution">
-          <InEnglish text={leadCaution} />
+          <Said sentence={leadCaution} />
         </p>
       )}
       <Kept

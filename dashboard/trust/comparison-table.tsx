@@ -1,7 +1,7 @@
 import type { ComparedQuantity, Comparison } from '../../daemon/contract/comparison.ts';
 import { shift, spread, unitOfShift } from '../format/reading.ts';
 import { useReader } from '../reader.ts';
-import { InEnglish } from '../said.tsx';
+import { Said } from '../said.tsx';
 
 /** What people call a sensor, by its id. */
 export type Names = ReadonlyMap<string, string>;
@@ -43,7 +43,7 @@ function Compared({
     <section class="compared" aria-label={name}>
       <h3>{name}</h3>
       <p>
-        <InEnglish text={compared.says} />
+        <Said sentence={compared.saysSaid} />
       </p>
       {compared.sensors.length > 0 && (
         <table class="figures">
