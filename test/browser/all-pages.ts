@@ -45,7 +45,7 @@ export const allPages: readonly AnyPage[] = [
   {
     name: 'first run, sensor',
     path: () => '#/first-run/sensor',
-    ready: 'Where does probe-7 hang?',
+    ready: 'probe-7',
   },
   { name: 'first run, boards', path: () => '#/first-run/batch', ready: 'Start the batch' },
   { name: 'first run, verdict', path: () => '#/first-run/verdict', ready: 'What comes next' },

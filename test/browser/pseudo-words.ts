@@ -77,7 +77,7 @@ export function longer(words: Words): Words {
 
 /** Has the page fetch longer words, and sentences of the daemon, before it is opened. */
 export async function speakLonger(page: Page): Promise<void> {
-  await page.route(/\/assets\/(first|rest|en)-[^/]*\.js$/, async (route) => {
+  await page.route(/\/assets\/(first|rest|en)-[\w-]{8}\.js$/, async (route) => {
     const { pathname } = new URL(route.request().url());
     const part = /\/(first|rest|en)-/.exec(pathname)?.[1] ?? '';
     const english = JSON.stringify(`${pathname}?english`);
