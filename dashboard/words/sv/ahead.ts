@@ -1,0 +1,84 @@
+import type { Spread } from '../../ahead/spread.ts';
+import type { ahead as English } from '../en/ahead.ts';
+import { plural } from '../plural.ts';
+
+const notWithinAYear = 'inte inom ett år';
+
+function on(spread: Spread): string {
+  const day = (date: string | null) => date ?? notWithinAYear;
+  switch (spread.kind) {
+    case 'never':
+      return notWithinAYear;
+    case 'perhaps':
+      return `kanske ${spread.early}, lika gärna senare än om ett år`;
+    case 'one-day':
+      return spread.likely;
+    case 'about':
+      return `omkring ${spread.likely} (tidigt ${day(spread.early)}, sent ${day(spread.late)})`;
+  }
+}
+
+export const ahead: typeof English = {
+  title: 'Framåt',
+  anotherPlace: 'en annan plats',
+  nothingWaits:
+    'Ingenting väntar: inget parti har en strykning kvar. Börja ett parti, eller fråga nedan om brädor som inte är levererade än.',
+  allDone: (boards, spread) =>
+    `${plural('sv', boards, { one: 'Den enda brädan är klar', other: 'Alla # brädor är klara' })} ${on(spread)}.`,
+  batchDone: (spread) => `Klart ${on(spread)}`,
+  boardsInPart: (boards, part, of) => `${boards}, del ${part} av ${of}`,
+  askedAbout: 'Brädorna du frågade om',
+  putUp: 'Sätta upp',
+  stepAt: (job, place) => `${job}, ${place}`,
+  order: {
+    none: (ways) =>
+      `Partierna står i den ordning de tas. ${compared(ways)}; inget kunde bli klart ens ett halvt dygn tidigare.`,
+    gap: (ways, days) =>
+      `Partierna står i den ordning de tas. ${compared(ways)}; ingen ordning kan bli klar mer än ${plural('sv', days, { one: '# dygn', other: '# dygn' })} tidigare än den här.`,
+  },
+  ask: {
+    title: 'Och hur många till?',
+    label: 'Fler brädor, som de i det nyaste partiet',
+    unit: 'brädor',
+    hint: 'Att fråga antecknar ingenting.',
+    fault: (least, most) => `Ett helt antal brädor från ${least} till ${most}, eller inget.`,
+    button: 'När skulle de vara klara?',
+  },
+  winter: {
+    title: 'Före vintern',
+    noCoat: 'Ingen strykning är kvar.',
+    by: (date) => `Börja senast ${date}: då har även en långsam strykning härdat före kylan.`,
+    notThisYear:
+      'Inte i år: även om du börjar nu skulle en långsam strykning inte härda före kylan. Vänta till våren.',
+    noLimit: 'Ingen sista dag: där är det varmt nog hela året.',
+    cannotTell:
+      'Kan inte säga: det finns inga uppgifter därifrån för den årstiden, och inga månadsmedel har skrivits in.',
+    coatAt: (coat, place) => `${coat} på ${place}`,
+    coatOf: (coat, batches) => `${coat}: ${batches}`,
+    askedAbout: 'brädorna du frågade om',
+  },
+  table: {
+    title: 'Arbete för arbete',
+    job: 'Arbete',
+    where: 'Var',
+    likely: 'Troligen',
+    early: 'Tidigt',
+    late: 'Sent',
+  },
+  follow: {
+    title: 'I telefonens kalender',
+    how: (link, address) => [
+      'Prenumerera på ',
+      link,
+      ' med dess adress, så hålls den aktuell så länge telefonen är på det här nätet: ',
+      address,
+    ],
+    link: 'den här kalendern',
+  },
+  seasons: 'Vad det blev av strykningarna hittills: säsongerna',
+  restsOn: 'Vad det här bygger på',
+};
+
+function compared(ways: number): string {
+  return plural('sv', ways, { one: '# sätt jämfördes', other: '# sätt jämfördes' });
+}

@@ -1,0 +1,108 @@
+import type { firstRun as English } from '../en/first-run.ts';
+import { plural } from '../plural.ts';
+
+export const firstRun: typeof English = {
+  step: (at, of) => `Steg ${at} av ${of}`,
+  back: 'Tillbaka',
+  goOn: 'Fortsätt',
+  later: 'Inte nu',
+  leave: 'Sluta här. Det som är gjort är kvar, och härifrån går det vidare.',
+  reader: {
+    title: 'Hur läser du?',
+    says: 'Språk och enheter på den här enheten. Varje annan telefon eller skärm väljer själv.',
+  },
+  access: {
+    title: 'En PIN-kod för ändringar',
+    says: 'Alla på det här nätet får titta. Den som vill ändra något måste ange PIN-koden.',
+    here: 'Du sitter vid själva datorn och kan därför gå vidare utan. Från en telefon kan ingenting antecknas förrän det finns en PIN-kod.',
+    code: 'Du sitter inte vid själva datorn. Den skrev ut en startkod när den startades: koden visar att den är din.',
+    set: 'Det finns redan en PIN-kod. Logga in och fortsätt.',
+    done: 'Det finns en PIN-kod, och den här enheten får ändra.',
+  },
+  site: {
+    title: 'Vad heter stället?',
+    says: 'Namnet står överst på varje sida. Givarnas ämnen förblir som de är.',
+    name: 'Namn',
+    nameHint: 'Till exempel Ladan vid ån',
+    zone: (zone, time) => ['Dagar och timmar följer ', zone, `, där klockan nu är ${time}.`],
+    otherZone: 'Stämmer det inte?',
+    zoneHow:
+      'Tidszonen är en inställning. Lägg den här raden överst i inställningsfilen, med den zon du vill ha, och starta programmet igen:',
+    keep: 'Spara namnet',
+  },
+  room: {
+    title: 'Rummet',
+    says: 'Där brädorna härdar. Storleken säger hur fort lösningsmedelsångor samlas; den kan utelämnas.',
+    usualName: 'Målarrummet',
+    make: 'Lägg upp rummet',
+    there: (names) => `Finns redan: ${names}.`,
+    otherKind: 'Brädorna ligger utomhus eller på en vägg',
+  },
+  rack: {
+    title: 'Ställen i det',
+    says: 'En bräda på väggen för vart och ett. Lägg upp så många som det finns; hur mycket som ryms kan sägas senare.',
+    usualName: (number) => `Ställ ${number}`,
+    name: 'Namn',
+    make: 'Lägg upp stället',
+    there: (names) => `Finns redan: ${names}.`,
+  },
+  sensor: {
+    title: 'En givare',
+    says: 'Den dyker upp här av sig själv med sitt första mätvärde. Säg sedan var den hänger.',
+    listening: 'Lyssnar …',
+    heard: (count) => plural('sv', count, { one: '# givare hörs.', other: '# givare hörs.' }),
+    hangsWhere: (sensor) => `Var hänger ${sensor}?`,
+    here: (place) => `På ${place}`,
+    hangs: (sensor, place) => `${sensor} hänger på ${place}.`,
+    unknown: (count) =>
+      plural('sv', count, {
+        one: 'Något hörs på # ämne som inte förstås än:',
+        other: 'Något hörs på # ämnen som inte förstås än:',
+      }),
+    teach: (topic) => ['Säg vad det betyder: ', topic],
+    how: 'Vad en givarnod behöver veta',
+    address: 'MQTT-serverns adress',
+    port: 'Port',
+    topic: 'Ämne (topic), med ett eget namn i mitten',
+    payload: 'Meddelande: bara talet, i °C',
+    otherTopics:
+      'För fuktighet slutar ämnet på relative-humidity, och talet är i %. Andra namn och former hittas också och kan läras in.',
+    external: 'Givarna sänder till en annan MQTT-server, som den här datorn läser från.',
+    tryIt: 'För att prova från en dator med ett MQTT-program:',
+  },
+  simulated: {
+    title: 'Inga givare än?',
+    says: 'Titta på en simulerad bod först: fyra ställ, påhittade brädor och påhittat väder, ett dygn på ungefär en och en halv minut. Den går vid sidan av med egna data, och ingenting av den blir kvar.',
+    start: 'Prova den simulerade boden',
+    starting: 'Den simulerade boden byggs: fyra dygn av den på några sekunder.',
+    open: 'Öppna den simulerade boden',
+    runs: 'Den går tills du avslutar den, högst två timmar.',
+    stop: 'Avsluta den och ta bort det den skapat',
+    failed: 'Den simulerade boden slutade av sig själv. Det sista den sade:',
+  },
+  batch: {
+    title: 'Brädorna',
+    says: 'Det som stryks tillsammans är ett parti. Strykplanen följer ytan.',
+    there: (names) => `Finns redan: ${names}.`,
+  },
+  coat: {
+    title: 'Första strykningen',
+    says: (batch, coat) => `${batch}: ${coat}. Klockan går från sista brädan.`,
+    mixture: (mixture, faces) => `${mixture}; ${faces}.`,
+    done: 'Sista brädan var klar',
+    record: 'Anteckna den här strykningen',
+    ragsSeen: 'Trasorna är omhändertagna',
+  },
+  verdict: {
+    title: 'Första beskedet',
+    says: (batch) => `Så säger väggen om ${batch} från och med nu. Det ändras av sig självt.`,
+    noBatch: 'Det finns inget parti med en strykning än.',
+    noAir:
+      'Ingen givare berättar hur luften är där, så ännu går inget att säga. Så snart en har fått sin plats står beskedet här.',
+    next: 'Vad som kommer härnäst',
+    toTheWall: 'Se väggen; den är gjord för en platta i boden',
+    toTheBatch: 'Se partiet: när det får vändas, staplas, monteras',
+    toTheRest: 'Ställ in mer: ställ, givare, planer, burkar',
+    toTheCard: 'Skriv ut ett kort till stället',
+  },
+};
