@@ -1,0 +1,57 @@
+import type { settings as English } from '../en/settings.ts';
+import { plural } from '../plural.ts';
+
+export const settings: typeof English = {
+  title: 'Inställningar',
+  says: 'Vad som gäller och varifrån det kommer. Inställningar ändras i filen på själva datorn.',
+  file: (name) => ['Inställningsfilen är ', name, '.'],
+  noFile: (flag) => [
+    'Det finns ingen inställningsfil: allt är som från början eller angavs vid starten. En fil anges med ',
+    flag,
+    '.',
+  ],
+  reload: (command) => [
+    'Det som gäller genast läses in med ',
+    command,
+    '; resten vid nästa start.',
+  ],
+  search: 'Ord att söka efter',
+  sections: 'Avsnitt',
+  top: 'Överst',
+  changed: 'Ändrade',
+  none: 'Ingen inställning passar.',
+  count: (number) => plural('sv', number, { one: '# inställning', other: '# inställningar' }),
+  value: 'Gäller',
+  hidden: 'angivet, och sägs inte till någon',
+  nothing: 'inget',
+  yes: 'ja',
+  no: 'nej',
+  from: {
+    default: 'från början',
+    file: 'ur filen',
+    environment: 'ur miljön',
+    flag: 'angivet vid starten',
+  },
+  inLine: (file, line) => `${file}, rad ${line}`,
+  default: 'Från början',
+  takes: 'Tar emot',
+  kinds: {
+    text: 'text',
+    number: 'ett tal',
+    'whole-number': 'ett heltal',
+    'yes-or-no': 'true eller false',
+    choice: 'något av',
+    list: 'en lista',
+    table: 'en tabell',
+  },
+  between: (kind, least, most) => `${kind} från ${least} till ${most}`,
+  atLeast: (kind, least) => `${kind}, minst ${least}`,
+  atMost: (kind, most) => `${kind}, högst ${most}`,
+  oneOf: (choices) => `något av: ${choices}`,
+  holds: {
+    'at-once': 'En ändring gäller så snart programmet läser filen på nytt.',
+    'next-start': 'En ändring gäller från och med nästa start.',
+  },
+  waits: 'Filen säger sedan dess något annat; det väntar på nästa start.',
+  lines: 'Till inställningsfilen',
+};

@@ -1,0 +1,135 @@
+import type { trust as English } from '../en/trust.ts';
+import { plural } from '../plural.ts';
+
+export const trust: typeof English = {
+  faultBegan: (fault, ago) => `${fault}, började ${ago}`,
+  calibrate: {
+    fold: (sensor) => `Kalibrera ${sensor}`,
+    earlier: (count) =>
+      plural('sv', count, {
+        one: '1 tidigare kalibrering sparad, sedan dess rättad eller återtagen',
+        other: `${count} tidigare kalibreringar sparade, sedan dess rättade eller återtagna`,
+      }),
+    another: 'En ny kalibrering',
+    withdraw: 'Ta tillbaka den',
+    correct: 'Rätta den',
+    quantity: 'Vad den mäter',
+    against: 'Mot vad',
+    ways: {
+      'hand-meter': 'En handmätare bredvid',
+      offset: 'Tillägg',
+      'two-point': 'Två punkter',
+      salts: 'Mättade salter',
+      'ice-point': 'Isvatten',
+      'test-resistor': 'Provmotstånd',
+    },
+    waysWithin: {
+      'hand-meter': 'en handmätare bredvid',
+      offset: 'tillägg',
+      'two-point': 'två punkter',
+      salts: 'mättade salter',
+      'ice-point': 'isvatten',
+      'test-resistor': 'provmotstånd',
+    },
+    forAll: (quantity, way, correction) =>
+      `${quantity}: ${way}, ${correction}, för alla mätvärden`,
+    since: (quantity, way, correction, at) => `${quantity}: ${way}, ${correction}, sedan ${at}`,
+    until: (quantity, way, correction, at) => `${quantity}: ${way}, ${correction}, till ${at}`,
+    notInForce: (line) => `${line} (nu gäller en annan)`,
+    withNote: (line, note) => `${line}. ${note}`,
+    holds: 'Gäller',
+    holdsChoices: {
+      now: 'från och med nu',
+      since: 'från en viss tid',
+      ever: 'för alla dess mätvärden, även tidigare',
+    },
+    from: 'Från när',
+    note: 'Anteckning, om någon',
+    keepNew: 'Kalibrera',
+    keepCorrection: 'Spara rättelsen',
+    handMeterShows: 'Handmätaren visar',
+    sensorSent: 'Givaren skickade då',
+    readWhen: 'Avläst när',
+    readWhenHint:
+      'Lämnas det tomt: nu. Håll den bredvid givaren tills båda står stilla. Vad givaren skickade slås upp.',
+    readWhenHintCorrected:
+      'För en annan tid: töm fältet ovanför, så slås det upp vad givaren skickade då.',
+    add: 'Lägg till det den skickar',
+    pointShown: (point) => `Den visar, punkt ${point}`,
+    pointActual: (point) => `Så är det, punkt ${point}`,
+    firstSalt: {
+      label: 'Första saltet',
+      temperature: 'Temperatur över första saltet',
+      shown: 'Visas över första saltet',
+    },
+    secondSalt: {
+      label: 'Andra saltet',
+      temperature: 'Temperatur över andra saltet',
+      shown: 'Visas över andra saltet',
+    },
+    noSalt: 'inget',
+    salts: {
+      'sodium-chloride': 'Natriumklorid (koksalt), omkring 75 %',
+      'magnesium-chloride': 'Magnesiumklorid, omkring 33 %',
+      'magnesium-nitrate': 'Magnesiumnitrat, omkring 54 %',
+      'potassium-chloride': 'Kaliumklorid, omkring 85 %',
+      'potassium-sulfate': 'Kaliumsulfat, omkring 98 %',
+      'lithium-chloride': 'Litiumklorid, omkring 11 %',
+    },
+    saltsHint:
+      'En fuktig saltgröt i en sluten burk, ett halvt dygn i jämn temperatur. Håll salter borta från ögon och mat, och från barn.',
+    iceShown: 'Den visar i isvatten',
+    iceHint: 'Krossad is med lite vatten, omrört; bara för en givare som får bli våt.',
+    resistor: 'Motståndet har',
+    resistorShown: 'Den visar med motståndet mellan ledarna',
+  },
+  compare: {
+    needsTwo: 'Med två eller fler givare kan de jämföras i en sluten låda.',
+    about:
+      'Lägg alla givare i en sluten låda, borta från sol och värmare, och låt den stå en natt. Bocka sedan för dem och tryck på jämför.',
+    inTheBox: 'Låg i lådan',
+    from: 'Tillsammans från',
+    to: 'Till',
+    compare: 'Jämför',
+    nothing: 'Ingenting jämförbart kom från minst två av dem under den tiden.',
+    sensor: 'Givare',
+    apart: (unit) => `Skiljer, ${unit}`,
+    offered: (unit) => `Förslag, ${unit}`,
+    noOffer: 'inget',
+    oddOneOut: 'avviker',
+    whose: 'Vilkas tillägg som ska användas',
+    take: 'Använd de här tilläggen',
+    taken: (count) =>
+      plural('sv', count, {
+        one: '1 tillägg gäller från jämförelsens slut. Det som skickades förblir som det var; vart och ett kan rättas eller tas tillbaka.',
+        other: `${count} tillägg gäller från jämförelsens slut. Det som skickades förblir som det var; vart och ett kan rättas eller tas tillbaka.`,
+      }),
+  },
+  probe: {
+    moisture: (percent) => `Stift: ${percent}`,
+    wetterThan: (percent) => `Stift: utanför området: fuktigare än ${percent}`,
+    drierThan: (percent) => `Stift: utanför området: torrare än ${percent}`,
+    readAs: (timber) => `avläst som ${timber}`,
+    readAsAssumed: (timber) => `avläst som ${timber} (antaget: säg vilket virke)`,
+    woodAt: {
+      'own-surface': (temperature) => `trä vid ${temperature}, dess egen termometer`,
+      'place-surface': (temperature) => `trä vid ${temperature}, en termometer på brädorna`,
+      air: (temperature) => `trä vid ${temperature}, luften där`,
+      assumed: (temperature) => `trä vid ${temperature}, antaget`,
+    },
+  },
+  traits: {
+    fold: (sensor) => `Hur ${sensor} hänger`,
+    height: (sensor) => `Höjd för ${sensor}`,
+    heightHint: 'Är den ensam och inte på understa hyllan antas det vara kallare vid golvet.',
+    notSaid: 'inte sagt',
+    heights: {
+      'bottom-shelf': 'på understa hyllan',
+      'eye-height': 'i ögonhöjd',
+      'top-shelf': 'på översta hyllan',
+    },
+    timber: (sensor) => `Virket som ${sensor} sitter i`,
+    timberOfBatch: 'partiets som ligger där',
+    keep: 'Spara',
+  },
+};
