@@ -23,6 +23,11 @@ const catalogues: Readonly<Partial<Record<Language, Parts>>> & { readonly en: Pa
     rest: async () => (await import('./en/rest.ts')).rest,
     wording: async () => (await import('../../daemon/wording/en.ts')).en,
   },
+  sv: {
+    first: async () => (await import('./sv/first.ts')).first,
+    rest: async () => (await import('./sv/rest.ts')).rest,
+    wording: async () => (await import('../../daemon/wording/sv.ts')).sv,
+  },
 };
 
 /** Fetches the words that the first screen needs. */

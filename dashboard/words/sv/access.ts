@@ -6,8 +6,7 @@ export const access: typeof English = {
     mayEverything: 'Den här enheten är inloggad och får göra allt.',
     mayRecord: 'Den här enheten är inloggad och får anteckna arbete.',
     tablet: 'Det här är en parkopplad väggplatta: den får titta.',
-    thisComputer:
-      'Ingen PIN-kod är vald: den här datorn får göra allt, alla andra får bara titta.',
+    thisComputer: 'Ingen PIN-kod är vald: den här datorn får göra allt, alla andra får bara titta.',
     network:
       'Den här enheten får titta, som alla på det lokala nätet. Logga in för att ändra något.',
     networkWithoutPin: 'Ingen PIN-kod är vald: ändringar tas bara emot från själva datorn.',
@@ -38,8 +37,7 @@ export const access: typeof English = {
   },
   secondPin: {
     title: 'En andra PIN-kod',
-    isSet:
-      'För dem som antecknar arbete och ska låta inställningar och enheter vara. En är vald.',
+    isSet: 'För dem som antecknar arbete och ska låta inställningar och enheter vara. En är vald.',
     isNotSet:
       'För dem som antecknar arbete och ska låta inställningar och enheter vara. Ingen är vald.',
     remove: 'Ta bort den andra PIN-koden',
@@ -135,8 +133,7 @@ export const access: typeof English = {
     someFallSilent:
       'De här skulle inte längre höras. Parkoppla dem först, eller bocka för dem som får tystna.',
     mayFallSilent: (sensor) => `${sensor} får tystna`,
-    listenersSilent: (clients) =>
-      `De här lyssnarna utan namn hör kanske ingenting mer: ${clients}`,
+    listenersSilent: (clients) => `De här lyssnarna utan namn hör kanske ingenting mer: ${clients}`,
     listenersSilentMore: (clients, more) =>
       `De här lyssnarna utan namn hör kanske ingenting mer: ${clients} och ${more} till`,
     close: 'Stäng MQTT-servern',

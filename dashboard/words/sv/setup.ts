@@ -73,7 +73,10 @@ export const setup: typeof English = {
     nothing: 'inget funnet',
     summary: (well, ill) =>
       ill === 0
-        ? plural('sv', well, { one: '# givare, och den mår bra.', other: '# givare, alla mår bra.' })
+        ? plural('sv', well, {
+            one: '# givare, och den mår bra.',
+            other: '# givare, alla mår bra.',
+          })
         : plural('sv', ill, {
             one: '# givare behöver ses till.',
             other: '# givare behöver ses till.',
@@ -199,9 +202,6 @@ export const setup: typeof English = {
     topic: 'Ämne',
     why: 'Varför',
     beganWith: 'Det började med',
-    bytes: (start, count) => [
-      start,
-      plural('sv', count, { one: ' (# byte)', other: ' (# byte)' }),
-    ],
+    bytes: (start, count) => [start, plural('sv', count, { one: ' (# byte)', other: ' (# byte)' })],
   },
 };

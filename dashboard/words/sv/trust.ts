@@ -31,8 +31,7 @@ export const trust: typeof English = {
       'ice-point': 'isvatten',
       'test-resistor': 'provmotstånd',
     },
-    forAll: (quantity, way, correction) =>
-      `${quantity}: ${way}, ${correction}, för alla mätvärden`,
+    forAll: (quantity, way, correction) => `${quantity}: ${way}, ${correction}, för alla mätvärden`,
     since: (quantity, way, correction, at) => `${quantity}: ${way}, ${correction}, sedan ${at}`,
     until: (quantity, way, correction, at) => `${quantity}: ${way}, ${correction}, till ${at}`,
     notInForce: (line) => `${line} (nu gäller en annan)`,
