@@ -36,4 +36,5 @@ export const access: Phrases<AccessSentences> = {
     `${pages} sidor lyssnar redan, så många som http.maxStreams tillåter.`,
   'too-many-requests': ({ perMinute, seconds }) =>
     `${perMinute} förfrågningar i minuten besvaras; nästa om ${seconds} sekunder.`,
+  'asked-as': ({ host }) => `Den efterfrågades som ”${host}”.`,
 };

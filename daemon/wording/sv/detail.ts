@@ -120,4 +120,5 @@ export const detail: Phrases<DetailSentences> = {
   'two-sensors-at-least': () => 'Ange minst två olika givare.',
   'no-offsets-offered': () =>
     'Den här jämförelsen föreslår inga tillägg: se vad den säger om varje storhet.',
+  'could-not-answer': () => 'Programmet kunde inte besvara den här begäran.',
 };

@@ -1,4 +1,5 @@
-import type { Phrases } from '../phrase.ts';
+import type { Inner, Phrases } from '../phrase.ts';
+import type { Speaker } from '../speaker.ts';
 import type { FieldSentences } from '../subject/field.ts';
 
 /** Kinds of values as JSON names them; others stand as they are. */
@@ -12,6 +13,15 @@ const kinds: Readonly<Record<string, string>> = {
   record: 'flera fält',
   null: 'inget',
 };
+
+const inRequest =
+  (where: string) =>
+  (
+    { faults }: FieldSentences['in-request/body'],
+    _speak: Speaker,
+    say: (inner: Inner) => string,
+  ): string =>
+    `I ${where}: ${faults.map(say).join('; ')}.`;
 
 export const field: Phrases<FieldSentences> = {
   'field-fault/missing': () => 'måste anges',
@@ -40,4 +50,10 @@ export const field: Phrases<FieldSentences> = {
   'field-fault/place-or-batch': () =>
     'ange antingen placeId eller batchId, inte båda och inte inget',
   'field-fault/without-batch': () => 'måste anges när det inte finns något batchId',
+  'in-request/body': inRequest('begärans innehåll'),
+  'in-request/query': inRequest('frågan'),
+  'in-request/params': inRequest('adressen'),
+  'in-request/headers': inRequest('huvudena'),
+  'field-at': ({ pointer, fault }, _speak, say) =>
+    pointer === '' ? say(fault) : `${pointer}: ${say(fault)}`,
 };

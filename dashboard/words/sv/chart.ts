@@ -28,10 +28,10 @@ export const chart: typeof English = {
     `Varje punkt står för ${length}; det bleka bandet går från det lägsta till det högsta mätvärdet.`,
   ahead: { early: '1 av 10', likely: 'troligen', late: '9 av 10' },
   stretch: {
-    minutes: (count) => `${count} ${plural('sv', count, { one: 'minut', other: 'minuter' })}`,
-    hours: (count) => `${count} ${plural('sv', count, { one: 'timme', other: 'timmar' })}`,
-    days: (count) => `${count} ${plural('sv', count, { one: 'dygn', other: 'dygn' })}`,
-    seconds: (count) => `${count} ${plural('sv', count, { one: 'sekund', other: 'sekunder' })}`,
+    minutes: (count) => plural('sv', count, { one: '# minut', other: '# minuter' }),
+    hours: (count) => plural('sv', count, { one: '# timme', other: '# timmar' }),
+    days: (count) => plural('sv', count, { one: '# dygn', other: '# dygn' }),
+    seconds: (count) => plural('sv', count, { one: '# sekund', other: '# sekunder' }),
   },
   marks: {
     title: 'Märken',

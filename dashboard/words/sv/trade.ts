@@ -94,26 +94,12 @@ export const trade: typeof English = {
     open: (steps) => `Inte avprickat än: ${steps}.`,
     giveUp: 'Den lades inte på',
     giveUpSure: 'Ja, avbryt den här strykningen',
-    steps: {
-      edges: 'Kanterna, medan brädorna står i stapeln',
-      back: 'Baksidan, tunt utstruken',
-      face: 'Framsidan, utstruken längs fibrerna',
-      ends: 'Ändträet, väl mättat',
-      'ends-again': 'Ändträet en gång till, när det första har sugits in',
-      rags: 'Trasorna utlagda plant utomhus eller under vatten i en burk med lock',
-    },
   },
   look: { now: 'Titta till nu igen', at: (when) => `Titta till igen ${when}` },
   mounting: {
     title: 'Sätta upp',
     upSince: (moment) => ['Uppe sedan ', moment, '.'],
     shade: 'Senare strykningar på väggen: följ skuggan, sluta före kvällsdaggen.',
-    lines: {
-      'fresh-cuts': 'Varje ny kapyta grundad samma dag',
-      notches: 'Urtag och borrade hål grundade samma dag',
-      'nail-heads': 'Spikskallar grundade samma dag',
-      'end-grain-twice': 'Ändträet struket två gånger, andra gången när den första har sugits in',
-    },
     fromTheGround:
       'Pricka av och anteckna från marken, med båda fötterna på den: aldrig från en stege.',
   },
