@@ -25,6 +25,7 @@ const english = leavesOf({ ...first, ...rest });
 const sameEverywhere = new Set(['season.days.areaEach.us']);
 const others = languages.filter((language) => language !== 'en');
 
+// A language that is not written yet speaks English and is found out here.
 describe.each(others)('the pages in %s', (language) => {
   const catalogue = async () =>
     leavesOf({ ...(await firstWords(language)), ...(await restWords(language)) });
