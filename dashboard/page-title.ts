@@ -1,6 +1,6 @@
 import type { Overview } from '../daemon/contract/overview.ts';
 import type { Page } from './router.ts';
-import type { FirstWords } from './words/catalogue.ts';
+import type { FirstWords } from './words/words.ts';
 
 const APP = 'Boardcure';
 

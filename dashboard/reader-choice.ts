@@ -1,14 +1,9 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import { preferredUnits, type UnitSystem } from './format/units.ts';
 import { createReader, type Reader } from './reader.ts';
-import {
-  daemonWording,
-  type FirstWords,
-  firstWords,
-  restWords,
-  type Words,
-} from './words/catalogue.ts';
+import { daemonWording, firstWords, restWords } from './words/catalogue.ts';
 import { type Language, languages, preferredLanguage } from './words/language.ts';
+import type { FirstWords, Words } from './words/words.ts';
 
 /** What this device was told; null for “as the device itself”. */
 export interface Choice {

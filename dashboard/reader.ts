@@ -6,8 +6,8 @@ import { type Calendar, createCalendar } from './format/calendar.ts';
 import { createFigures, type Figures } from './format/reader-figures.ts';
 import { createSpeaker } from './format/reader-speaker.ts';
 import type { UnitSystem } from './format/units.ts';
-import type { Words } from './words/catalogue.ts';
 import { type Language, localeFor } from './words/language.ts';
+import type { Words } from './words/words.ts';
 
 /** A sentence as a reply has it; of those that have no code yet, the English text alone. */
 export type Told = Pick<Sentence, 'code' | 'text' | 'values'>;

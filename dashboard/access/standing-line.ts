@@ -1,5 +1,5 @@
 import type { Session } from '../../daemon/contract/access.ts';
-import type { Words } from '../words/catalogue.ts';
+import type { Words } from '../words/words.ts';
 
 /** What this device may do and why. */
 export function standingLine(session: Session, { standings }: Words['access']): string {

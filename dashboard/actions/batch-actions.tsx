@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Batch } from '../../daemon/contract/batch.ts';
 import type { Gate, VerdictWord } from '../../daemon/contract/gate.ts';
 import { useReader } from '../reader.ts';
-import type { Words } from '../words/catalogue.ts';
+import type { Words } from '../words/words.ts';
 import type { ActionProps } from './action-props.ts';
 import { CloseForm } from './close-form.tsx';
 import { CoatForm } from './coat-form.tsx';

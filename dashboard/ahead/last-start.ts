@@ -1,6 +1,6 @@
 import type { LastStartReply } from '../../daemon/contract/plan-ahead.ts';
 import type { Calendar } from '../format/calendar.ts';
-import type { RestWords } from '../words/catalogue.ts';
+import type { RestWords } from '../words/words.ts';
 
 /** Whether a coat can still be begun before winter, as a sentence. */
 export function lastStartLine(

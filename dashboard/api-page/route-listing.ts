@@ -1,4 +1,4 @@
-import type { Words } from '../words/catalogue.ts';
+import type { Words } from '../words/words.ts';
 
 type TypeWords = Pick<Words['apiPage'], 'either' | 'inThe' | 'listOf' | 'listOfAnything'>;
 

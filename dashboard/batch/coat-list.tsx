@@ -10,7 +10,7 @@ import { mayTry } from '../forms/write-frame.tsx';
 import { PaintersMoment } from '../painters-moment.tsx';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
-import type { Words } from '../words/catalogue.ts';
+import type { Words } from '../words/words.ts';
 
 interface CoatListProps {
   batch: Batch;

@@ -1,6 +1,6 @@
 import type { Batch } from '../../daemon/contract/batch.ts';
 import type { GateChange } from '../../daemon/contract/coat.ts';
-import type { Words } from '../words/catalogue.ts';
+import type { Words } from '../words/words.ts';
 import type { Calendar } from './calendar.ts';
 import { whenOf } from './painters-time.ts';
 

@@ -1,5 +1,5 @@
 import type { Face, Mixture } from '../../daemon/contract/plan.ts';
-import type { FirstWords } from '../words/catalogue.ts';
+import type { FirstWords } from '../words/words.ts';
 
 type Things = FirstWords['things'];
 

@@ -1,4 +1,4 @@
-import type { FirstWords } from '../words/catalogue.ts';
+import type { FirstWords } from '../words/words.ts';
 
 /** A probability in words that do not pretend to be exact: “7 in 10”. */
 export function oddsLine(probability: number, { odds }: FirstWords['times']): string {

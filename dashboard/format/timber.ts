@@ -1,5 +1,5 @@
 import type { Batch } from '../../daemon/contract/batch.ts';
-import type { Words } from '../words/catalogue.ts';
+import type { Words } from '../words/words.ts';
 import type { Calendar } from './calendar.ts';
 import { plainList } from './lists.ts';
 

@@ -1,6 +1,6 @@
 import type { Problem } from '../../daemon/contract/problem.ts';
 import type { Told } from '../reader.ts';
-import type { Words } from '../words/catalogue.ts';
+import type { Words } from '../words/words.ts';
 
 type Part = 'title' | 'detail' | 'doThis';
 

@@ -3,7 +3,7 @@ import { ProblemNote } from '../forms/problem-note.tsx';
 import { PaintersMoment } from '../painters-moment.tsx';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
-import type { Words } from '../words/catalogue.ts';
+import type { Words } from '../words/words.ts';
 import { CorrectForm } from './correct-form.tsx';
 import type { Entry } from './entry.ts';
 

@@ -1,7 +1,7 @@
 import type { Problem } from '../../daemon/contract/problem.ts';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
-import type { Words } from '../words/catalogue.ts';
+import type { Words } from '../words/words.ts';
 import { WaitingEntry } from './waiting-entry.tsx';
 
 /** What was entered here and is not sent yet, in the order in which it goes. */

@@ -6,7 +6,7 @@ import { ProblemNote } from '../forms/problem-note.tsx';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
-import type { Words } from '../words/catalogue.ts';
+import type { Words } from '../words/words.ts';
 
 /** Days to each job by month and place, boards to the litre, and the model against what was felt. */
 export function SeasonPage() {

@@ -7,7 +7,7 @@ import type { Measure } from '../format/units.ts';
 import { SelectField, TextField } from '../forms/field.tsx';
 import { MeasureField } from '../forms/measure-field.tsx';
 import { useReader } from '../reader.ts';
-import type { Words } from '../words/catalogue.ts';
+import type { Words } from '../words/words.ts';
 import { type CalibrationKind, OHMS_TYPED } from './calibration-how.ts';
 
 interface FiguresProps {

@@ -1,6 +1,6 @@
 import { useLayoutEffect, useState } from 'preact/hooks';
 import { LETTER_HEIGHT, LETTER_RISE, layWord, risesAbove } from '../lettering/planks.ts';
-import type { Words } from '../words/catalogue.ts';
+import type { Words } from '../words/words.ts';
 import { useRoom } from './use-room.ts';
 import { leastLetter, MARK, type WallLayout, wallLayout } from './wall-layout.ts';
 

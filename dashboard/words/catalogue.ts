@@ -1,13 +1,6 @@
 import type { SomeWording } from '../../daemon/wording/sentence.ts';
-import type { first as englishFirst } from './en/first.ts';
-import type { rest as englishRest } from './en/rest.ts';
 import type { Language } from './language.ts';
-
-/** English is written first; a catalogue that lacks one of its keys does not compile. */
-export type FirstWords = typeof englishFirst;
-export type RestWords = typeof englishRest;
-/** Every word of the pages, in one language. */
-export type Words = FirstWords & RestWords;
+import type { FirstWords, RestWords } from './words.ts';
 
 interface Parts {
   readonly first: () => Promise<FirstWords>;

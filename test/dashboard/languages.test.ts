@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { canBeLaid, LONGEST_WORD, layWord } from '../../dashboard/lettering/planks.ts';
-import { type FirstWords, firstWords, restWords } from '../../dashboard/words/catalogue.ts';
+import { firstWords, restWords } from '../../dashboard/words/catalogue.ts';
 import { first } from '../../dashboard/words/en/first.ts';
 import { rest } from '../../dashboard/words/en/rest.ts';
 import { languages } from '../../dashboard/words/language.ts';
+import type { FirstWords } from '../../dashboard/words/words.ts';
 import { callsItSafe } from './unsafe-words.ts';
 
 type Leaf = string | ((...given: never[]) => unknown);

@@ -1,4 +1,4 @@
-import type { FirstWords } from '../catalogue.ts';
+import type { FirstWords } from '../words.ts';
 import { cautions } from './cautions.ts';
 import { firstSteps } from './first-steps.ts';
 import { frame } from './frame.ts';

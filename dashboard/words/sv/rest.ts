@@ -1,4 +1,4 @@
-import type { RestWords } from '../catalogue.ts';
+import type { RestWords } from '../words.ts';
 import { access } from './access.ts';
 import { actions } from './actions.ts';
 import { ahead } from './ahead.ts';
