@@ -34,12 +34,12 @@ const SOUND = {
     "import { doubled } from '../../daemon/science/air.ts';\n\nexport const plain = doubled(1);\n",
   'sensors/correct/clamp.ts':
     "import { doubled } from '../../daemon/science/air.ts';\n\nexport const clamp = doubled(1);\n",
-  'dashboard/chart-climate.ts':
+  'dashboard/chart/climate.ts':
     "import uPlot from 'uplot';\n\nexport const chart = (options: uPlot.Options): uPlot => new uPlot(options, [[]]);\n",
   'dashboard/view.tsx':
     'import { page } from \'./page.ts\';\n\nexport const view = <section class="a">{String(page)}</section>;\n',
   'dashboard/page.ts':
-    "import { render } from 'preact';\nimport type { Place } from '../daemon/contract/place.ts';\nimport { cold } from '../daemon/wording/cold.ts';\nimport { chart } from './chart-climate.ts';\n\nexport const page = (place: Place): unknown => [render, chart, cold(place)];\n",
+    "import { render } from 'preact';\nimport type { Place } from '../daemon/contract/place.ts';\nimport { cold } from '../daemon/wording/cold.ts';\nimport { chart } from './chart/climate.ts';\n\nexport const page = (place: Place): unknown => [render, chart, cold(place)];\n",
 };
 
 describe('an import that goes the right way', () => {
