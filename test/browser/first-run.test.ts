@@ -116,7 +116,6 @@ needs('chromium')('somebody new, from an empty folder to the first verdict', () 
   it('sees the first live verdict, after nine screens, one of them seen twice, and seven things typed', async () => {
     await heading('The first verdict');
     await page.getByText(/^Likely/).waitFor();
-    await page.getByText(/^Coat 1 of 3, Primer/).waitFor();
     expect(done).toEqual({ screens: 10, taps: 15, typed: 7 });
     const [batch] = await daemon.call<BatchSummary[]>('GET', 'batches');
     expect(batch).toMatchObject({ name: 'South gable', surface: 'sawn' });
