@@ -39,7 +39,7 @@ needs('chromium')('sensors in one closed box over night, by the forms alone', ()
     await page.goto(`${daemon.page}/#/setup`);
     await panel().getByRole('checkbox', { name: 'node-4' }).waitFor();
     await panel().getByRole('button', { name: 'Compare', exact: true }).click();
-    await panel().getByText('node-4 is the odd one out: 2.2 °C above the others.').waitFor();
+    await panel().getByText('node-4 is the odd one out: 2.2 K above the others.').waitFor();
     await panel()
       .getByRole('row', { name: /node-4 odd one out/ })
       .waitFor();

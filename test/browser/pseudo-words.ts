@@ -17,7 +17,9 @@ export function longer(words: Words): Words {
   const stretchWord = (word: string) =>
     word.replace(/[aeiouy]/gi, (letter) => accents[letter] ?? letter) +
     tail.slice(0, Math.ceil(word.length / 2));
-  const stretch = (text: string) => text.replace(/\p{L}{2,}/gu, stretchWord);
+  // What has a digit in it, as probe-7, is a name or a figure.
+  const stretch = (text: string) =>
+    text.replace(/\S*\d\S*|\p{L}{2,}/gu, (word) => (/\d/.test(word) ? word : stretchWord(word)));
 
   /** Strings that a sentence was given, the longest first: they are no words of the catalogue. */
   const givenIn = (value: unknown): string[] => {
