@@ -1,4 +1,5 @@
-import { useEffect, useState } from 'preact/hooks';
+import type { RefObject } from 'preact';
+import { useLayoutEffect, useState } from 'preact/hooks';
 
 const LEAST_PX = 280;
 /** As wide as a page gets, less its margins. */
@@ -7,19 +8,22 @@ const MARGIN_PX = 40;
 const USUAL_TEXT_PX = 16;
 
 /**
- * How wide a strip across the page is about, px at the usual size of text: what words may lie beside
- * each other hangs on it.
+ * How wide a strip is, px at the usual size of text: what words may lie beside each other hangs on it.
+ *
+ * @param strip - where it is drawn; without it one across the whole page is reckoned with
  */
-export function useStripWidth(): number {
+export function useStripWidth(strip?: RefObject<HTMLElement | null>): number {
   const measure = () => {
-    const px = Math.min(MOST_PX, Math.max(LEAST_PX, innerWidth - MARGIN_PX));
+    const across = Math.min(MOST_PX, Math.max(LEAST_PX, innerWidth - MARGIN_PX));
+    const px = strip?.current?.clientWidth || across;
     // Text twice as large leaves room for half as much of it.
     const textPx = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
     return (px * USUAL_TEXT_PX) / (textPx || USUAL_TEXT_PX);
   };
   const [width, setWidth] = useState(measure);
-  useEffect(() => {
+  useLayoutEffect(() => {
     const turn = () => setWidth(measure());
+    turn();
     addEventListener('resize', turn);
     return () => removeEventListener('resize', turn);
   }, []);

@@ -1,4 +1,4 @@
-import { useMemo } from 'preact/hooks';
+import { useMemo, useRef } from 'preact/hooks';
 import type { Gate } from '../../daemon/contract/gate.ts';
 import { plainList } from '../format/lists.ts';
 import { useReader } from '../reader.ts';
@@ -62,7 +62,8 @@ const GAP_PX = 12;
 /** The jobs under their kerfs, on as many lines as their names need. */
 function KerfNames({ scale }: { scale: BoardScale }) {
   const { words, locale } = useReader();
-  const widthPx = useStripWidth();
+  const strip = useRef<HTMLDivElement>(null);
+  const widthPx = useStripWidth(strip);
   const nameOf = (gates: readonly Gate[]) =>
     plainList(
       gates.map((gate) => words.jobs[gate].noun),
@@ -74,7 +75,7 @@ function KerfNames({ scale }: { scale: BoardScale }) {
   );
   const lines = 1 + Math.max(1, ...names.map(({ line }) => line));
   return (
-    <div class="board-names" style={{ '--lines': String(lines) }} aria-hidden="true">
+    <div ref={strip} class="board-names" style={{ '--lines': String(lines) }} aria-hidden="true">
       {names.map(({ gates, position, line, anchor }) => (
         <span
           key={position}
