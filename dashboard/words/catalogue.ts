@@ -16,6 +16,11 @@ const catalogues: Readonly<Partial<Record<Language, Parts>>> & { readonly en: Pa
     rest: async () => (await import('./en/rest.ts')).rest,
     wording: async () => (await import('../../daemon/wording/en.ts')).en,
   },
+  de: {
+    first: async () => (await import('./de/first.ts')).first,
+    rest: async () => (await import('./de/rest.ts')).rest,
+    wording: async () => (await import('../../daemon/wording/de.ts')).de,
+  },
   sv: {
     first: async () => (await import('./sv/first.ts')).first,
     rest: async () => (await import('./sv/rest.ts')).rest,

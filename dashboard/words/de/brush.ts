@@ -1,0 +1,61 @@
+import type { brush as English } from '../en/brush.ts';
+
+export const brush: typeof English = {
+  title: 'Lässt sich streichen?',
+  noPlace: (link) => ['Es gibt noch keinen Platz. ', link],
+  setUpFirst: 'Zuerst den Schuppen oder die Hauswand einrichten.',
+  where: 'Wo',
+  placeOfKind: (place, kind) => `${place} (${kind})`,
+  whichBoards: 'Welche Bretter',
+  noMatter: 'Gleich welche',
+  now: 'Jetzt',
+  words: {
+    good: 'Streichen',
+    poor: 'Mit Vorsicht',
+    no: 'Jetzt nicht',
+    'cannot-tell': 'Unklar',
+  },
+  stopNow: 'Den Pinsel jetzt weglegen.',
+  stopBy: (moment) => `Aufhören bis ${moment}.`,
+  why: 'Warum',
+  weights: {
+    no: 'Dagegen',
+    unknown: 'Unbekannt',
+    poor: 'Achtung',
+    fine: 'Gut',
+    note: 'Auch',
+  },
+  hours: {
+    title: 'Die nächsten Stunden',
+    byForecast: 'Nach der Wettervorhersage, die gesendet wurde, und den gemessenen Tagen.',
+    carriedOn:
+      'Aus den gemessenen Tagen fortgeschrieben: Es wurde keine Wettervorhersage gesendet.',
+    from: 'Ab',
+    brush: 'Streichen?',
+    air: 'Luft',
+    humidity: 'Feuchte',
+    aboveDew: 'Über Tau',
+    rain: 'Regen',
+    words: {
+      good: 'ja',
+      poor: 'Vorsicht',
+      no: 'nein',
+      'cannot-tell': '?',
+    },
+    against: {
+      cold: 'kalt',
+      hot: 'heiß',
+      damp: 'feucht',
+      dew: 'nahe Tau',
+      rain: 'Regen',
+      slow: 'langsam',
+      warm: 'warm',
+    },
+  },
+  meter: {
+    title: 'Das Messgerät',
+    how: (fromTheEnd) => `Fünf Bretter, ${fromTheEnd} vom Ende: Das schlechteste zählt.`,
+    board: (number) => `Brett ${number}`,
+    record: 'Werte eintragen',
+  },
+};

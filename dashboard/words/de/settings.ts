@@ -1,0 +1,57 @@
+import type { settings as English } from '../en/settings.ts';
+import { plural } from '../plural.ts';
+
+export const settings: typeof English = {
+  title: 'Einstellungen',
+  says: 'Was gilt und woher es kommt. Geändert wird in der Datei auf dem Rechner selbst.',
+  file: (name) => ['Die Einstellungsdatei ist ', name, '.'],
+  noFile: (flag) => [
+    'Es gibt keine Einstellungsdatei: Alles steht auf seiner Vorgabe oder wurde beim Start angegeben. Eine Datei nennt man mit ',
+    flag,
+    '.',
+  ],
+  reload: (command) => [
+    'Was sofort gilt, wird übernommen mit ',
+    command,
+    '; der Rest beim nächsten Start.',
+  ],
+  search: 'Gesuchte Wörter',
+  sections: 'Abschnitte',
+  top: 'Ganz oben',
+  changed: 'Nicht auf ihrer Vorgabe',
+  none: 'Keine Einstellung passt.',
+  count: (number) => plural('de', number, { one: '# Einstellung', other: '# Einstellungen' }),
+  value: 'Gilt',
+  hidden: 'gesetzt und niemandem gezeigt',
+  nothing: 'nichts',
+  yes: 'ja',
+  no: 'nein',
+  from: {
+    default: 'die Vorgabe',
+    file: 'aus der Datei',
+    environment: 'aus der Umgebung',
+    flag: 'beim Start angegeben',
+  },
+  inLine: (file, line) => `${file}, Zeile ${line}`,
+  default: 'Vorgabe',
+  takes: 'Nimmt',
+  kinds: {
+    text: 'Text',
+    number: 'eine Zahl',
+    'whole-number': 'eine ganze Zahl',
+    'yes-or-no': 'true oder false',
+    choice: 'eines von',
+    list: 'eine Liste',
+    table: 'eine Tabelle',
+  },
+  between: (kind, least, most) => `${kind} von ${least} bis ${most}`,
+  atLeast: (kind, least) => `${kind}, mindestens ${least}`,
+  atMost: (kind, most) => `${kind}, höchstens ${most}`,
+  oneOf: (choices) => `eines von: ${choices}`,
+  holds: {
+    'at-once': 'Eine Änderung gilt, sobald der Dienst die Datei neu liest.',
+    'next-start': 'Eine Änderung gilt ab dem nächsten Start.',
+  },
+  waits: 'In der Datei steht inzwischen etwas anderes; es wartet auf den nächsten Start.',
+  lines: 'Für die Einstellungsdatei',
+};
