@@ -2,12 +2,13 @@ import type { Language } from '../contract/language.ts';
 import type { Sentence } from '../contract/sentence.ts';
 import { de } from './de.ts';
 import { en } from './en.ts';
+import { fi } from './fi.ts';
 import { metricSpeaker } from './metric-speaker.ts';
 import { say, type Wording } from './sentence.ts';
 import { sv } from './sv.ts';
 
 /** The languages that every sentence is written in. */
-const wordings: Partial<Record<Language, Wording>> = { en, de, sv };
+const wordings: Partial<Record<Language, Wording>> = { en, de, sv, fi };
 
 /** Says a sentence in one language, with figures and times as its people write them. */
 export type Voice = (sentence: Pick<Sentence, 'code' | 'values'> & { text?: string }) => string;

@@ -26,6 +26,11 @@ const catalogues: Readonly<Partial<Record<Language, Parts>>> & { readonly en: Pa
     rest: async () => (await import('./sv/rest.ts')).rest,
     wording: async () => (await import('../../daemon/wording/sv.ts')).sv,
   },
+  fi: {
+    first: async () => (await import('./fi/first.ts')).first,
+    rest: async () => (await import('./fi/rest.ts')).rest,
+    wording: async () => (await import('../../daemon/wording/fi.ts')).fi,
+  },
 };
 
 /** Fetches the words that the first screen needs. */

@@ -1,0 +1,128 @@
+import type { actions as English } from '../en/actions.ts';
+import { plural } from '../plural.ts';
+
+const boards = (count: number) => plural('fi', count, { one: '# lauta', other: '# lautaa' });
+
+export const actions: typeof English = {
+  label: 'Mitä kirjataan',
+  names: {
+    touch: 'Tunnustelin',
+    coat: 'Kirjaa kerros',
+    move: 'Siirretty',
+    split: 'Osa lähti',
+    merge: 'Yhdistetty',
+    remark: 'Huomio',
+    photo: 'Kuva',
+    meter: 'Käsimittari',
+    close: 'Päätä',
+  },
+  next: {
+    first: (coat) => `Kirjaa ensimmäinen kerros: ${coat}`,
+    coat: (coat) => `Kirjaa seuraava kerros: ${coat}`,
+    move: 'Kirjaa, minne ne vietiin',
+    sanded: 'Kirjaa, että ne on hiottu',
+  },
+  kept: 'Tallessa tällä laitteella. Se lähetetään heti, kun vaja vastaa.',
+  takeBack: 'Peru',
+  takenBack: 'Peruttu: mitään ei kirjattu.',
+  toCorrect: 'Katso ja korjaa',
+  confirm: (answer) => `Kirjaa: ${answer}`,
+  touch: {
+    notYet: 'Ei vielä',
+    itIs: 'On',
+    where:
+      'Ensin koepalasta; sitten hitaimmasta laudasta: alin hylly, telineen keskikohta, oksa, paksu reuna.',
+    feltFor: 'Mitä varten',
+    feltOn: 'Mistä tunnusteltu',
+    on: { board: 'laudasta', offcut: 'samalla kerralla maalatusta koepalasta' },
+    recordedPassed: (job) => `Kirjattu: tunnusteltu, onko valmis ${job}; on.`,
+    recordedFailed: (job) => `Kirjattu: tunnusteltu, onko valmis ${job}; ei vielä.`,
+  },
+  coat: {
+    which: 'Mikä kerros',
+    ofPlan: (number, all, coat) => `${number}/${all}: ${coat}`,
+    planned: (mixture, faces) => `${mixture}; ${faces}`,
+    lastBoard: 'Viimeinen lauta valmistui',
+    tin: 'Mistä purkista',
+    tinNotSaid: 'ei kerrottu',
+    record: 'Kirjaa tämä kerros',
+    more: 'Maalin menekki, väri, purkki, sivut',
+    used: 'Kului',
+    colour: 'Väri',
+    tinName: 'Purkki',
+    faces: 'Sivut, jos muut kuin suunnitelmassa',
+    recorded: (coat) => `Kirjattu: ${coat}. Kello käy.`,
+    ragsSeen: 'Rätit on hoidettu',
+    lockUp: (link) => [link, ': rätit muistutetaan, kunnes ne on rastitettu siellä.'],
+    lockUpLink: 'Tämän päivän lukituslista',
+    pots: 'Tai: sekoitettuja astioita',
+    each: 'Kuhunkin sekoitettiin',
+    lastLeft: 'Viimeinen on vielä',
+    fills: {
+      0: 'tyhjä',
+      25: 'neljänneksen täynnä',
+      50: 'puolillaan',
+      75: 'kolme neljännestä täynnä',
+    },
+  },
+  move: {
+    to: 'Minne',
+    when: 'Milloin',
+    record: 'Kirjaa siirto',
+    recorded: (place) => `Kirjattu: lautojen paikka on nyt ${place}.`,
+    somewhere: 'muu paikka',
+    fromTheGround:
+      'Seinä: kirjaa maasta käsin, molemmat jalat maassa. Ei koskaan tikkailta eikä telineiltä.',
+  },
+  split: {
+    howMany: (all) => `Montako näistä (yhteensä ${all})`,
+    wentTo: 'Minne ne menivät',
+    stayed: 'jäivät entiseen paikkaan',
+    name: 'Uuden erän nimi',
+    nameHint: (batch) => `Tyhjänä nimeksi tulee ”${batch}, … lautaa”`,
+    record: 'Erota ne',
+    recorded: (went, name, stayed) =>
+      `Erotettu: ${boards(went)}, nyt nimellä ”${name}”. Jäljelle jäi ${boards(stayed)}.`,
+  },
+  merge: {
+    none: 'Muita avoimia eriä ei ole.',
+    which: 'Mitkä laudat tulevat näiden joukkoon',
+    hint: 'Vain laudat, joilla on sama puu, suunnitelma ja kerrokset. Niiden oma erä päättyy samalla.',
+    option: (name, count, place) => `${name}, ${boards(count)}, paikka: ${place}`,
+    record: 'Yhdistä ne',
+    recorded: (count) => `Yhdessä niitä on nyt ${boards(count)}. Arviot koskevat hitaampia niistä.`,
+  },
+  remark: {
+    what: 'Mikä se oli',
+    text: 'Omin sanoin',
+    record: 'Kirjaa huomio',
+    recorded: (remark) => `Kirjattu: ${remark}.`,
+  },
+  photo: {
+    label: 'Kuva',
+    chooseFirst: 'Ota tai valitse ensin kuva.',
+    unreadable: 'Tämä tiedosto ei ole kuva, jonka tämä laite osaa lukea.',
+    shows: 'Mitä siinä näkyy',
+    keep: 'Tallenna kuva',
+    kept: 'Kuva on tallessa; se on raportissa.',
+  },
+  meter: {
+    shows: 'Mitä mittari näyttää',
+    quantity: (name, unit) => `${name}, ${unit}`,
+    board: (number) => `Lauta ${number}`,
+    record: 'Kirjaa lukemat',
+    recorded: (count) =>
+      plural('fi', count, {
+        one: 'Kirjattu: # mittarin lukema.',
+        other: 'Kirjattu: # mittarin lukemaa.',
+      }),
+  },
+  close: {
+    leaves: 'Se poistuu taululta. Kaikki kirjattu säilyy, ja sen voi avata uudelleen.',
+    comesBack: 'Se palaa taululle.',
+    close: 'Päätä erä',
+    open: 'Avaa uudelleen',
+    closed: 'Erä on päätetty.',
+    opened: 'Erä on taas auki.',
+  },
+};

@@ -1,0 +1,112 @@
+import type { firstRun as English } from '../en/first-run.ts';
+import { plural } from '../plural.ts';
+
+export const firstRun: typeof English = {
+  step: (at, of) => `Vaihe ${at}/${of}`,
+  back: 'Takaisin',
+  goOn: 'Jatka',
+  later: 'Ei nyt',
+  leave: 'Jätä tähän. Tehty säilyy, ja siitä jatketaan.',
+  reader: {
+    title: 'Miten luet?',
+    says: 'Tämän laitteen kieli ja yksiköt. Jokainen muu puhelin tai näyttö valitsee omansa.',
+  },
+  access: {
+    title: 'PIN-koodi muutoksia varten',
+    says: 'Kaikki tässä verkossa saavat katsoa. Siltä, joka haluaa muuttaa jotain, kysytään PIN-koodi.',
+    here: 'Olet itse tietokoneella, joten voit jatkaa ilman koodia. Puhelimella ei voi kirjata mitään, ennen kuin PIN-koodi on olemassa.',
+    code: 'Et ole itse tietokoneella. Se tulosti käynnistyessään käyttöönottokoodin: se osoittaa, että kone on sinun.',
+    set: 'PIN-koodi on jo olemassa. Kirjaudu ja jatka.',
+    done: 'PIN-koodi on olemassa, ja tämä laite saa tehdä muutoksia.',
+  },
+  site: {
+    title: 'Mikä tämän paikan nimi on?',
+    says: 'Nimi on jokaisen sivun yläreunassa. Anturien aiheet pysyvät ennallaan.',
+    name: 'Nimi',
+    nameHint: 'Esimerkiksi Jokivarren lato',
+    zone: (zone, time) => [
+      'Päivät ja tunnit ovat aikavyöhykkeen ',
+      zone,
+      ` mukaisia; siellä kello on nyt ${time}.`,
+    ],
+    otherZone: 'Eikö tämä pidä paikkaansa?',
+    zoneHow:
+      'Aikavyöhyke on asetus. Lisää tämä rivi asetustiedoston alkuun, vaihda siihen haluamasi vyöhyke ja käynnistä taustaohjelma uudelleen:',
+    keep: 'Tallenna nimi',
+  },
+  room: {
+    title: 'Huone',
+    says: 'Missä laudat kovettuvat. Koko kertoo, kuinka nopeasti liuotinhöyryä kertyy; sen voi jättää pois.',
+    usualName: 'Maalaamo',
+    make: 'Tee huone',
+    there: (names) => `Jo olemassa: ${names}.`,
+    otherKind: 'Laudat ovat ulkona tai seinässä',
+  },
+  rack: {
+    title: 'Huoneen telineet',
+    says: 'Jokaiselle yksi kyltti taulussa. Tee niin monta kuin niitä on; kuinka paljon yhteen mahtuu, voi kertoa myöhemminkin.',
+    usualName: (number) => `Teline ${number}`,
+    name: 'Nimi',
+    make: 'Tee teline',
+    there: (names) => `Jo olemassa: ${names}.`,
+  },
+  sensor: {
+    title: 'Anturi',
+    says: 'Se ilmestyy tähän itsestään ensimmäisellä lukemallaan. Kerro sitten, missä se roikkuu.',
+    listening: 'Kuunnellaan …',
+    heard: (count) => plural('fi', count, { one: '# anturi kuuluu.', other: '# anturia kuuluu.' }),
+    hangsWhere: (sensor) => `Missä ${sensor} roikkuu?`,
+    here: (place) => `Paikka: ${place}`,
+    hangs: (sensor, place) => `${sensor} roikkuu, paikka: ${place}.`,
+    unknown: (count) =>
+      plural('fi', count, {
+        one: '# aiheesta kuuluu jotain, mitä ei vielä ymmärretä:',
+        other: '# aiheesta kuuluu jotain, mitä ei vielä ymmärretä:',
+      }),
+    teach: (topic) => ['Kerro, mitä se tarkoittaa: ', topic],
+    how: 'Mitä anturilaitteeseen asetetaan',
+    address: 'Välittäjän osoite',
+    port: 'Portti',
+    topic: 'Aihe, keskellä oma nimesi',
+    payload: 'Viesti: pelkkä lukema, °C',
+    otherTopics:
+      'Kosteuden aihe päättyy sanaan relative-humidity, ja lukema on prosentteja. Muutkin nimet ja muodot löytyvät, ja ne voi opettaa.',
+    external: 'Anturit lähettävät toiselle välittäjälle, jolta tämä tietokone lukee.',
+    tryIt: 'Kokeile tietokoneelta MQTT-ohjelmalla:',
+  },
+  simulated: {
+    title: 'Ei vielä antureita?',
+    says: 'Katso ensin simuloitua vajaa: neljä telinettä, keksittyjä lautoja ja säätä, vuorokausi noin puolessatoista minuutissa. Se käy tämän rinnalla omin tiedoin, eikä siitä jää mitään.',
+    start: 'Kokeile simuloitua vajaa',
+    starting: 'Simuloitua vajaa rakennetaan: neljä vuorokautta muutamassa sekunnissa.',
+    open: 'Avaa simuloitu vaja',
+    runs: 'Se käy, kunnes lopetat sen, enintään kaksi tuntia.',
+    stop: 'Lopeta ja poista sen tekemät tiedot',
+    failed: 'Simuloitu vaja päättyi itsestään. Viimeksi se sanoi:',
+  },
+  batch: {
+    title: 'Laudat',
+    says: 'Yhdessä maalattavat laudat ovat yksi erä. Maalaussuunnitelma valitaan pinnan mukaan.',
+    there: (names) => `Jo olemassa: ${names}.`,
+  },
+  coat: {
+    title: 'Ensimmäinen kerros',
+    says: (batch, coat) => `${batch}: ${coat}. Kello käy viimeisestä laudasta.`,
+    mixture: (mixture, faces) => `${mixture}; ${faces}.`,
+    done: 'Viimeinen lauta valmistui',
+    record: 'Kirjaa tämä kerros',
+    ragsSeen: 'Rätit on hoidettu',
+  },
+  verdict: {
+    title: 'Ensimmäinen arvio',
+    says: (batch) => `Näin taulu kertoo tästä lähtien, erä: ${batch}. Se muuttuu itsestään.`,
+    noBatch: 'Yhtään erää, jolla on kerros, ei vielä ole.',
+    noAir:
+      'Mikään anturi ei kerro, millaista ilma siellä on, joten vielä ei voi sanoa mitään. Heti kun sellainen on paikallaan, arvio näkyy tässä.',
+    next: 'Mitä seuraavaksi',
+    toTheWall: 'Katso taulua; se on tehty vajan tabletille',
+    toTheBatch: 'Katso erää: milloin sen voi kääntää, pinota, asentaa',
+    toTheRest: 'Perusta lisää: telineitä, antureita, suunnitelmia, purkkeja',
+    toTheCard: 'Tulosta telineen kortti',
+  },
+};

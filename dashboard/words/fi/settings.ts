@@ -1,0 +1,57 @@
+import type { settings as English } from '../en/settings.ts';
+import { plural } from '../plural.ts';
+
+export const settings: typeof English = {
+  title: 'Asetukset',
+  says: 'Mikä on voimassa ja mistä se tuli. Asetuksia muutetaan tietokoneella olevassa tiedostossa. Nimet ja kuvaukset ovat englanniksi kuten tiedostossa.',
+  file: (name) => ['Asetustiedosto on ', name, '.'],
+  noFile: (flag) => [
+    'Asetustiedostoa ei ole: kaikki on oletusarvoissa tai annettu käynnistyksessä. Tiedosto nimetään valitsimella ',
+    flag,
+    '.',
+  ],
+  reload: (command) => [
+    'Heti voimaan tulevat otetaan käyttöön komennolla ',
+    command,
+    '; muut seuraavassa käynnistyksessä.',
+  ],
+  search: 'Haettavat sanat',
+  sections: 'Osat',
+  top: 'Alussa',
+  changed: 'Oletuksesta poikkeavat',
+  none: 'Mikään asetus ei sovi hakuun.',
+  count: (number) => plural('fi', number, { one: '# asetus', other: '# asetusta' }),
+  value: 'Voimassa',
+  hidden: 'asetettu, ei kerrota kenellekään',
+  nothing: 'ei mitään',
+  yes: 'kyllä',
+  no: 'ei',
+  from: {
+    default: 'oletusarvo',
+    file: 'tiedostosta',
+    environment: 'ympäristömuuttujasta',
+    flag: 'annettu käynnistyksessä',
+  },
+  inLine: (file, line) => `${file}, rivi ${line}`,
+  default: 'Oletus',
+  takes: 'Arvoksi käy',
+  kinds: {
+    text: 'teksti',
+    number: 'luku',
+    'whole-number': 'kokonaisluku',
+    'yes-or-no': 'true tai false',
+    choice: 'jokin näistä',
+    list: 'luettelo',
+    table: 'taulukko',
+  },
+  between: (kind, least, most) => `${kind}, ${least} – ${most}`,
+  atLeast: (kind, least) => `${kind}, vähintään ${least}`,
+  atMost: (kind, most) => `${kind}, enintään ${most}`,
+  oneOf: (choices) => `jokin näistä: ${choices}`,
+  holds: {
+    'at-once': 'Muutos tulee voimaan heti, kun taustaohjelma lukee tiedoston uudelleen.',
+    'next-start': 'Muutos tulee voimaan seuraavasta käynnistyksestä.',
+  },
+  waits: 'Tiedostossa on sittemmin muuta; se odottaa seuraavaa käynnistystä.',
+  lines: 'Asetustiedostoon',
+};

@@ -1,0 +1,76 @@
+import type { things as English } from '../en/things.ts';
+import { plural } from '../plural.ts';
+
+export const things: typeof English = {
+  placeKinds: {
+    rack: 'Teline',
+    room: 'Huone',
+    wall: 'Seinä',
+    outdoors: 'Ulkona',
+  },
+  species: {
+    'scots-pine': 'mänty',
+    'norway-spruce': 'kuusi',
+    'douglas-fir': 'douglaskuusi',
+    larch: 'lehtikuusi',
+    other: 'muu puu',
+  },
+  surfaces: {
+    sawn: 'Sahattu',
+    planed: 'Höylätty',
+  },
+  faces: {
+    face: 'etupuoli',
+    back: 'takapuoli',
+    edges: 'reunat',
+    ends: 'päät',
+  },
+  airflows: {
+    good: 'hyvä',
+    poor: 'huono',
+    'cannot-tell': 'ei tiedetä',
+  },
+  remarks: {
+    'got-wet': 'Kastui',
+    wrinkled: 'Rypyssä',
+    runs: 'Valumia',
+    dull: 'Himmeä, ohut',
+    glossy: 'Kiiltävä, rasvainen',
+    'sunk-in': 'Imeytynyt',
+    'still-standing': 'Seisoo yhä pinnalla',
+    clogged: 'Tukki hiottaessa',
+    'wiped-off': 'Pyyhitty pois',
+    'dew-night': 'Kasteinen yö',
+    bleached: 'Haalistunut',
+    'looked-fine': 'Katsottu: ei huomautettavaa',
+    sanded: 'Hiottu',
+    other: 'Jotain muuta',
+  },
+  quantities: {
+    'air-temperature': 'Ilman lämpötila',
+    'relative-humidity': 'Suhteellinen kosteus',
+    'surface-temperature': 'Pintalämpötila',
+    'wood-moisture': 'Puun kosteus',
+    'wood-resistance': 'Puun vastus',
+    'carbon-dioxide': 'Hiilidioksidi',
+    battery: 'Paristo',
+  },
+  quantitiesWithin: {
+    'air-temperature': 'ilman lämpötila',
+    'relative-humidity': 'suhteellinen kosteus',
+    'surface-temperature': 'pintalämpötila',
+    'wood-moisture': 'puun kosteus',
+    'wood-resistance': 'puun vastus',
+    'carbon-dioxide': 'hiilidioksidi',
+    battery: 'paristo',
+  },
+  ingredients: { paint: 'maali', rawLinseedOil: 'raakapellavaöljy', turpentine: 'tärpätti' },
+  undiluted: 'ohentamaton maali',
+  poorAir: {
+    few: 'Tunkkaista: avaa, ellei ulkona ole kosteampaa.',
+    stagnant: 'Ilma seisoo lautojen välissä: päästä ilmaa läpi.',
+    damp: 'Kosteaa tuntikausia: vaihda ilmaa, kun ulkona on kuivempaa.',
+    other: 'Huono ilma. Vaihda sitä; ei puhallinta märkään pintaan.',
+  },
+  boards: (count) => plural('fi', count, { one: '# lauta', other: '# lautaa' }),
+};
