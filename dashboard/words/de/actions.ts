@@ -32,9 +32,9 @@ export const actions: typeof English = {
     itIs: 'Ja',
     where:
       'Zuerst am Probestück; dann am langsamsten Brett: unterste Lage, Mitte des Gestells, ein Ast, eine fette Kante.',
-    feltFor: 'Angefasst fürs',
-    feltOn: 'Angefasst an',
-    on: { board: 'einem Brett', offcut: 'dem mitgestrichenen Probestück' },
+    feltFor: 'Angefasst für',
+    feltOn: 'Wo angefasst',
+    on: { board: 'an einem Brett', offcut: 'am mitgestrichenen Probestück' },
     recordedPassed: (job) => `Eingetragen: angefasst, ob es bereit ist ${job}; es ist bereit.`,
     recordedFailed: (job) => `Eingetragen: angefasst, ob es bereit ist ${job}; noch nicht.`,
   },

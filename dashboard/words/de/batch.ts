@@ -85,9 +85,8 @@ export const batch: typeof English = {
     moved: (place) => `Umgelegt: ${place}`,
     remark: (remark, text) => `${remark}: ${text}`,
     meter: (quantity, figures) => `${quantity}: ${figures}`,
-    passed: (job, sum, on, felt) => `Bereit ${job} bei ${sum}, angefasst an ${on}: ${felt}`,
-    failed: (job, sum, on, felt) =>
-      `Noch nicht bereit ${job} bei ${sum}, angefasst an ${on}: ${felt}`,
-    on: { board: 'einem Brett', offcut: 'dem Probestück' },
+    passed: (job, sum, on, felt) => `Bereit ${job} bei ${sum}, angefasst ${on}: ${felt}`,
+    failed: (job, sum, on, felt) => `Noch nicht bereit ${job} bei ${sum}, angefasst ${on}: ${felt}`,
+    on: { board: 'an einem Brett', offcut: 'am Probestück' },
   },
 };

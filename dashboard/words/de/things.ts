@@ -10,7 +10,8 @@ export const things: typeof English = {
     larch: 'Lärche',
     other: 'anderes Holz',
   },
-  surfaces: { sawn: 'Sägerau', planed: 'Gehobelt' },
+  // Without capitals: they stand within lines, where German words keep the case they have.
+  surfaces: { sawn: 'sägerau', planed: 'gehobelt' },
   faces: { face: 'Vorderseite', back: 'Rückseite', edges: 'Kanten', ends: 'Hirnholz' },
   airflows: { good: 'gut', poor: 'schlecht', 'cannot-tell': 'unklar' },
   remarks: {
