@@ -1,0 +1,138 @@
+import type { access as English } from '../en/access.ts';
+
+export const access: typeof English = {
+  title: 'Tilgang',
+  standings: {
+    mayEverything: 'Denne enheten er logget inn og kan gjøre alt.',
+    mayRecord: 'Denne enheten er logget inn og kan notere arbeid.',
+    tablet: 'Dette er et paret veggbrett: det kan se.',
+    thisComputer:
+      'Ingen PIN-kode er valgt: denne datamaskinen kan gjøre alt, alle andre kan bare se.',
+    network: 'Denne enheten kan se, som alle på det lokale nettet. Logg inn for å endre noe.',
+    networkWithoutPin: 'Ingen PIN-kode er valgt: endringer tas bare imot fra selve datamaskinen.',
+    closed: 'Her kreves innlogging for å se.',
+    closedWithoutPin: 'Her kreves innlogging for å se, og ingen PIN-kode er valgt ennå.',
+  },
+  choosePin: {
+    title: 'Velg en PIN-kode',
+    whyHere:
+      'Med en PIN-kode kan arbeid noteres fra hvilken som helst telefon i boden. Fra da av spør denne datamaskinen også etter den.',
+    whyCode: 'Programmet skrev ut en kode da det startet. Den viser at det er du som driver det.',
+    code: 'Startkode',
+    codeHint: 'Programmet skrev den ut da det startet; den ser ut som 7KQ2-9WHD-4TXM',
+    current: 'Nåværende PIN-kode',
+    fresh: 'Ny PIN-kode',
+    freshHint: 'Minst seks tall eller bokstaver, ingen rekke som 123456',
+    set: 'Velg PIN-koden',
+    setSecond: 'Velg den andre PIN-koden',
+    forgotten: (command) => [
+      'Den som har glemt PIN-koden, velger en ny på selve datamaskinen, med ',
+      command,
+      '.',
+    ],
+  },
+  changePin: {
+    title: 'Bytt PIN-kode',
+    about: 'Den som var logget inn med den gamle, må logge inn igjen.',
+  },
+  secondPin: {
+    title: 'En PIN-kode nummer to',
+    isSet: 'For dem som noterer arbeid og skal la innstillinger og enheter være. En er valgt.',
+    isNotSet:
+      'For dem som noterer arbeid og skal la innstillinger og enheter være. Ingen er valgt.',
+    remove: 'Fjern den andre PIN-koden',
+  },
+  pairing: {
+    title: 'Gjør dette til et veggbrett',
+    about: 'Et paret brett kan se så lenge ingen kobler det fra, og ikke endre noe.',
+    code: 'Paringskode',
+    codeHint: 'Lages under Tilgang på en enhet som er logget inn; gjelder i ti minutter',
+    pair: 'Par denne enheten',
+    letIn: 'Slipp inn et veggbrett',
+    name: 'Hva brettet heter',
+    makeCode: 'Lag en paringskode',
+    typeThere: (name, until) =>
+      `Åpne denne siden, «Tilgang», på brettet og skriv for ${name}, før ${until}:`,
+  },
+  thisDevice: {
+    title: 'Denne enheten',
+    called: (name) => `Den heter «${name}» og forblir logget inn så lenge den brukes.`,
+    logOut: 'Logg ut',
+  },
+  devices: {
+    title: 'Enheter',
+    kinds: { 'log-in': 'Logget inn', tablet: 'Veggbrett' },
+    roles: { look: 'kan se', operate: 'kan notere arbeid', own: 'kan gjøre alt' },
+    state: (kind, may) => `${kind}, ${may}`,
+    stateSeen: (kind, may, ago) => `${kind}, ${may}, sett ${ago}`,
+    thisOne: (name) => `${name} (denne enheten)`,
+    end: { 'log-in': 'Logg ut', tablet: 'Koble fra' },
+    endNamed: {
+      'log-in': (name) => `Logg ut ${name}`,
+      tablet: (name) => `Koble fra ${name}`,
+    },
+    endAll: 'Logg ut overalt',
+    endAllSurely: 'Logg ut overalt, også her',
+    leave: 'La det være',
+  },
+  broker: {
+    title: 'Hvem som kan sende målinger',
+    external: 'Sensorene er koblet til en annen MQTT-tjener: navn og passord settes der.',
+    modes: {
+      open: 'Åpen: hvem som helst på nettet kan sende målinger. Slik prøver man det ut.',
+      pairing: 'Paring: hvem som helst kan fortsatt sende, mens sensorene får navnene sine.',
+      closed: 'Stengt: bare den som har navn og passord, kan sende, og bare som seg selv.',
+    },
+    lookAgain: 'Se igjen',
+    noSensor: 'Ingen sensor har sendt noe de siste 30 døgnene.',
+    pairings: {
+      paired: 'Paret: sender under sitt navn',
+      waiting: 'Venter: har et passord som den ikke bruker ennå',
+      unpaired: 'Ikke paret ennå',
+      mixed: 'Noe sender fortsatt som denne sensoren uten passordet',
+    },
+    pairingSent: (state, ago) => `${state}; sendte ${ago}`,
+    makePassword: 'Lag et passord',
+    makePasswordFor: (sensor) => `Lag et passord til ${sensor}`,
+    wrongPassword: (name, ago) => [name, ` kom med feil passord, ${ago}.`],
+    stray: (name, topic, ago) => [name, ' sendte til ', topic, `, som ikke er dens eget, ${ago}.`],
+    given: (count) => `Navn som er delt ut: ${count}`,
+    uses: {
+      node: (sensors) => `sender som ${sensors}`,
+      listener: () => 'lytter bare',
+      forecaster: () => 'sender en prognose',
+    },
+    notUsedYet: (use) => `${use}; ikke brukt ennå`,
+    used: (use, ago) => `${use}; brukt ${ago}`,
+    takeAway: 'Fjern',
+    takeAwayNamed: (name) => `Fjern ${name}`,
+    takeAwaySurely: 'Fjern for godt',
+    takeAwaySurelyNamed: (name) => `Fjern ${name} for godt`,
+    another: 'Et annet navn: en bro, en skjerm, en prognose',
+    does: 'Hva den gjør',
+    kinds: {
+      node: 'Sender målinger',
+      listener: 'Lytter bare',
+      forecaster: 'Sender en prognose',
+    },
+    userName: 'Brukernavn',
+    userNameHint: 'Bokstaver fra a til z, tall, punktum, bindestrek og understrek',
+    sendsFor: 'Sensorer som den sender for',
+    sendsForHint: 'Id-ene deres, med komma mellom',
+    makeLogin: 'Lag et navn og et passord',
+    shownOnce:
+      'Legg det inn i noden nå. Det vises bare denne ene gangen; den som mister det, fjerner navnet og lager et nytt.',
+    password: 'Passord',
+    closeTitle: 'Steng den',
+    nothingFallsSilent: 'Hver sensor i bruk sender under sitt navn: ingenting blir stille.',
+    someFallSilent:
+      'Disse ville ikke lenger bli hørt. Par dem først, eller kryss av for dem som kan bli stille.',
+    mayFallSilent: (sensor) => `${sensor} kan bli stille`,
+    listenersSilent: (clients) =>
+      `Disse lytterne uten navn hører kanskje ingenting mer: ${clients}`,
+    listenersSilentMore: (clients, more) =>
+      `Disse lytterne uten navn hører kanskje ingenting mer: ${clients} og ${more} til`,
+    close: 'Steng MQTT-tjeneren',
+    open: 'Åpne den for alle igjen',
+  },
+};

@@ -1,0 +1,108 @@
+import type { firstRun as English } from '../en/first-run.ts';
+import { plural } from '../plural.ts';
+
+export const firstRun: typeof English = {
+  step: (at, of) => `Steg ${at} av ${of}`,
+  back: 'Tilbake',
+  goOn: 'Fortsett',
+  later: 'Ikke nå',
+  leave: 'Slutt her. Det som er gjort, blir værende, og herfra går det videre.',
+  reader: {
+    title: 'Hvordan leser du?',
+    says: 'Språk og enheter på denne enheten. Hver annen telefon eller skjerm velger selv.',
+  },
+  access: {
+    title: 'En PIN-kode for endringer',
+    says: 'Alle på dette nettet kan se. Den som vil endre noe, blir spurt om PIN-koden.',
+    here: 'Du sitter ved selve datamaskinen og kan derfor gå videre uten. Fra en telefon kan ingenting noteres før det finnes en PIN-kode.',
+    code: 'Du sitter ikke ved selve datamaskinen. Den skrev ut en startkode da den ble startet: koden viser at den er din.',
+    set: 'Det finnes allerede en PIN-kode. Logg inn og fortsett.',
+    done: 'Det finnes en PIN-kode, og denne enheten kan endre ting.',
+  },
+  site: {
+    title: 'Hva heter stedet?',
+    says: 'Navnet står øverst på hver side. Emnene til sensorene blir som de er.',
+    name: 'Navn',
+    nameHint: 'For eksempel Låven ved elva',
+    zone: (zone, time) => ['Dager og timer følger ', zone, `, der klokken nå er ${time}.`],
+    otherZone: 'Stemmer det ikke?',
+    zoneHow:
+      'Tidssonen er en innstilling. Sett denne linjen øverst i innstillingsfilen, med den sonen du vil ha, og start programmet igjen:',
+    keep: 'Lagre navnet',
+  },
+  room: {
+    title: 'Rommet',
+    says: 'Der bordene herder. Størrelsen sier hvor fort løsemiddeldamp samler seg; den kan utelates.',
+    usualName: 'Malerrommet',
+    make: 'Lag rommet',
+    there: (names) => `Finnes allerede: ${names}.`,
+    otherKind: 'Bordene ligger utendørs eller på en vegg',
+  },
+  rack: {
+    title: 'Reolene i det',
+    says: 'Ett felt på veggen for hver. Lag så mange som det er; hvor mye som får plass, kan sies senere.',
+    usualName: (number) => `Reol ${number}`,
+    name: 'Navn',
+    make: 'Lag reolen',
+    there: (names) => `Finnes allerede: ${names}.`,
+  },
+  sensor: {
+    title: 'En sensor',
+    says: 'Den dukker opp her av seg selv med sin første måling. Si så hvor den henger.',
+    listening: 'Lytter …',
+    heard: (count) => plural('nb', count, { one: '# sensor høres.', other: '# sensorer høres.' }),
+    hangsWhere: (sensor) => `Hvor henger ${sensor}?`,
+    here: (place) => `På ${place}`,
+    hangs: (sensor, place) => `${sensor} henger på ${place}.`,
+    unknown: (count) =>
+      plural('nb', count, {
+        one: 'Noe høres på # emne som ikke forstås ennå:',
+        other: 'Noe høres på # emner som ikke forstås ennå:',
+      }),
+    teach: (topic) => ['Si hva det betyr: ', topic],
+    how: 'Hva en sensornode trenger å vite',
+    address: 'Adressen til MQTT-tjeneren',
+    port: 'Port',
+    topic: 'Emne (topic), med et eget navn i midten',
+    payload: 'Melding: bare tallet, i °C',
+    otherTopics:
+      'For fuktighet slutter emnet på relative-humidity, og tallet er i %. Andre navn og former blir også funnet og kan læres inn.',
+    external: 'Sensorene sender til en annen MQTT-tjener, som denne datamaskinen leser fra.',
+    tryIt: 'For å prøve det fra en datamaskin med et MQTT-program:',
+  },
+  simulated: {
+    title: 'Ingen sensorer ennå?',
+    says: 'Se på en simulert bod først: fire reoler, oppdiktede bord og oppdiktet vær, et døgn på omtrent halvannet minutt. Den går ved siden av denne med egne data, og ingenting av den blir igjen.',
+    start: 'Prøv den simulerte boden',
+    starting: 'Den simulerte boden bygges: fire døgn av den på noen sekunder.',
+    open: 'Åpne den simulerte boden',
+    runs: 'Den går til du avslutter den, høyst to timer.',
+    stop: 'Avslutt den og fjern det den laget',
+    failed: 'Den simulerte boden sluttet av seg selv. Det siste den sa:',
+  },
+  batch: {
+    title: 'Bordene',
+    says: 'Det som males sammen, er ett parti. Strøkplanen følger overflaten.',
+    there: (names) => `Finnes allerede: ${names}.`,
+  },
+  coat: {
+    title: 'Det første strøket',
+    says: (batch, coat) => `${batch}: ${coat}. Klokken går fra siste bord.`,
+    mixture: (mixture, faces) => `${mixture}; ${faces}.`,
+    done: 'Siste bord var ferdig',
+    record: 'Noter dette strøket',
+    ragsSeen: 'Fillene er tatt hånd om',
+  },
+  verdict: {
+    title: 'Den første vurderingen',
+    says: (batch) => `Dette sier veggen om ${batch} fra nå av. Det endrer seg av seg selv.`,
+    noBatch: 'Det finnes ikke noe parti med et strøk ennå.',
+    noAir:
+      'Ingen sensor forteller hvordan luften er der, så ingenting kan sies ennå. Så snart en har fått sin plass, står vurderingen her.',
+    next: 'Hva som kommer nå',
+    toTheWall: 'Se veggen; den er laget for et brett i boden',
+    toTheBatch: 'Se partiet: når det kan vendes, stables, monteres',
+    toTheRest: 'Sett opp mer: reoler, sensorer, planer, bokser',
+    toTheCard: 'Skriv ut et kort til reolen',
+  },
+};

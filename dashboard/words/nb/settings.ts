@@ -1,0 +1,57 @@
+import type { settings as English } from '../en/settings.ts';
+import { plural } from '../plural.ts';
+
+export const settings: typeof English = {
+  title: 'Innstillinger',
+  says: 'Hva som gjelder, og hvor det kommer fra. Innstillinger endres i filen på selve datamaskinen.',
+  file: (name) => ['Innstillingsfilen er ', name, '.'],
+  noFile: (flag) => [
+    'Det finnes ingen innstillingsfil: alt er slik det er fra starten av, eller ble gitt ved oppstart. En fil oppgis med ',
+    flag,
+    '.',
+  ],
+  reload: (command) => [
+    'Det som gjelder med en gang, leses inn med ',
+    command,
+    '; resten ved neste oppstart.',
+  ],
+  search: 'Ord å lete etter',
+  sections: 'Avsnitt',
+  top: 'Øverst',
+  changed: 'Endret',
+  none: 'Ingen innstilling passer.',
+  count: (number) => plural('nb', number, { one: '# innstilling', other: '# innstillinger' }),
+  value: 'Gjelder',
+  hidden: 'satt, og sies ikke til noen',
+  nothing: 'ingenting',
+  yes: 'ja',
+  no: 'nei',
+  from: {
+    default: 'standard',
+    file: 'fra filen',
+    environment: 'fra miljøet',
+    flag: 'gitt ved oppstart',
+  },
+  inLine: (file, line) => `${file}, linje ${line}`,
+  default: 'Standard',
+  takes: 'Tar imot',
+  kinds: {
+    text: 'tekst',
+    number: 'et tall',
+    'whole-number': 'et helt tall',
+    'yes-or-no': 'true eller false',
+    choice: 'en av',
+    list: 'en liste',
+    table: 'en tabell',
+  },
+  between: (kind, least, most) => `${kind} fra ${least} til ${most}`,
+  atLeast: (kind, least) => `${kind}, minst ${least}`,
+  atMost: (kind, most) => `${kind}, høyst ${most}`,
+  oneOf: (choices) => `en av: ${choices}`,
+  holds: {
+    'at-once': 'En endring gjelder så snart programmet leser filen på nytt.',
+    'next-start': 'En endring gjelder fra neste oppstart.',
+  },
+  waits: 'Filen sier noe annet siden da; det venter på neste oppstart.',
+  lines: 'Til innstillingsfilen',
+};
