@@ -29,11 +29,11 @@ export const brush: typeof English = {
     title: 'Tulevat tunnit',
     byForecast: 'Lähetetyn sääennusteen ja tallennettujen päivien mukaan.',
     carriedOn: 'Jatkettu tallennetuista päivistä: sääennustetta ei ole lähetetty.',
-    from: 'Alkaen',
+    from: 'Klo',
     brush: 'Maalata?',
     air: 'Ilma',
     humidity: 'Kosteus',
-    aboveDew: 'Yli kastepisteen',
+    aboveDew: 'Kastevara',
     rain: 'Sade',
     words: {
       good: 'maalaa',

@@ -39,6 +39,6 @@ export const jobs: typeof English = {
     question: 'Voiko seuraavan kerroksen maalata?',
     test: 'Paina peukalonkynnellä: jälkeä ei saa jäädä. Hiero puhtaalla rätillä: siihen ei saa tarttua väriä.',
     passed: 'Ei jälkeä, ei väriä',
-    failed: 'Jälki tai väriä',
+    failed: 'Jälki tai väri',
   },
 };
