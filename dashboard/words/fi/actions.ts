@@ -53,7 +53,7 @@ export const actions: typeof English = {
     faces: 'Sivut, jos muut kuin suunnitelmassa',
     recorded: (coat) => `Kirjattu: ${coat}. Kello käy.`,
     ragsSeen: 'Rätit on hoidettu',
-    lockUp: (link) => [link, ': rätit muistutetaan, kunnes ne on rastitettu siellä.'],
+    lockUp: (link) => [link, ': räteistä muistutetaan, kunnes ne on rastitettu siellä.'],
     lockUpLink: 'Tämän päivän lukituslista',
     pots: 'Tai: sekoitettuja astioita',
     each: 'Kuhunkin sekoitettiin',

@@ -7,7 +7,7 @@ export const brush: typeof English = {
   where: 'Missä',
   placeOfKind: (place, kind) => `${place}, ${kind}`,
   whichBoards: 'Mitkä laudat',
-  noMatter: 'Samantekevää',
+  noMatter: 'Ei väliä',
   now: 'Nyt',
   words: {
     good: 'Maalaa',

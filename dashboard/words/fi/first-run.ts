@@ -99,7 +99,7 @@ export const firstRun: typeof English = {
   },
   verdict: {
     title: 'Ensimmäinen arvio',
-    says: (batch) => `Näin taulu kertoo tästä lähtien, erä: ${batch}. Se muuttuu itsestään.`,
+    says: (batch) => `Tämän taulu kertoo tästä lähtien erästä ”${batch}”. Se muuttuu itsestään.`,
     noBatch: 'Yhtään erää, jolla on kerros, ei vielä ole.',
     noAir:
       'Mikään anturi ei kerro, millaista ilma siellä on, joten vielä ei voi sanoa mitään. Heti kun sellainen on paikallaan, arvio näkyy tässä.',

@@ -6,7 +6,7 @@ export const lockUp: typeof English = {
   cardWorks: 'Se toimii, kun tämä tietokone ei toimi.',
   noCoatingDay: 'Tänään ei ole maalattu eikä hiottu mitään, sikäli kuin joku on kirjannut.',
   tickProves:
-    'Rasti ei todista mitään: katso, kosketa. Rätit muistutetaan, kunnes ne on rastitettu.',
+    'Rasti ei todista mitään: katso, kosketa. Räteistä muistutetaan, kunnes ne on rastitettu.',
   whoLooks: 'Kuka katsoo',
   seenTo: (moment) => `Hoidettu, ${moment}`,
   seenToBy: (who, moment) => `Hoidettu, ${who}, ${moment}`,
