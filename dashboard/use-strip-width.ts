@@ -25,7 +25,14 @@ export function useStripWidth(strip?: RefObject<HTMLElement | null>): number {
     const turn = () => setWidth(measure());
     turn();
     addEventListener('resize', turn);
-    return () => removeEventListener('resize', turn);
+    // The strip may be given its room only after it was drawn.
+    const drawn = strip?.current ?? null;
+    const watching = drawn === null ? null : new ResizeObserver(turn);
+    if (drawn !== null) watching?.observe(drawn);
+    return () => {
+      removeEventListener('resize', turn);
+      watching?.disconnect();
+    };
   }, []);
   return width;
 }

@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Batch } from '../../daemon/contract/batch.ts';
 import type { Gate, VerdictWord } from '../../daemon/contract/gate.ts';
+import { useOwnName } from '../own-name.ts';
 import { useReader } from '../reader.ts';
 import type { Words } from '../words/words.ts';
 import type { ActionProps } from './action-props.ts';
@@ -39,6 +40,7 @@ const formOf: Readonly<Record<NextAction['kind'], Action | null>> = {
 /** What can be done with a batch; one form opens at a time. */
 export function BatchActions({ batch, nextGate, verdict, onRecorded }: BatchActionsProps) {
   const { actions: words } = useReader().words;
+  const ownName = useOwnName();
   const [open, setOpen] = useState<Action | null>(null);
   const [said, setSaid] = useState<ComponentChildren>('');
   const form = useRef<HTMLDivElement>(null);
@@ -85,7 +87,8 @@ export function BatchActions({ batch, nextGate, verdict, onRecorded }: BatchActi
   return (
     <section class="actions" aria-label={words.label}>
       <div class="action-row">
-        {main !== null && button(main, mainWords(next, words), 'button button-main button-thumb')}
+        {main !== null &&
+          button(main, mainWords(next, words, ownName), 'button button-main button-thumb')}
         {others.map((action) => button(action, words.names[action], 'button'))}
       </div>
       <div class="action-said" role="status">
@@ -114,12 +117,16 @@ export function BatchActions({ batch, nextGate, verdict, onRecorded }: BatchActi
   );
 }
 
-function mainWords(next: NextAction, { next: words, close }: Words['actions']): string {
+function mainWords(
+  next: NextAction,
+  { next: words, close }: Words['actions'],
+  ownName: (name: string) => string,
+): string {
   switch (next.kind) {
     case 'first-coat':
-      return words.first(next.coat);
+      return words.first(ownName(next.coat));
     case 'next-coat':
-      return words.coat(next.coat);
+      return words.coat(ownName(next.coat));
     case 'move':
       return words.move;
     case 'sanded':

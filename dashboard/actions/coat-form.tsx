@@ -7,6 +7,7 @@ import { optionalNumberOf, textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WhenField, whenOf } from '../forms/when-field.tsx';
 import { WriteFrame } from '../forms/write-frame.tsx';
+import { useOwnName } from '../own-name.ts';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { StillThere } from '../trade/still-there.tsx';
@@ -23,6 +24,7 @@ type CoatFormProps = ActionProps & { onMoved: () => void; onClose: () => void };
 export function CoatForm({ batch, onDone, onMoved, onClose }: CoatFormProps) {
   const { api, live } = useShed();
   const { words, figures, locale } = useReader();
+  const ownName = useOwnName();
   const sending = useSending();
   const [recorded, setRecorded] = useState(false);
   const { replied } = useReply(useCallback(() => api.call('listTins', {}), [api]));
@@ -52,7 +54,9 @@ export function CoatForm({ batch, onDone, onMoved, onClose }: CoatFormProps) {
     }));
     if (coat === null) return;
     setRecorded(true);
-    onDone(coat.kind === 'waits' ? words.actions.kept : coatWords.recorded(coat.reply.name));
+    onDone(
+      coat.kind === 'waits' ? words.actions.kept : coatWords.recorded(ownName(coat.reply.name)),
+    );
   }
 
   if (recorded) return <RagsNow onClose={onClose} />;
@@ -71,7 +75,11 @@ export function CoatForm({ batch, onDone, onMoved, onClose }: CoatFormProps) {
         >
           {coats.map((coat, at) => (
             <option key={coat.name} value={String(at)}>
-              {coatWords.ofPlan(figures.number(at + 1), figures.number(coats.length), coat.name)}
+              {coatWords.ofPlan(
+                figures.number(at + 1),
+                figures.number(coats.length),
+                ownName(coat.name),
+              )}
             </option>
           ))}
         </SelectField>

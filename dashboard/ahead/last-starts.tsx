@@ -1,5 +1,6 @@
 import type { LastStartReply, PlanAhead } from '../../daemon/contract/plan-ahead.ts';
 import { listLine } from '../format/lists.ts';
+import { useOwnName } from '../own-name.ts';
 import { useReader } from '../reader.ts';
 import { lastStartLine } from './last-start.ts';
 
@@ -11,6 +12,7 @@ interface LastStartsProps {
 /** By when each coat must be begun to cure before the cold; what has one answer stands together. */
 export function LastStarts({ plan, placeName }: LastStartsProps) {
   const { words, calendar, locale } = useReader();
+  const ownName = useOwnName();
   const { winter } = words.ahead;
   if (plan.lastStarts.length === 0) return <p class="quiet">{winter.noCoat}</p>;
   const nameOf = (batchId: string | null) =>
@@ -22,19 +24,19 @@ export function LastStarts({ plan, placeName }: LastStartsProps) {
           <li key={line} class={`last-start last-start-${starts[0]?.answer}`}>
             <p class="last-start-words">{line}</p>
             <ul class="last-start-coats">
-              {grouped(starts, (start) => winter.coatAt(start.name, placeName(start.placeId))).map(
-                ([what, of]) => (
-                  <li key={what}>
-                    {winter.coatOf(
-                      what,
-                      listLine(
-                        of.map((start) => nameOf(start.batchId)),
-                        locale,
-                      ),
-                    )}
-                  </li>
-                ),
-              )}
+              {grouped(starts, (start) =>
+                winter.coatAt(ownName(start.name), placeName(start.placeId)),
+              ).map(([what, of]) => (
+                <li key={what}>
+                  {winter.coatOf(
+                    what,
+                    listLine(
+                      of.map((start) => nameOf(start.batchId)),
+                      locale,
+                    ),
+                  )}
+                </li>
+              ))}
             </ul>
           </li>
         ),

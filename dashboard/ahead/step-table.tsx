@@ -1,5 +1,6 @@
 import type { PlanAhead, SpreadMoment } from '../../daemon/contract/plan-ahead.ts';
 import { MISSING } from '../format/reader-figures.ts';
+import { useOwnName } from '../own-name.ts';
 import { useReader } from '../reader.ts';
 import { BatchName } from './timeline.tsx';
 
@@ -11,6 +12,7 @@ interface StepTableProps {
 /** The plan as a table, for those who cannot see the strips, and for paper. */
 export function StepTable({ plan, placeName }: StepTableProps) {
   const { words, calendar } = useReader();
+  const ownName = useOwnName();
   const { table } = words.ahead;
   const day = (moment: SpreadMoment['likely']) =>
     moment === null ? MISSING : calendar.date(Date.parse(moment));
@@ -40,7 +42,9 @@ export function StepTable({ plan, placeName }: StepTableProps) {
               </tr>
               {batch.steps.map((step) => (
                 <tr key={`${step.kind} ${step.coat}`}>
-                  <th scope="row">{step.kind === 'mount' ? words.ahead.putUp : step.name}</th>
+                  <th scope="row">
+                    {step.kind === 'mount' ? words.ahead.putUp : ownName(step.name)}
+                  </th>
                   <td class="wide-only">{placeName(step.placeId)}</td>
                   <td>{day(step.begins.likely)}</td>
                   <td>{day(step.begins.early)}</td>

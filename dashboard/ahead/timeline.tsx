@@ -1,4 +1,5 @@
 import type { AheadBatch, PlanAhead } from '../../daemon/contract/plan-ahead.ts';
+import { useOwnName } from '../own-name.ts';
 import { useReader } from '../reader.ts';
 import { batchAddress } from '../router.ts';
 import { useStripWidth } from '../use-strip-width.ts';
@@ -20,6 +21,7 @@ interface TimelineProps {
 /** Each batch as a board along the days: a soft band where a job may fall, a kerf where it likely does. */
 export function Timeline({ plan, placeName }: TimelineProps) {
   const { words, calendar } = useReader();
+  const ownName = useOwnName();
   const { ahead } = words;
   const widthPx = useStripWidth();
   const scale = timelineScale(plan.batches, Date.parse(plan.now));
@@ -38,7 +40,7 @@ export function Timeline({ plan, placeName }: TimelineProps) {
       {plan.batches.map((batch) => {
         const steps = batch.steps.flatMap((step) => {
           const drawn = drawnStep(step.begins, scale);
-          const text = step.kind === 'mount' ? ahead.putUp : step.name;
+          const text = step.kind === 'mount' ? ahead.putUp : ownName(step.name);
           return drawn === null ? [] : [{ step, drawn, text, at: drawn.mark }];
         });
         const lines = linesOf(steps, widthPx);

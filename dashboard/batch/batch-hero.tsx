@@ -7,6 +7,7 @@ import { jobsInOrder } from '../format/jobs-in-order.ts';
 import { facesLine } from '../format/lists.ts';
 import { expectedAt } from '../format/time-left.ts';
 import { PlankWord } from '../lettering/plank-word.tsx';
+import { useOwnName } from '../own-name.ts';
 import { PaintersMoment } from '../painters-moment.tsx';
 import { useReader } from '../reader.ts';
 import { Said } from '../said.tsx';
@@ -108,6 +109,7 @@ function WhatHolds({ gate }: { gate: GateVerdict }) {
 /** Which coat on which side, the last board when, and how far it is. */
 export function CoatFacts({ batch, coat }: { batch: Batch; coat: Coat }) {
   const { words, figures, locale } = useReader();
+  const ownName = useOwnName();
   const { hero } = words.batch;
   return (
     <div class="coat-facts">
@@ -115,7 +117,7 @@ export function CoatFacts({ batch, coat }: { batch: Batch; coat: Coat }) {
         {hero.coat(
           figures.number(coat.coat + 1),
           figures.number(batch.plan.coats.length),
-          coat.name,
+          ownName(coat.name),
           words.stages[coat.stage],
         )}{' '}
         {hero.faces(facesLine(coat.faces, words.things, locale))}{' '}

@@ -3,6 +3,7 @@ import type { Batch } from '../../daemon/contract/batch.ts';
 import { ChartBlock } from '../chart/chart-block.tsx';
 import type { CurveSource } from '../chart/use-curves.ts';
 import { Choice } from '../forms/choice.tsx';
+import { useOwnName } from '../own-name.ts';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 
@@ -10,6 +11,7 @@ import { useShed } from '../shed-context.ts';
 export function ChartPanel({ batch }: { batch: Batch }) {
   const { api } = useShed();
   const { chart } = useReader().words;
+  const ownName = useOwnName();
   const last = batch.coats[batch.coats.length - 1]?.id ?? '';
   const [chosen, setChosen] = useState<string | null>(null);
   const coatId = chosen ?? last;
@@ -30,12 +32,17 @@ export function ChartPanel({ batch }: { batch: Batch }) {
         <Choice
           legend={chart.batch.which}
           name="chart-coat"
-          options={batch.coats.map((one) => ({ value: one.id, words: one.name }))}
+          options={batch.coats.map((one) => ({ value: one.id, words: ownName(one.name) }))}
           value={coatId}
           onChange={setChosen}
         />
       )}
-      <ChartBlock title={`${batch.name}, ${coat.name}`} source={source} coat={coat} news={coat} />
+      <ChartBlock
+        title={`${batch.name}, ${ownName(coat.name)}`}
+        source={source}
+        coat={coat}
+        news={coat}
+      />
     </section>
   );
 }

@@ -7,6 +7,7 @@ import type { Figures } from '../format/reader-figures.ts';
 import { ProblemNote } from '../forms/problem-note.tsx';
 import { useSending } from '../forms/use-sending.ts';
 import { mayTry } from '../forms/write-frame.tsx';
+import { useOwnName } from '../own-name.ts';
 import { PaintersMoment } from '../painters-moment.tsx';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
@@ -35,6 +36,7 @@ export function CoatList({ batch, onChanged }: CoatListProps) {
 
 function CoatEntry({ coat, batch, onChanged }: CoatListProps & { coat: Coat }) {
   const { words, figures, locale } = useReader();
+  const ownName = useOwnName();
   const { coats } = words.batch;
   const paint = [
     mixtureLine(coat.mixture, words.things),
@@ -50,7 +52,7 @@ function CoatEntry({ coat, batch, onChanged }: CoatListProps & { coat: Coat }) {
         {coats.name(
           figures.number(coat.coat + 1),
           figures.number(batch.plan.coats.length),
-          coat.name,
+          ownName(coat.name),
         )}
       </h3>
       <p>{plainList(paint, locale)}</p>

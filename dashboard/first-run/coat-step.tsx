@@ -5,6 +5,7 @@ import { facesLine, mixtureLine } from '../format/lists.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WhenField, whenOf } from '../forms/when-field.tsx';
 import { WriteFrame } from '../forms/write-frame.tsx';
+import { useOwnName } from '../own-name.ts';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
@@ -52,6 +53,7 @@ function CoatForm({ batchId, onRecorded }: { batchId: string; onRecorded: () => 
 function KnownCoat({ batch, onRecorded }: { batch: Batch; onRecorded: () => void }) {
   const { api, live } = useShed();
   const { words, locale } = useReader();
+  const ownName = useOwnName();
   const said = words.firstRun.coat;
   const sending = useSending();
   const planned = batch.plan.coats[0];
@@ -68,7 +70,7 @@ function KnownCoat({ batch, onRecorded }: { batch: Batch; onRecorded: () => void
     <>
       {planned !== undefined && (
         <>
-          <p class="first-run-heard">{said.says(batch.name, planned.name)}</p>
+          <p class="first-run-heard">{said.says(batch.name, ownName(planned.name))}</p>
           <p>
             {said.mixture(
               mixtureLine(planned.mixture, words.things),

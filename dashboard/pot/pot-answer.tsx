@@ -1,4 +1,5 @@
 import type { MixtureReply } from '../../daemon/contract/mixture.ts';
+import { useOwnName } from '../own-name.ts';
 import { useReader } from '../reader.ts';
 import { printAddress } from '../router.ts';
 import { Said, SaidAll } from '../said.tsx';
@@ -7,6 +8,7 @@ import { type PotQuery, sheetQuery } from './pot-query.ts';
 /** What goes into the pot: the marks on the stick first, then volumes and masses, then the rest. */
 export function PotAnswer({ query, reply }: { query: PotQuery; reply: MixtureReply }) {
   const { words, figures } = useReader();
+  const ownName = useOwnName();
   const { pot: said } = words;
   const volume = figures.volume(reply.totalL);
   const area = figures.asSet('areaM2', reply.areaM2, 1);
@@ -15,7 +17,7 @@ export function PotAnswer({ query, reply }: { query: PotQuery; reply: MixtureRep
       <h2 id="pot-title">
         {reply.coatName === null
           ? said.forArea(volume, area)
-          : said.forCoat(reply.coatName, volume, area)}
+          : said.forCoat(ownName(reply.coatName), volume, area)}
       </h2>
       {reply.pot === null ? (
         <p>{said.sayWidth}</p>

@@ -1,5 +1,6 @@
 import { useCallback } from 'preact/hooks';
 import { ProblemNote } from '../forms/problem-note.tsx';
+import { useOwnName } from '../own-name.ts';
 import { queryOfSheet } from '../pot/pot-query.ts';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
@@ -14,6 +15,7 @@ const labelMm = { width: 100, height: 70 } as const;
 export function PotLabel({ given }: { given: URLSearchParams }) {
   const { api, live } = useShed();
   const { words, figures, calendar } = useReader();
+  const ownName = useOwnName();
   const { print, things } = words;
   const { label } = print;
   const phone = usePhoneAddress();
@@ -45,7 +47,7 @@ export function PotLabel({ given }: { given: URLSearchParams }) {
       {batchId !== null && <PhoneAddress {...phone} />}
       <section class="label" aria-label={label.label}>
         <div class="label-words">
-          <p class="label-name">{coatName ?? print.mixture}</p>
+          <p class="label-name">{coatName === null ? print.mixture : ownName(coatName)}</p>
           <p>{batch?.name ?? label.forBoards}</p>
           <ul>
             {amounts.map((amount) => (

@@ -1,6 +1,7 @@
 import { useCallback } from 'preact/hooks';
 import { plainList } from '../format/lists.ts';
 import { ProblemNote } from '../forms/problem-note.tsx';
+import { useOwnName } from '../own-name.ts';
 import { queryOfSheet } from '../pot/pot-query.ts';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
@@ -12,6 +13,7 @@ import { checkLineMm, longestStripMm, stripMarks, wordsAtMm } from './strip-mark
 export function StickStrip({ given }: { given: URLSearchParams }) {
   const { api } = useShed();
   const { words, figures, locale, units } = useReader();
+  const ownName = useOwnName();
   const { print, things } = words;
   const { strip } = print;
   const asked = given.toString();
@@ -65,7 +67,7 @@ export function StickStrip({ given }: { given: URLSearchParams }) {
         >
           <rect x="0.1" y="0.1" width={widthMm - 0.2} height={heightMm - 0.2} class="strip-cut" />
           <text x="1.5" y="5" class="strip-words">
-            {coatName ?? print.mixture}
+            {coatName === null ? print.mixture : ownName(coatName)}
           </text>
           {marks.map((mark) => (
             <g key={mark.words}>

@@ -1,9 +1,10 @@
 import type { SiteRecord } from '../../daemon/contract/record.ts';
+import { builtInName } from '../../daemon/wording/built-in-name.ts';
 import { plainList } from '../format/lists.ts';
 import { reading } from '../format/reading.ts';
 import type { Reader } from '../reader.ts';
 
-type By = Pick<Reader, 'words' | 'figures' | 'units' | 'locale'>;
+type By = Pick<Reader, 'words' | 'figures' | 'units' | 'locale' | 'say'>;
 
 /** What was recorded, as one line in the reader’s words; empty where the kind says it all. */
 export function recordLine(record: SiteRecord, by: By): string {
@@ -19,7 +20,7 @@ export function recordLine(record: SiteRecord, by: By): string {
         record.colour,
         record.tin,
       ].filter((fact) => fact !== null);
-      return said.coat(record.coatName ?? '', plainList(facts, locale));
+      return said.coat(by.say(builtInName(record.coatName ?? '')), plainList(facts, locale));
     }
     case 'test': {
       if (record.gate === null) return '';

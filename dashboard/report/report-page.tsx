@@ -6,6 +6,7 @@ import { facesLine, mixtureLine, withinSentence } from '../format/lists.ts';
 import { timberLine } from '../format/timber.ts';
 import type { Measure } from '../format/units.ts';
 import { ProblemNote } from '../forms/problem-note.tsx';
+import { useOwnName } from '../own-name.ts';
 import { useReader } from '../reader.ts';
 import { batchAddress } from '../router.ts';
 import { useShed } from '../shed-context.ts';
@@ -15,6 +16,7 @@ import { useReply } from '../use-reply.ts';
 export function ReportPage({ id }: { id: string }) {
   const { api } = useShed();
   const reader = useReader();
+  const ownName = useOwnName();
   const { words, figures, calendar, locale } = reader;
   const { report: said, things } = words;
   const { replied } = useReply(
@@ -45,7 +47,7 @@ export function ReportPage({ id }: { id: string }) {
           figures.sizes('lengthMm', lengthMm, widthMm, thicknessMm),
           things.species[batch.species],
           withinSentence(things.surfaces[batch.surface], locale),
-          batch.plan.name,
+          ownName(batch.plan.name),
         )}
       </p>
       {timber !== '' && <p class="quiet">{timber}</p>}
@@ -61,7 +63,7 @@ export function ReportPage({ id }: { id: string }) {
         const air = report.coats.find((one) => one.coatId === coat.id);
         return (
           <section key={coat.id} class="report-coat" aria-labelledby={`coat-${coat.id}`}>
-            <h2 id={`coat-${coat.id}`}>{coat.name}</h2>
+            <h2 id={`coat-${coat.id}`}>{ownName(coat.name)}</h2>
             <p>
               {said.finished(
                 day(coat.finishedAt),

@@ -9,6 +9,7 @@ import { SelectField, TextField } from '../forms/field.tsx';
 import { numberOf, textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
+import { useOwnName } from '../own-name.ts';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
@@ -49,6 +50,7 @@ type NewBatchProps = BatchFormProps & { last: BatchSummary | null; trade: Trade 
 function NewBatchForm({ places, plans, last, trade, placeId, isBrief, onStarted }: NewBatchProps) {
   const { api, live } = useShed();
   const { words } = useReader();
+  const ownName = useOwnName();
   const said = words.setup.batch;
   const sending = useSending();
   const [surface, setSurface] = useState<Surface>(last?.surface ?? 'sawn');
@@ -114,7 +116,7 @@ function NewBatchForm({ places, plans, last, trade, placeId, isBrief, onStarted 
           <option value="">{said.usualPlan}</option>
           {forSurface.map((plan) => (
             <option key={plan.id} value={plan.id} selected={plan.id === last?.planId}>
-              {plan.name}
+              {ownName(plan.name)}
             </option>
           ))}
         </SelectField>

@@ -2,12 +2,14 @@ import { useState } from 'preact/hooks';
 import type { Plan } from '../../daemon/contract/plan.ts';
 import { facesLine, mixtureLine, plainList, withinSentence } from '../format/lists.ts';
 import { closesOnEscape } from '../forms/escape.ts';
+import { useOwnName } from '../own-name.ts';
 import { type Reader, useReader } from '../reader.ts';
 import { PlanEditor } from './plan-editor.tsx';
 
 /** The coating plans with their mixtures; each can be changed, as a new version. */
 export function PlanList({ plans, onChanged }: { plans: readonly Plan[]; onChanged: () => void }) {
   const reader = useReader();
+  const ownName = useOwnName();
   const { words, figures, locale } = reader;
   const said = words.setup.plans;
   const [editing, setEditing] = useState<string | null>(null);
@@ -24,7 +26,7 @@ export function PlanList({ plans, onChanged }: { plans: readonly Plan[]; onChang
           }
         >
           <h3>
-            {plan.name}
+            {ownName(plan.name)}
             <small>
               {plainList(
                 [
@@ -40,7 +42,7 @@ export function PlanList({ plans, onChanged }: { plans: readonly Plan[]; onChang
             {plan.coats.map((coat, at) => (
               <li key={coat.name} class="plan-coat">
                 {said.coat(
-                  <strong>{coat.name}</strong>,
+                  <strong>{ownName(coat.name)}</strong>,
                   mixtureLine(coat.mixture, words.things),
                   facesLine(coat.faces, words.things, locale),
                   rateLine(coat.spreadingM2PerL, plan.learned[at], reader),

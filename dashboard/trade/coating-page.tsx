@@ -12,6 +12,7 @@ import { optionalNumberOf, textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
 import { withPendingTicks } from '../offline/pending-ticks.ts';
+import { useOwnName } from '../own-name.ts';
 import { PaintersMoment } from '../painters-moment.tsx';
 import { useReader } from '../reader.ts';
 import { batchAddress } from '../router.ts';
@@ -81,6 +82,7 @@ interface BeginProps {
 function Begin({ batch, tins, onBegun }: BeginProps) {
   const { live } = useShed();
   const { words, figures } = useReader();
+  const ownName = useOwnName();
   const { coating, coat } = { ...words.trade, ...words.actions };
   const sending = useSending();
   const on = new Set(batch.coats.map(({ coat }) => coat));
@@ -106,7 +108,7 @@ function Begin({ batch, tins, onBegun }: BeginProps) {
         {coat.ofPlan(
           figures.number(index + 1),
           figures.number(batch.plan.coats.length),
-          planned.name,
+          ownName(planned.name),
         )}
       </h2>
       <p>{mixtureLine(planned.mixture, words.things)}</p>
@@ -143,6 +145,7 @@ interface StepsProps {
 function Steps({ batch, coating, onChanged }: StepsProps) {
   const { live, outbox } = useShed();
   const { words, locale, say } = useReader();
+  const ownName = useOwnName();
   const { coating: said, coat } = { ...words.trade, ...words.actions };
   const sending = useSending();
   const [asked, setAsked] = useState(false);
@@ -175,7 +178,7 @@ function Steps({ batch, coating, onChanged }: StepsProps) {
   const open = steps.filter((step) => step.at === null);
   return (
     <section aria-labelledby="steps-title">
-      <h2 id="steps-title">{coating.name}</h2>
+      <h2 id="steps-title">{ownName(coating.name)}</h2>
       <p class="quiet">{said.begun(<PaintersMoment at={Date.parse(coating.begunAt)} />)}</p>
       <WriteFrame
         problem={sending.problem}
