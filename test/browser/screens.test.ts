@@ -58,7 +58,7 @@ needs('chromium')('every page, photographed', () => {
         kept.since = performance.now();
         return false;
       }
-      return performance.now() - (kept.since ?? 0) > 250;
+      return performance.now() - (kept.since ?? 0) > 100;
     });
   }
 
