@@ -146,8 +146,5 @@ function factsOf(batch: Batch, place: string | null, reader: Reader): string {
     batch.closed ? facts.closed : null,
     batch.recomputing ? facts.recomputing : null,
   ];
-  return plainList(
-    parts.filter((part) => part !== null),
-    locale,
-  );
+  return plainList(parts.filter((part) => part !== null));
 }

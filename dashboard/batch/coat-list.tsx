@@ -55,7 +55,7 @@ function CoatEntry({ coat, batch, onChanged }: CoatListProps & { coat: Coat }) {
           ownName(coat.name),
         )}
       </h3>
-      <p>{plainList(paint, locale)}</p>
+      <p>{plainList(paint)}</p>
       <dl class="figures">
         <Figure
           name={coats.lastBoard}

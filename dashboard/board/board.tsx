@@ -61,14 +61,10 @@ const GAP_PX = 12;
 
 /** The jobs under their kerfs, on as many lines as their names need. */
 function KerfNames({ scale }: { scale: BoardScale }) {
-  const { words, locale } = useReader();
+  const { words } = useReader();
   const strip = useRef<HTMLDivElement>(null);
   const widthPx = useStripWidth(strip);
-  const nameOf = (gates: readonly Gate[]) =>
-    plainList(
-      gates.map((gate) => words.jobs[gate].noun),
-      locale,
-    );
+  const nameOf = (gates: readonly Gate[]) => plainList(gates.map((gate) => words.jobs[gate].noun));
   const names = kerfNames(
     scale.kerfs,
     (gates) => (nameOf(gates).length * LETTER_PX + GAP_PX) / widthPx,

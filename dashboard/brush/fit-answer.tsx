@@ -69,7 +69,7 @@ export function FitAnswer({ fit }: { fit: FitToBrush }) {
 const shownHours = 24;
 
 function HoursAhead({ fit }: { fit: FitToBrush }) {
-  const { words, calendar, figures, locale } = useReader();
+  const { words, calendar, figures } = useReader();
   const { hours } = words.brush;
   const against: Readonly<Record<string, string>> = hours.against;
   const knowsRain = fit.hours.some(({ rainMm }) => rainMm !== null && rainMm > 0);
@@ -94,10 +94,7 @@ function HoursAhead({ fit }: { fit: FitToBrush }) {
               <th scope="row">{calendar.clock(Date.parse(hour.at))}</th>
               <td>
                 <span class={`hour-mark ${fitSigns[hour.word]}`}>{hours.words[hour.word]}</span>{' '}
-                {plainList(
-                  hour.because.map((code) => against[code] ?? code),
-                  locale,
-                )}
+                {plainList(hour.because.map((code) => against[code] ?? code))}
               </td>
               <td>{figures.temperature(hour.tempC)}</td>
               <td>{figures.humidity(hour.rhPercent)}</td>

@@ -30,9 +30,12 @@ export function listLine(items: readonly string[], locale: string): string {
   return new Intl.ListFormat(locale, { type: 'conjunction' }).format(items);
 }
 
-/** “one, two, three”: parts that stand side by side, with no “and” where the language leaves it out. */
-export function plainList(items: readonly string[], locale: string): string {
-  return new Intl.ListFormat(locale, { type: 'unit', style: 'short' }).format(items);
+/**
+ * “one, two, three”: facts that stand side by side. Intl puts an “and” between them in German, and all
+ * our languages have the comma.
+ */
+export function plainList(items: readonly string[]): string {
+  return items.join(', ');
 }
 
 /**

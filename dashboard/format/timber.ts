@@ -5,14 +5,11 @@ import { plainList } from './lists.ts';
 
 /**
  * What was said of the timber, a few words a part; empty where nothing was.
- *
- * @param locale - BCP 47 tag whose way of joining a list is used
  */
 export function timberLine(
   { stateBefore, storedHow, support, knots, deliveredAt }: Batch['timber'],
   calendar: Calendar,
   { timber }: Words['trade'],
-  locale: string,
 ): string {
   const parts = [
     stateBefore && timber.before[stateBefore],
@@ -21,5 +18,5 @@ export function timberLine(
     support && timber.support[support],
     knots && timber.knots[knots],
   ].filter((part) => part !== null);
-  return plainList(parts, locale);
+  return plainList(parts);
 }

@@ -90,7 +90,7 @@ export function ShoppingPanel() {
 }
 
 function Bought({ list }: { list: ShoppingList }) {
-  const { words, figures, locale } = useReader();
+  const { words, figures } = useReader();
   const { shopping } = words.pot;
   if (list.lines.length === 0) return <p>{shopping.nothing}</p>;
   return (
@@ -115,7 +115,6 @@ function Bought({ list }: { list: ShoppingList }) {
                       line.tins.map(({ sizeL, count }) =>
                         shopping.tins(figures.number(count), figures.tin(sizeL)),
                       ),
-                      locale,
                     )}
               </td>
             </tr>

@@ -12,7 +12,7 @@ import { checkLineMm, longestStripMm, stripMarks, wordsAtMm } from './strip-mark
 /** A strip for the stirring stick with a mark for each part, at true size. */
 export function StickStrip({ given }: { given: URLSearchParams }) {
   const { api } = useShed();
-  const { words, figures, locale, units } = useReader();
+  const { words, figures, units } = useReader();
   const ownName = useOwnName();
   const { print, things } = words;
   const { strip } = print;
@@ -58,10 +58,7 @@ export function StickStrip({ given }: { given: URLSearchParams }) {
           viewBox={`0 0 ${widthMm} ${heightMm}`}
           role="img"
           aria-label={strip.spoken(
-            plainList(
-              marks.map((mark) => mark.words),
-              locale,
-            ),
+            plainList(marks.map((mark) => mark.words)),
             figures.unit('lengthCm'),
           )}
         >

@@ -4,11 +4,11 @@ import { plainList } from '../format/lists.ts';
 import { reading } from '../format/reading.ts';
 import type { Reader } from '../reader.ts';
 
-type By = Pick<Reader, 'words' | 'figures' | 'units' | 'locale' | 'say'>;
+type By = Pick<Reader, 'words' | 'figures' | 'units' | 'say'>;
 
 /** What was recorded, as one line in the reader’s words; empty where the kind says it all. */
 export function recordLine(record: SiteRecord, by: By): string {
-  const { words, figures, locale } = by;
+  const { words, figures } = by;
   const { records: said, jobs, things } = words;
   const boards = record.boards === null ? '' : things.boards(record.boards);
   switch (record.kind) {
@@ -20,7 +20,7 @@ export function recordLine(record: SiteRecord, by: By): string {
         record.colour,
         record.tin,
       ].filter((fact) => fact !== null);
-      return said.coat(by.say(builtInName(record.coatName ?? '')), plainList(facts, locale));
+      return said.coat(by.say(builtInName(record.coatName ?? '')), plainList(facts));
     }
     case 'test': {
       if (record.gate === null) return '';

@@ -35,7 +35,7 @@ export function ReportPage({ id }: { id: string }) {
   const { batch } = report;
   const { lengthMm, widthMm, thicknessMm } = batch.boards;
   const place = (placeId: string) => report.placeNames[placeId] ?? said.anotherPlace;
-  const timber = timberLine(batch.timber, calendar, words.trade, locale);
+  const timber = timberLine(batch.timber, calendar, words.trade);
   const day = (moment: string) => calendar.exact(Date.parse(moment));
   return (
     <main class="page report">

@@ -28,14 +28,11 @@ export function PlanList({ plans, onChanged }: { plans: readonly Plan[]; onChang
           <h3>
             {ownName(plan.name)}
             <small>
-              {plainList(
-                [
-                  withinSentence(words.things.surfaces[plan.surface], locale),
-                  ...(plan.isDefault ? [said.usual] : []),
-                  ...(plan.version > 1 ? [said.version(figures.number(plan.version))] : []),
-                ],
-                locale,
-              )}
+              {plainList([
+                withinSentence(words.things.surfaces[plan.surface], locale),
+                ...(plan.isDefault ? [said.usual] : []),
+                ...(plan.version > 1 ? [said.version(figures.number(plan.version))] : []),
+              ])}
             </small>
           </h3>
           <ol>

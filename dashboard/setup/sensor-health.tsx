@@ -14,7 +14,7 @@ interface SensorHealthProps {
 /** Every sensor on one look: when it was last heard, its battery, what is wrong. Ill ones come first. */
 export function SensorHealth({ sensors, places }: SensorHealthProps) {
   const { live } = useShed();
-  const { words, figures, locale, say } = useReader();
+  const { words, figures, say } = useReader();
   const said = words.setup.health;
   if (sensors.length === 0) return null;
   const now = live.now.value;
@@ -56,10 +56,7 @@ export function SensorHealth({ sensors, places }: SensorHealthProps) {
                 <td data-label={said.faults}>
                   {sensor.faults.length === 0
                     ? said.nothing
-                    : plainList(
-                        sensor.faults.map(({ nameSaid }) => say(nameSaid)),
-                        locale,
-                      )}
+                    : plainList(sensor.faults.map(({ nameSaid }) => say(nameSaid)))}
                 </td>
               </tr>
             );

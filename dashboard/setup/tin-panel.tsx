@@ -33,7 +33,7 @@ export function TinPanel() {
 
 function TinEntry({ tin, onChanged }: { tin: Tin; onChanged: () => void }) {
   const { api } = useShed();
-  const { words, figures, calendar, locale } = useReader();
+  const { words, figures, calendar } = useReader();
   const said = words.setup.tins;
   const sending = useSending();
   const facts = [
@@ -56,12 +56,7 @@ function TinEntry({ tin, onChanged }: { tin: Tin; onChanged: () => void }) {
   return (
     <li class="plan">
       <h3>{tin.name}</h3>
-      <p>
-        {plainList(
-          facts.filter((fact) => fact !== null),
-          locale,
-        )}
-      </p>
+      <p>{plainList(facts.filter((fact) => fact !== null))}</p>
       {tin.doubts.map((doubt) => (
         <p key={doubt.code} class="caution">
           <Said sentence={doubt} />

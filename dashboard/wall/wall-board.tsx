@@ -57,7 +57,7 @@ export function WallBoard({ row, now, fresh, wrong }: WallBoardProps) {
 
 /** “South gable: coat 1 of 3, tack-free”. */
 function BatchLine({ batch }: { batch: NonNullable<WallRow['batch']> }) {
-  const { words, locale } = useReader();
+  const { words } = useReader();
   const { wall, stages } = words;
   const coat =
     batch.coat === null
@@ -67,7 +67,7 @@ function BatchLine({ batch }: { batch: NonNullable<WallRow['batch']> }) {
   return (
     <>
       <a href={batchAddress(batch.id)}>{batch.name}</a>{' '}
-      <span class="wall-coat">{plainList(said, locale)}</span>
+      <span class="wall-coat">{plainList(said)}</span>
     </>
   );
 }

@@ -52,7 +52,7 @@ needs('chromium')('every page, photographed', () => {
     await page.waitForFunction(() => {
       const main = document.querySelector('main');
       const kept = window as unknown as { seen?: string; since?: number };
-      const text = main?.innerText ?? '';
+      const text = main?.textContent ?? '';
       if (text === '' || main?.getAttribute('aria-busy') === 'true' || text !== kept.seen) {
         kept.seen = text;
         kept.since = performance.now();
