@@ -4,11 +4,12 @@ import { de } from './de.ts';
 import { en } from './en.ts';
 import { fi } from './fi.ts';
 import { metricSpeaker } from './metric-speaker.ts';
+import { nb } from './nb.ts';
 import { say, type Wording } from './sentence.ts';
 import { sv } from './sv.ts';
 
 /** The languages that every sentence is written in. */
-const wordings: Partial<Record<Language, Wording>> = { en, de, sv, fi };
+const wordings: Partial<Record<Language, Wording>> = { en, de, sv, nb, fi };
 
 /** Says a sentence in one language, with figures and times as its people write them. */
 export type Voice = (sentence: Pick<Sentence, 'code' | 'values'> & { text?: string }) => string;

@@ -26,6 +26,11 @@ const catalogues: Readonly<Partial<Record<Language, Parts>>> & { readonly en: Pa
     rest: async () => (await import('./sv/rest.ts')).rest,
     wording: async () => (await import('../../daemon/wording/sv.ts')).sv,
   },
+  nb: {
+    first: async () => (await import('./nb/first.ts')).first,
+    rest: async () => (await import('./nb/rest.ts')).rest,
+    wording: async () => (await import('../../daemon/wording/nb.ts')).nb,
+  },
   fi: {
     first: async () => (await import('./fi/first.ts')).first,
     rest: async () => (await import('./fi/rest.ts')).rest,
