@@ -1,6 +1,8 @@
 import type { batch as English } from '../en/batch.ts';
 import { plural } from '../plural.ts';
 
+const capitalised = (words: string) => words.charAt(0).toLocaleUpperCase('nb') + words.slice(1);
+
 const boards = (count: number) => plural('nb', count, { one: '# bord', other: '# bord' });
 
 export const batch: typeof English = {
@@ -17,7 +19,7 @@ export const batch: typeof English = {
   },
   hero: {
     notSure: 'Vet ikke lenger',
-    spoken: (sign, job) => `${sign}, det gjelder ${job}`,
+    spoken: (sign, job) => `${capitalised(job)}: ${sign.toLocaleLowerCase('nb')}`,
     coat: (number, all, coat, stage) => `Strøk ${number} av ${all}, ${coat}: ${stage}.`,
     faces: (faces) => `På ${faces}.`,
     lastBoard: (moment) => ['Siste bord: ', moment, '.'],

@@ -10,7 +10,7 @@ export const things: typeof English = {
     larch: 'lerk',
     other: 'annet treslag',
   },
-  surfaces: { sawn: 'Saget', planed: 'Høvlet' },
+  surfaces: { sawn: 'Skåret', planed: 'Høvlet' },
   faces: { face: 'forside', back: 'bakside', edges: 'kanter', ends: 'ender' },
   airflows: { good: 'god', poor: 'dårlig', 'cannot-tell': 'vet ikke' },
   remarks: {

@@ -1,13 +1,15 @@
 import type { wall as English } from '../en/wall.ts';
 import { plural } from '../plural.ts';
 
+const capitalised = (words: string) => words.charAt(0).toLocaleUpperCase('nb') + words.slice(1);
+
 export const wall: typeof English = {
   title: 'Veggen',
   noBatch: 'her ligger det ikke noe parti',
   coatsPlanned: (coats) =>
     plural('nb', coats, { one: '# strøk planlagt', other: '# strøk planlagt' }),
   coatOf: (coat, coats) => `strøk ${coat} av ${coats}`,
-  spoken: (sign, job) => `${sign}, det gjelder ${job}`,
+  spoken: (sign, job) => `${capitalised(job)}: ${sign.toLocaleLowerCase('nb')}`,
   spokenOld: (verdict) => `Gjelder kanskje ikke lenger: ${verdict}`,
   notSure: 'Vet ikke lenger',
   air: (word) => `Luft: ${word}`,
