@@ -1,8 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { PinDialog } from './access/pin-dialog.tsx';
 import { AwayBanner } from './away-banner.tsx';
 import { focusHeading } from './focus.ts';
-import { later } from './later.tsx';
+import { later, laterPart } from './later.tsx';
 import { WaitingBar } from './offline/waiting-bar.tsx';
 import { PageFoot } from './page-foot.tsx';
 import { PageHead } from './page-head.tsx';
@@ -38,11 +37,14 @@ const SeasonPage = later(async () => (await import('./report/season-page.tsx')).
 const TopicsPage = later(async () => (await import('./topics/topics-page.tsx')).TopicsPage);
 const PrintPage = later(async () => (await import('./print/print-page.tsx')).PrintPage);
 
+const PinDialog = laterPart(async () => (await import('./access/pin-dialog.tsx')).PinDialog);
+
 /** The whole app: head, the page that the address names, foot. */
 export function App() {
   const named = usePage();
+  const { live, prompt } = useShed();
   // Where looking needs a log-in there is nothing else to show.
-  const page: Page = useShed().live.isLocked.value ? { kind: 'access' } : named;
+  const page: Page = live.isLocked.value ? { kind: 'access' } : named;
   const { frame } = useReader().words;
   useHeadingFocus(pageKey(page));
   return (
@@ -55,7 +57,7 @@ export function App() {
       <PageHead page={page} />
       <Shown page={page} />
       {page.kind !== 'wall' && <PageFoot />}
-      <PinDialog />
+      {prompt.asked.value && <PinDialog />}
     </div>
   );
 }

@@ -6,31 +6,48 @@ import { useShed } from './shed-context.ts';
 type Loading<P> = () => Promise<ComponentType<P>>;
 
 /**
- * A page whose script and words are fetched when it is first opened: the wall of a slow tablet does
- * not wait for them.
+ * A page whose script, style and words are fetched when it is first opened: the wall of a slow tablet
+ * does not wait for them.
  */
 export function later<P extends object>(load: Loading<P>): ComponentType<P> {
-  let loaded: ComponentType<P> | null = null;
+  const useLoaded = loading(load);
   return function Later(given: P) {
-    const [Page, setPage] = useState(() => loaded);
-    const [isAway, setAway] = useState(false);
-    const { readerChoice } = useShed();
+    const { Part, isAway } = useLoaded();
     const { words } = useReader();
-    useEffect(() => {
-      if (loaded !== null) return;
-      Promise.all([load(), readerChoice.fetchRest()]).then(
-        ([page]) => {
-          loaded = page;
-          setPage(() => page);
-        },
-        () => setAway(true),
-      );
-    }, [readerChoice]);
-    if (Page !== null) return <Page {...given} />;
+    if (Part !== null) return <Part {...given} />;
     return (
       <main class="page" aria-busy={!isAway}>
         {isAway && <p>{words.frame.notFetched}</p>}
       </main>
     );
+  };
+}
+
+/** Likewise what is no page of its own: nothing stands in its place until it is here. */
+export function laterPart<P extends object>(load: Loading<P>): ComponentType<P> {
+  const useLoaded = loading(load);
+  return function LaterPart(given: P) {
+    const { Part } = useLoaded();
+    return Part === null ? null : <Part {...given} />;
+  };
+}
+
+function loading<P>(load: Loading<P>) {
+  let loaded: ComponentType<P> | null = null;
+  return function useLoaded(): { Part: ComponentType<P> | null; isAway: boolean } {
+    const [Part, setPart] = useState(() => loaded);
+    const [isAway, setAway] = useState(false);
+    const { readerChoice } = useShed();
+    useEffect(() => {
+      if (loaded !== null) return;
+      Promise.all([load(), import('./page-styles.ts'), readerChoice.fetchRest()]).then(
+        ([part]) => {
+          loaded = part;
+          setPart(() => part);
+        },
+        () => setAway(true),
+      );
+    }, [readerChoice]);
+    return { Part, isAway };
   };
 }

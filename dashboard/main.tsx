@@ -3,36 +3,17 @@ import { createPinPrompt } from './access/pin-prompt.ts';
 import { createApi, type Given } from './api.ts';
 import { App } from './app.tsx';
 import { createDeviceChoice } from './device-choice.ts';
+import { keptChoice, ownStorage } from './kept-choice.ts';
 import { createLive } from './live.ts';
 import { keptEntries, keptReplies } from './offline/kept-store.ts';
 import { createOutbox } from './offline/outbox.ts';
 import { registerWorker } from './offline/register-worker.ts';
 import { sendWhenPossible } from './offline/send-when-possible.ts';
-import { createReaderChoice, keptChoice, type ReaderChoice } from './reader-choice.ts';
+import { createReaderChoice, type ReaderChoice } from './reader-choice.ts';
 import { ReaderProvider } from './reader-provider.tsx';
 import { watchBuild } from './screen/new-build.ts';
 import { onWake } from './screen/waking.ts';
 import { ShedContext } from './shed-context.ts';
-import './styles/paint.css';
-import './styles/ground.css';
-import './styles/frame.css';
-import './styles/board.css';
-import './styles/wall.css';
-import './styles/wall-sizes.css';
-import './styles/batch.css';
-import './styles/button.css';
-import './styles/form.css';
-import './styles/listing.css';
-import './styles/trust.css';
-import './styles/access.css';
-import './styles/bench.css';
-import './styles/print.css';
-import './styles/ahead.css';
-import './styles/report.css';
-import './styles/topics.css';
-import './styles/trade.css';
-import './styles/offline.css';
-import './styles/desk.css';
 import { keepTheme } from './theme.ts';
 
 const device = createDeviceChoice(ownStorage());
@@ -80,17 +61,17 @@ async function start(): Promise<void> {
   );
 }
 
-/** The question for the PIN has words that the first screen does without. */
+/** The question for the PIN has a form and words that the first screen does without. */
 async function askPin(): Promise<boolean> {
-  await readerChoice?.fetchRest().catch(() => {});
-  return prompt.ask();
-}
-
-/** null where the browser forbids it. */
-function ownStorage(): Storage | null {
   try {
-    return localStorage;
+    await Promise.all([
+      readerChoice?.fetchRest(),
+      import('./access/pin-dialog.tsx'),
+      import('./page-styles.ts'),
+    ]);
   } catch {
-    return null;
+    // What cannot be asked was not answered; what waits for it is kept.
+    return false;
   }
+  return prompt.ask();
 }

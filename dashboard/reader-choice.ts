@@ -1,21 +1,10 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
-import { preferredUnits, type UnitSystem } from './format/units.ts';
+import { preferredUnits } from './format/units.ts';
+import type { Choice, ChoiceStore } from './kept-choice.ts';
 import { createReader, type Reader } from './reader.ts';
-import { daemonWording, firstWords, restWords } from './words/catalogue.ts';
-import { type Language, languages, preferredLanguage } from './words/language.ts';
+import { daemonWording, firstWords, restWords, wallWording } from './words/catalogue.ts';
+import { preferredLanguage } from './words/language.ts';
 import type { FirstWords, Words } from './words/words.ts';
-
-/** What this device was told; null for “as the device itself”. */
-export interface Choice {
-  readonly language: Language | null;
-  readonly units: UnitSystem | null;
-}
-
-/** Keeps the choice on this device. */
-export interface ChoiceStore {
-  read(): Choice;
-  write(choice: Choice): void;
-}
 
 /** The reader of this device, and the way to change it. */
 export interface ReaderChoice {
@@ -38,16 +27,28 @@ export async function createReaderChoice(
   const choice = signal(store.read());
   const reader = signal<Reader | null>(null);
   let hasRest = false;
+  let fetching: Promise<void> | null = null;
 
   async function show(next: Choice): Promise<void> {
     const language = next.language ?? preferredLanguage(wanted);
     const units = next.units ?? preferredUnits(wanted);
     const [first, wording, rest] = await Promise.all([
       firstWords(language),
-      daemonWording(language),
+      hasRest ? daemonWording(language) : wallWording(language),
       hasRest ? restWords(language) : null,
     ]);
     reader.value = createReader(language, units, wordsOf(first, rest ?? {}), wording, wanted);
+  }
+
+  async function fetchRest(): Promise<void> {
+    hasRest = true;
+    try {
+      await show(choice.value);
+    } catch (error) {
+      hasRest = false;
+      fetching = null;
+      throw error;
+    }
   }
 
   await show(choice.value);
@@ -59,15 +60,10 @@ export async function createReaderChoice(
       choice.value = next;
       store.write(next);
     },
-    async fetchRest() {
-      if (hasRest) return;
-      hasRest = true;
-      try {
-        await show(choice.value);
-      } catch (error) {
-        hasRest = false;
-        throw error;
-      }
+    fetchRest() {
+      // Whoever asks while they are on their way waits for the same ones.
+      fetching ??= fetchRest();
+      return fetching;
     },
   };
 }
@@ -75,34 +71,4 @@ export async function createReaderChoice(
 /** The rest is there before any page is shown that needs it: `later` waits for it. */
 function wordsOf(first: FirstWords, rest: object): Words {
   return { ...first, ...rest } as Words;
-}
-
-const KEY = 'boardcure.reader';
-
-/** Keeps the choice in the browser’s own storage; without one it holds until the page is closed. */
-export function keptChoice(storage: Pick<Storage, 'getItem' | 'setItem'> | null): ChoiceStore {
-  return {
-    read() {
-      try {
-        return choiceOf(JSON.parse(storage?.getItem(KEY) ?? '{}'));
-      } catch {
-        return choiceOf({});
-      }
-    },
-    write(choice) {
-      try {
-        storage?.setItem(KEY, JSON.stringify(choice));
-      } catch {
-        // A full or forbidden storage is no reason to refuse a language.
-      }
-    },
-  };
-}
-
-function choiceOf(kept: unknown): Choice {
-  const said = typeof kept === 'object' && kept !== null ? (kept as Record<string, unknown>) : {};
-  return {
-    language: languages.find((language) => language === said.language) ?? null,
-    units: said.units === 'metric' || said.units === 'us' ? said.units : null,
-  };
 }

@@ -39,12 +39,40 @@ function shellOfWorker(): Plugin {
   };
 }
 
+/**
+ * The script of the pages is fetched beside the entry that asks for it, not after it has run: the
+ * bundler names only what an entry imports at once.
+ */
+function fetchedBesideEntry(): Plugin {
+  return {
+    name: 'boardcure-beside-entry',
+    transformIndexHtml: {
+      order: 'post',
+      handler(_, { bundle }) {
+        const chunks = Object.values(bundle ?? {}).flatMap((file) =>
+          file.type === 'chunk' ? [file] : [],
+        );
+        const entry = chunks.find(({ name }) => name === 'index');
+        const pages = chunks.find(({ facadeModuleId }) => facadeModuleId?.endsWith('/main.tsx'));
+        if (entry === undefined || pages === undefined) throw new Error('main.tsx was not built');
+        return [pages.fileName, ...pages.imports]
+          .filter((file) => file !== entry.fileName && !entry.imports.includes(file))
+          .map((file) => ({
+            tag: 'link',
+            attrs: { rel: 'modulepreload', crossorigin: true, href: `./${file}` },
+            injectTo: 'head' as const,
+          }));
+      },
+    },
+  };
+}
+
 export default defineConfig({
   root: new URL('.', import.meta.url).pathname,
   // Relative, so that the pages may be served from any folder.
   base: './',
   publicDir: 'public',
-  plugins: [shellOfWorker()],
+  plugins: [shellOfWorker(), fetchedBesideEntry()],
   // Never the slower development form of JSX, whatever NODE_ENV says.
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact', development: false } },
   build: {

@@ -129,7 +129,15 @@ export async function buildServer(parts: HttpParts): Promise<FastifyInstance> {
     );
   });
   if (parts.dashboardFolder !== null) {
-    await app.register(files, { root: parts.dashboardFolder, cacheControl: true, maxAge: 0 });
+    await app.register(files, {
+      root: parts.dashboardFolder,
+      maxAge: 0,
+      setHeaders(reply, path) {
+        // The name of an asset holds the hash of what is in it.
+        if (!path.includes('/dashboard/assets/')) return;
+        reply.header('cache-control', 'public, max-age=31536000, immutable');
+      },
+    });
   }
   app.addHook('preClose', async () => endStreams());
   return app;

@@ -5,11 +5,6 @@ import { LogInForm } from './log-in-form.tsx';
 
 /** Comes up when something was sent that needs the PIN; afterwards it is sent again by itself. */
 export function PinDialog() {
-  const { prompt } = useShed();
-  return prompt.asked.value ? <OpenDialog /> : null;
-}
-
-function OpenDialog() {
   const { prompt, live } = useShed();
   const { pin } = useReader().words;
   const dialog = useRef<HTMLDialogElement>(null);

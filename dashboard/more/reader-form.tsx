@@ -1,5 +1,5 @@
+import type { Choice } from '../kept-choice.ts';
 import { useReader } from '../reader.ts';
-import type { Choice } from '../reader-choice.ts';
 import { useShed } from '../shed-context.ts';
 import { languageNames, languages } from '../words/language.ts';
 

@@ -4,10 +4,14 @@
  */
 export function registerWorker(): void {
   if (!('serviceWorker' in navigator)) return;
-  addEventListener('load', () => {
-    navigator.serviceWorker
-      .register('./sw.js', { scope: './', updateViaCache: 'none' })
-      // A certificate that the device does not trust, or a browser that keeps nothing.
-      .catch(() => {});
-  });
+  // What it keeps is fetched after what the page itself needs, which may be here before this script.
+  if (document.readyState === 'complete') register();
+  else addEventListener('load', register);
+}
+
+function register(): void {
+  navigator.serviceWorker
+    .register('./sw.js', { scope: './', updateViaCache: 'none' })
+    // A certificate that the device does not trust, or a browser that keeps nothing.
+    .catch(() => {});
 }
