@@ -7,7 +7,7 @@ export const brush: typeof English = {
   where: 'Hvor',
   placeOfKind: (place, kind) => `${place}, ${kind}`,
   whichBoards: 'Hvilke bord',
-  noMatter: 'Det samme hvilke',
+  noMatter: 'Uansett',
   now: 'Nå',
   words: { good: 'Mal', poor: 'Varsomt', no: 'Ikke nå', 'cannot-tell': 'Vet ikke' },
   stopNow: 'Legg fra deg penselen nå.',
