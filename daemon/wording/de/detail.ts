@@ -22,6 +22,7 @@ const places: Readonly<Record<PlaceKind, string>> = {
   wall: 'Hauswand',
 };
 
+const surfaceNames: Readonly<Record<Surface, string>> = { sawn: 'sägerau', planed: 'gehobelt' };
 const surfaces: Readonly<Record<Surface, string>> = { sawn: 'sägeraue', planed: 'gehobelte' };
 
 /** Quantities as they stand within a sentence. */
@@ -85,7 +86,8 @@ export const detail: Phrases<DetailSentences> = {
   'boards-unlike': ({ differences }, _speak, say) =>
     `Diese Bretter sind nicht gleich. Was sich unterscheidet: ${differences.map(say).join('; ')}.`,
   'unlike/timber': ({ ours, theirs }) => `das Holz (${ours}, ${theirs})`,
-  'unlike/surface': ({ ours, theirs }) => `die Oberfläche (${ours}, ${theirs})`,
+  'unlike/surface': ({ ours, theirs }) =>
+    `die Oberfläche (${surfaceNames[ours]}, ${surfaceNames[theirs]})`,
   'unlike/length': ({ oursMm, theirsMm }, speak) =>
     `die Länge (${speak.bare.length(oursMm)} und ${speak.length(theirsMm)})`,
   'unlike/width': ({ oursMm, theirsMm }, speak) =>

@@ -12,7 +12,7 @@ export const lockUp: Phrases<LockUpSentences> = {
   'lock-up-title/night': () => 'I natt',
   'lock-up-title/children': () => 'Barn og dyr',
   'lock-up/rags': () =>
-    'De blir varme av seg selv og kan sette fyr på skuret flere timer senere. Bløtlegg dem og legg dem i en metallboks med lokk, fylt med vann; eller legg dem flatt ut i ett enkelt lag utendørs, på avstand fra bygninger, til de er stive, og deretter i den boksen. Aldri sammenkrøllet, i en pose, i en bil eller innendørs.',
+    'De blir varme av seg selv og kan sette fyr på boden flere timer senere. Bløtlegg dem og legg dem i en metallboks med lokk, fylt med vann; eller legg dem flatt ut i ett enkelt lag utendørs, på avstand fra bygninger, til de er stive, og deretter i den boksen. Aldri sammenkrøllet, i en pose, i en bil eller innendørs.',
   'lock-up/vacuum-bag': () =>
     'Tøm posen eller beholderen utendørs, i boksen med vann: slipestøv av oljemaling blir varmt som en fille. La det aldri bli igjen i maskinen.',
   'lock-up/brushes': () =>

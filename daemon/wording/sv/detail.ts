@@ -1,4 +1,5 @@
 import type { PlaceKind } from '../../contract/place.ts';
+import type { Surface } from '../../contract/plan.ts';
 import type { Quantity } from '../../contract/quantity.ts';
 import type { Phrases } from '../phrase.ts';
 import type { DetailSentences, Thing } from '../subject/detail.ts';
@@ -21,6 +22,8 @@ const places: Readonly<Record<PlaceKind, string>> = {
   rack: 'ställ',
   wall: 'vägg',
 };
+
+const surfaces: Readonly<Record<Surface, string>> = { sawn: 'sågad', planed: 'hyvlad' };
 
 /** Quantities as they stand within a sentence. */
 export const quantityNames: Readonly<Record<Quantity, string>> = {
@@ -67,7 +70,7 @@ export const detail: Phrases<DetailSentences> = {
   'plan-changed': ({ version }) =>
     `Planen har ändrats under tiden: dess nyaste version är ${version}. Ändra den.`,
   'no-default-plan': ({ surface }) =>
-    `Det finns ingen vanlig plan för ytan ${surface}: ange planId.`,
+    `Det finns ingen vanlig plan för ${surfaces[surface]} yta: ange planId.`,
   'no-batch-like-it': ({ field }) => `Det finns inget parti än vars ${field} kan tas; ange det.`,
   'figure-impossible': ({ value, quantity, low, high }, speak) =>
     `${speak.quantity(value, quantity)} ligger utanför vad ${quantityNames[quantity]} kan vara (${speak.bare.quantity(low, quantity)} till ${speak.quantity(high, quantity)}).`,
@@ -80,7 +83,7 @@ export const detail: Phrases<DetailSentences> = {
   'boards-unlike': ({ differences }, _speak, say) =>
     `Brädorna är inte lika. Det som skiljer: ${differences.map(say).join('; ')}.`,
   'unlike/timber': ({ ours, theirs }) => `virket (${ours}, ${theirs})`,
-  'unlike/surface': ({ ours, theirs }) => `ytan (${ours}, ${theirs})`,
+  'unlike/surface': ({ ours, theirs }) => `ytan (${surfaces[ours]}, ${surfaces[theirs]})`,
   'unlike/length': ({ oursMm, theirsMm }, speak) =>
     `längden (${speak.bare.length(oursMm)} och ${speak.length(theirsMm)})`,
   'unlike/width': ({ oursMm, theirsMm }, speak) =>

@@ -28,10 +28,10 @@ export const trade: typeof English = {
     verdict: (job, was, is) => `För att ${job}: ”${was}” blev ”${is}”.`,
     verdictLikely: (job, was, is, when) =>
       `För att ${job}: ”${was}” blev ”${is}”, troligen ${when}.`,
-    moved: (job, was, is) => `Klart att ${job} flyttades från ${was} till ${is}.`,
-    likelier: (job) => `Klart att ${job}: lite troligare än förut.`,
-    lessLikely: (job) => `Klart att ${job}: lite mindre troligt än förut.`,
-    chance: (job, was, is) => `Klart att ${job}: chansen gick från ${was} till ${is} av 10.`,
+    moved: (job, was, is) => `Klart ${job} flyttades från ${was} till ${is}.`,
+    likelier: (job) => `Klart ${job}: lite troligare än förut.`,
+    lessLikely: (job) => `Klart ${job}: lite mindre troligt än förut.`,
+    chance: (job, was, is) => `Klart ${job}: chansen gick från ${was} till ${is} av 10.`,
   },
   lies: {
     fromTheStart: (place) => `Brädorna ligger på ${place} från början.`,
