@@ -9,7 +9,7 @@ import { say, type Wording } from './sentence.ts';
 import { sv } from './sv.ts';
 
 /** The languages that every sentence is written in. */
-const wordings: Partial<Record<Language, Wording>> = { en, de, sv, nb, fi };
+const wordings: Readonly<Record<Language, Wording>> = { en, de, sv, nb, fi };
 
 /** Says a sentence in one language, with figures and times as its people write them. */
 export type Voice = (sentence: Pick<Sentence, 'code' | 'values'> & { text?: string }) => string;
@@ -17,11 +17,9 @@ export type Voice = (sentence: Pick<Sentence, 'code' | 'values'> & { text?: stri
 /**
  * Who speaks for the site where no reader has chosen a language: in notices and digests.
  *
- * @param language - English where its sentences are not written yet
  * @param timeZone - IANA name, for days and clock times
  */
 export function siteVoice(language: Language, timeZone: string): Voice {
-  const wording = wordings[language];
-  const speak = metricSpeaker(wording === undefined ? 'en' : language, timeZone);
-  return (sentence) => say(wording ?? en, sentence, speak);
+  const speak = metricSpeaker(language, timeZone);
+  return (sentence) => say(wordings[language], sentence, speak);
 }

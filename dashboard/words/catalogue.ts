@@ -12,7 +12,7 @@ interface Parts {
 }
 
 /** Each language in parts, so that a wall fetches the small one of its own language alone. */
-const catalogues: Readonly<Partial<Record<Language, Parts>>> & { readonly en: Parts } = {
+const catalogues: Readonly<Record<Language, Parts>> = {
   en: {
     first: async () => (await import('./en/first.ts')).first,
     rest: async () => (await import('./en/rest.ts')).rest,
@@ -47,24 +47,20 @@ const catalogues: Readonly<Partial<Record<Language, Parts>>> & { readonly en: Pa
 
 /** Fetches the words that the first screen needs. */
 export function firstWords(language: Language): Promise<FirstWords> {
-  return partsOf(language).first();
+  return catalogues[language].first();
 }
 
 /** Fetches the words of all other pages. */
 export function restWords(language: Language): Promise<RestWords> {
-  return partsOf(language).rest();
+  return catalogues[language].rest();
 }
 
 /** Fetches the sentences of the daemon that a wall says. */
 export function wallWording(language: Language): Promise<SomeWording> {
-  return partsOf(language).wall();
+  return catalogues[language].wall();
 }
 
 /** Fetches all sentences of the daemon. */
 export function daemonWording(language: Language): Promise<SomeWording> {
-  return partsOf(language).wording();
-}
-
-function partsOf(language: Language): Parts {
-  return catalogues[language] ?? catalogues.en;
+  return catalogues[language].wording();
 }

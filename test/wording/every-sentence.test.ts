@@ -2,10 +2,16 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Language } from '../../daemon/contract/language.ts';
+import { de } from '../../daemon/wording/de.ts';
 import { en } from '../../daemon/wording/en.ts';
+import { fi } from '../../daemon/wording/fi.ts';
 import { contractSpeaker, metricSpeaker } from '../../daemon/wording/metric-speaker.ts';
+import { nb } from '../../daemon/wording/nb.ts';
 import type { Phrase } from '../../daemon/wording/phrase.ts';
-import { type SentenceCode, say } from '../../daemon/wording/sentence.ts';
+import { type SentenceCode, say, type Wording } from '../../daemon/wording/sentence.ts';
+import { sv } from '../../daemon/wording/sv.ts';
+import { callsItSafe } from '../dashboard/unsafe-words.ts';
 import { anyValues } from './any-values.ts';
 
 const PROJECT = join(import.meta.dirname, '../..');
@@ -52,5 +58,23 @@ describe('whatever a sentence tells', () => {
       }),
       { numRuns: 25 },
     );
+  });
+
+  const others: Readonly<Partial<Record<Language, Wording>>> = { sv, de, nb, fi };
+  it.each(Object.entries(others))('it is said whole in %s too', (language, wording) => {
+    const speak = metricSpeaker(language as Language, 'Europe/Stockholm');
+    for (const code of codes) {
+      const phrase = wording[code as SentenceCode] as Phrase<unknown>;
+      fc.assert(
+        fc.property(anyValues(code), (values) => {
+          const text = phrase(values, speak, (inner) => say(wording, inner, speak));
+          expect(text, code).not.toMatch(/undefined|NaN|Infinity|\bnull\b|\[object/);
+          expect(text, code).not.toMatch(/\d[.,]\d{7,}/);
+          expect(text.length, code).toBeGreaterThan(2);
+          expect(text, code).not.toMatch(callsItSafe[language as Language]);
+        }),
+        { numRuns: 5 },
+      );
+    }
   });
 });
