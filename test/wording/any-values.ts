@@ -59,6 +59,7 @@ const exceptions: Record<string, Record<string, fc.Arbitrary<unknown>>> = {
   'backup-not-made': { because: name },
   'digest-rack/hold': { because: fc.option(inner), coatName: fc.option(inner) },
   'no-batch-like-it': { field: oneOf(['lengthMm', 'widthMm', 'thicknessMm']) },
+  'unlike/timber': each(oneOf(['scots-pine', 'larch']), 'ours theirs'),
   'unlike/surface': each(oneOf(['sawn', 'planed']), 'ours theirs'),
   'unlike/state': { ours: fc.constantFrom('new', null), theirs: fc.constantFrom('painted', null) },
   'broker-names-full': { names: count },

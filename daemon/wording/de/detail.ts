@@ -1,6 +1,8 @@
+import type { Species } from '../../contract/batch.ts';
 import type { PlaceKind } from '../../contract/place.ts';
 import type { Surface } from '../../contract/plan.ts';
 import type { Quantity } from '../../contract/quantity.ts';
+import type { StateBefore } from '../../contract/timber.ts';
 import type { Phrases } from '../phrase.ts';
 import type { DetailSentences, Thing } from '../subject/detail.ts';
 
@@ -35,6 +37,23 @@ export const quantityNames: Readonly<Record<Quantity, string>> = {
   'carbon-dioxide': 'Kohlendioxid',
   battery: 'Batterieladung',
 };
+
+const species: Readonly<Record<Species, string>> = {
+  'scots-pine': 'Kiefer',
+  'norway-spruce': 'Fichte',
+  'douglas-fir': 'Douglasie',
+  larch: 'Lärche',
+  other: 'anderes Holz',
+};
+
+const states: Readonly<Record<StateBefore, string>> = {
+  'new': 'neu',
+  weathered: 'vergraut',
+  painted: 'schon gestrichen',
+  unknown: 'unbekannt',
+};
+
+const stateOf = (state: StateBefore | null) => (state === null ? 'keine Angabe' : states[state]);
 
 export const detail: Phrases<DetailSentences> = {
   'no-such-thing': ({ thing, id }) =>
@@ -85,7 +104,7 @@ export const detail: Phrases<DetailSentences> = {
     `„${batchName}“ bekam Anstrich ${number} erst nach ${speak.moment(at)}.`,
   'boards-unlike': ({ differences }, _speak, say) =>
     `Diese Bretter sind nicht gleich. Was sich unterscheidet: ${differences.map(say).join('; ')}.`,
-  'unlike/timber': ({ ours, theirs }) => `das Holz (${ours}, ${theirs})`,
+  'unlike/timber': ({ ours, theirs }) => `das Holz (${species[ours]}, ${species[theirs]})`,
   'unlike/surface': ({ ours, theirs }) =>
     `die Oberfläche (${surfaceNames[ours]}, ${surfaceNames[theirs]})`,
   'unlike/length': ({ oursMm, theirsMm }, speak) =>
@@ -95,7 +114,7 @@ export const detail: Phrases<DetailSentences> = {
   'unlike/thickness': ({ oursMm, theirsMm }, speak) =>
     `die Dicke (${speak.bare.length(oursMm)} und ${speak.length(theirsMm)})`,
   'unlike/state': ({ ours, theirs }) =>
-    `der Zustand vor dem Streichen (${ours ?? 'keine Angabe'}, ${theirs ?? 'keine Angabe'})`,
+    `der Zustand vor dem Streichen (${stateOf(ours)}, ${stateOf(theirs)})`,
   'unlike/plan': () => 'der Anstrichplan oder seine Fassung',
   'unlike/coats': ({ ours, theirs }) => `die Anstriche, die drauf sind (${ours} und ${theirs})`,
   'unlike/mixture': ({ number }) => `die Mischung von Anstrich ${number}`,

@@ -1,6 +1,8 @@
+import type { Species } from '../../contract/batch.ts';
 import type { PlaceKind } from '../../contract/place.ts';
 import type { Surface } from '../../contract/plan.ts';
 import type { Quantity } from '../../contract/quantity.ts';
+import type { StateBefore } from '../../contract/timber.ts';
 import type { Phrases } from '../phrase.ts';
 import type { DetailSentences, Thing } from '../subject/detail.ts';
 
@@ -35,6 +37,23 @@ export const quantityNames: Readonly<Record<Quantity, string>> = {
   'carbon-dioxide': 'karbondioksid',
   battery: 'batteriladning',
 };
+
+const species: Readonly<Record<Species, string>> = {
+  'scots-pine': 'furu',
+  'norway-spruce': 'gran',
+  'douglas-fir': 'douglasgran',
+  larch: 'lerk',
+  other: 'annet virke',
+};
+
+const states: Readonly<Record<StateBefore, string>> = {
+  'new': 'nytt',
+  weathered: 'grånet',
+  painted: 'malt før',
+  unknown: 'ukjent',
+};
+
+const stateOf = (state: StateBefore | null) => (state === null ? 'ikke sagt' : states[state]);
 
 export const detail: Phrases<DetailSentences> = {
   'no-such-thing': ({ thing, id }) => `Det finnes ${noThing[thing]} med id ${id}.`,
@@ -83,7 +102,7 @@ export const detail: Phrases<DetailSentences> = {
     `«${batchName}» fikk strøk ${number} først etter ${speak.moment(at)}.`,
   'boards-unlike': ({ differences }, _speak, say) =>
     `Disse bordene er ikke like. Det som skiller: ${differences.map(say).join('; ')}.`,
-  'unlike/timber': ({ ours, theirs }) => `trevirket (${ours}, ${theirs})`,
+  'unlike/timber': ({ ours, theirs }) => `trevirket (${species[ours]}, ${species[theirs]})`,
   'unlike/surface': ({ ours, theirs }) => `overflaten (${surfaces[ours]}, ${surfaces[theirs]})`,
   'unlike/length': ({ oursMm, theirsMm }, speak) =>
     `lengden (${speak.bare.length(oursMm)} og ${speak.length(theirsMm)})`,
@@ -92,7 +111,7 @@ export const detail: Phrases<DetailSentences> = {
   'unlike/thickness': ({ oursMm, theirsMm }, speak) =>
     `tykkelsen (${speak.bare.length(oursMm)} og ${speak.length(theirsMm)})`,
   'unlike/state': ({ ours, theirs }) =>
-    `tilstanden før maling (${ours ?? 'ikke sagt'}, ${theirs ?? 'ikke sagt'})`,
+    `tilstanden før maling (${stateOf(ours)}, ${stateOf(theirs)})`,
   'unlike/plan': () => 'strøkplanen eller versjonen av den',
   'unlike/coats': ({ ours, theirs }) => `strøkene som er lagt (${ours} og ${theirs})`,
   'unlike/mixture': ({ number }) => `blandingen i strøk ${number}`,

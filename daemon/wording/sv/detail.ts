@@ -1,6 +1,8 @@
+import type { Species } from '../../contract/batch.ts';
 import type { PlaceKind } from '../../contract/place.ts';
 import type { Surface } from '../../contract/plan.ts';
 import type { Quantity } from '../../contract/quantity.ts';
+import type { StateBefore } from '../../contract/timber.ts';
 import type { Phrases } from '../phrase.ts';
 import type { DetailSentences, Thing } from '../subject/detail.ts';
 
@@ -24,6 +26,23 @@ const places: Readonly<Record<PlaceKind, string>> = {
 };
 
 const surfaces: Readonly<Record<Surface, string>> = { sawn: 'sågad', planed: 'hyvlad' };
+
+const species: Readonly<Record<Species, string>> = {
+  'scots-pine': 'furu',
+  'norway-spruce': 'gran',
+  'douglas-fir': 'douglasgran',
+  larch: 'lärk',
+  other: 'annat virke',
+};
+
+const states: Readonly<Record<StateBefore, string>> = {
+  new: 'nytt',
+  weathered: 'grånat',
+  painted: 'målat förut',
+  unknown: 'okänt',
+};
+
+const stateOf = (state: StateBefore | null) => (state === null ? 'inte sagt' : states[state]);
 
 /** Quantities as they stand within a sentence. */
 export const quantityNames: Readonly<Record<Quantity, string>> = {
@@ -82,7 +101,7 @@ export const detail: Phrases<DetailSentences> = {
     `”${batchName}” fick sin strykning ${number} först efter ${speak.moment(at)}.`,
   'boards-unlike': ({ differences }, _speak, say) =>
     `Brädorna är inte lika. Det som skiljer: ${differences.map(say).join('; ')}.`,
-  'unlike/timber': ({ ours, theirs }) => `virket (${ours}, ${theirs})`,
+  'unlike/timber': ({ ours, theirs }) => `virket (${species[ours]}, ${species[theirs]})`,
   'unlike/surface': ({ ours, theirs }) => `ytan (${surfaces[ours]}, ${surfaces[theirs]})`,
   'unlike/length': ({ oursMm, theirsMm }, speak) =>
     `längden (${speak.bare.length(oursMm)} och ${speak.length(theirsMm)})`,
@@ -91,7 +110,7 @@ export const detail: Phrases<DetailSentences> = {
   'unlike/thickness': ({ oursMm, theirsMm }, speak) =>
     `tjockleken (${speak.bare.length(oursMm)} och ${speak.length(theirsMm)})`,
   'unlike/state': ({ ours, theirs }) =>
-    `skicket före strykningen (${ours ?? 'inte sagt'}, ${theirs ?? 'inte sagt'})`,
+    `skicket före strykningen (${stateOf(ours)}, ${stateOf(theirs)})`,
   'unlike/plan': () => 'strykplanen eller dess version',
   'unlike/coats': ({ ours, theirs }) => `antalet lagda strykningar (${ours} och ${theirs})`,
   'unlike/mixture': ({ number }) => `blandningen i strykning ${number}`,
