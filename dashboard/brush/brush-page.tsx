@@ -83,7 +83,12 @@ function BrushQuestion({ overview }: { overview: Overview }) {
       <section class="brush-meter" aria-labelledby="meter-title">
         <h2 id="meter-title">{brush.meter.title}</h2>
         <p class="quiet">{brush.meter.how(figures.measure('lengthCm', fromTheEndCm, 0))}</p>
-        <MoistureForm placeId={placeId} batchId={batchId} onRecorded={again} />
+        <MoistureForm
+          placeId={placeId}
+          batchId={batchId}
+          name={[...batches, ...places].find(({ id }) => id === (batchId || placeId))?.name ?? ''}
+          onRecorded={again}
+        />
       </section>
     </main>
   );

@@ -13,33 +13,36 @@ interface MoistureFormProps {
   placeId: string;
   /** Empty where no boards were named: the figures are then of the place. */
   batchId: string;
+  /** What the boards or the place are called, for the list of what waits to be sent. */
+  name: string;
   onRecorded: () => void;
 }
 
 /** Takes in what a moisture meter shows, five boards at a time. */
-export function MoistureForm({ placeId, batchId, onRecorded }: MoistureFormProps) {
-  const { api, live } = useShed();
+export function MoistureForm({ placeId, batchId, name, onRecorded }: MoistureFormProps) {
+  const { live } = useShed();
   const { words, figures } = useReader();
   const { meter } = words.brush;
   const sending = useSending();
+  const [isKept, setKept] = useState(false);
   const [sent, setSent] = useState<readonly number[]>([]);
 
   async function record(form: FormData, element: HTMLFormElement): Promise<void> {
     const typed = boards.filter((at) => textOf(form, `value-${at}`) !== '');
     setSent(typed);
-    const reading = await sending.send((id) =>
-      api.call('createReading', {
-        body: {
-          id,
-          ...(batchId === '' ? { placeId } : { batchId }),
-          quantity: 'wood-moisture',
-          values: typed.map((at) => numberOf(form, `value-${at}`)),
-          at: new Date(live.now.peek()).toISOString(),
-        },
-      }),
-    );
+    const about = { batchIds: batchId === '' ? [] : [batchId], batchName: name };
+    const reading = await sending.record('createReading', about, (id) => ({
+      body: {
+        id,
+        ...(batchId === '' ? { placeId } : { batchId }),
+        quantity: 'wood-moisture',
+        values: typed.map((at) => numberOf(form, `value-${at}`)),
+        at: new Date(live.clock().shedNow).toISOString(),
+      },
+    }));
     if (reading === null) return;
     element.reset();
+    setKept(reading.kind === 'waits');
     onRecorded();
   }
 
@@ -58,6 +61,7 @@ export function MoistureForm({ placeId, batchId, onRecorded }: MoistureFormProps
           />
         ))}
       </div>
+      {isKept && <p role="status">{words.actions.kept}</p>}
       <button type="submit" class="button button-main">
         {meter.record}
       </button>
