@@ -11,12 +11,16 @@ import { useOwnName } from '../own-name.ts';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { StillThere } from '../trade/still-there.tsx';
+import { useLater } from '../use-later.ts';
 import { useReply } from '../use-reply.ts';
 import { type ActionProps, about } from './action-props.ts';
 import { likelyTin, nextCoat } from './coat-guess.ts';
 import { PotsFields, potsOf } from './pots-fields.tsx';
 
 const allFaces: readonly Face[] = ['face', 'back', 'edges', 'ends'];
+
+/** On a network that hangs nobody waits longer for the tins. */
+const TINS_MS = 1_500;
 
 type CoatFormProps = ActionProps & { onMoved: () => void; onClose: () => void };
 
@@ -30,6 +34,8 @@ export function CoatForm({ batch, onDone, onMoved, onClose }: CoatFormProps) {
   const { replied } = useReply(useCallback(() => api.call('listTins', {}), [api]));
   const tins =
     replied.kind === 'there' ? replied.reply.filter((tin) => tin.emptiedAt === null) : [];
+  // Sent before the tins have come, a coat would lose the tin that is meant.
+  const areTinsAwaited = !useLater(TINS_MS) && replied.kind === 'loading';
   const coats = batch.plan.coats;
   const [index, setIndex] = useState(nextCoat(batch));
   const [tinId, setTinId] = useState<string | null>(null);
@@ -107,7 +113,7 @@ export function CoatForm({ batch, onDone, onMoved, onClose }: CoatFormProps) {
             ))}
           </SelectField>
         )}
-        <button type="submit" class="button button-main button-wide">
+        <button type="submit" class="button button-main button-wide" disabled={areTinsAwaited}>
           {coatWords.record}
         </button>
         <details class="more">
