@@ -63,8 +63,10 @@ export function outlookDays(
   const found: OutlookDay[] = [];
   for (let i = 0; i + 1 < days.length; i++) {
     const from = Math.max(0, ((days[i] as WorkDay).startAt - ahead.fromAt) / hourMs);
-    const to = ((days[i + 1] as WorkDay).startAt - ahead.fromAt) / hourMs;
-    if (to > hours || to - from < 1) break;
+    const ends = ((days[i + 1] as WorkDay).startAt - ahead.fromAt) / hourMs;
+    // In the last hour before midnight today is told by the hour to come.
+    const to = Math.max(ends, from + 1);
+    if (to > hours) break;
     const [colder = 0, expected = 0, warmer = 0] = paths.map(
       (path) => (valueAt(path, to) - valueAt(path, from)) * (24 / (to - from) / degreeHoursPerHour),
     );
