@@ -32,8 +32,11 @@ async function heldBy(inspector: CDPSession): Promise<Held> {
   };
 }
 
+/** By then every page was turned to and every path of the script was run and compiled. */
+const WARM_HOURS = 4;
+
 needs('chromium')('a wall that hangs for weeks', () => {
-  it('holds no more after a day of updates and turned pages than after an hour', async () => {
+  it('holds no more after a day of updates and turned pages than after four hours', async () => {
     const browser = await launchBrowser();
     const start = Date.now();
     const stub = await stubDaemon(inventedWall(RACKS, start));
@@ -54,19 +57,17 @@ needs('chromium')('a wall that hangs for weeks', () => {
       await seen(page, `after hour ${count}`);
       await page.clock.runFor(TICKING_MS);
     };
-    await hour(0);
-    const afterHour = await heldBy(inspector);
-    for (let count = 1; count < HOURS; count += 1) await hour(count);
+    for (let count = 0; count < WARM_HOURS; count += 1) await hour(count);
+    const whenWarm = await heldBy(inspector);
+    for (let count = WARM_HOURS; count < HOURS; count += 1) await hour(count);
     const afterDay = await heldBy(inspector);
     await browser.close();
     await stub.close();
 
     for (const name of ['JSHeapUsedSize', 'Nodes', 'JSEventListeners'] as const) {
-      expect(afterHour[name], name).toBeGreaterThan(0);
-      const grown = afterDay[name] / afterHour[name];
-      expect(grown, `${name}: ${afterHour[name]}, then ${afterDay[name]}`).toBeLessThan(
-        MOST_GROWTH,
-      );
+      expect(whenWarm[name], name).toBeGreaterThan(0);
+      const grown = afterDay[name] / whenWarm[name];
+      expect(grown, `${name}: ${whenWarm[name]}, then ${afterDay[name]}`).toBeLessThan(MOST_GROWTH);
     }
   });
 });
