@@ -1,4 +1,4 @@
-import { useEffect } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import { pageTitle } from './page-title.ts';
 import { useReader } from './reader.ts';
 import type { Page } from './router.ts';
@@ -29,10 +29,17 @@ export function PageHead({ page }: { page: Page }) {
   useEffect(() => {
     document.title = title;
   }, [title]);
+  const nav = useRef<HTMLElement>(null);
+  // On a phone the links are one line that is pushed along: where one is comes into view.
+  useEffect(() => {
+    const here = nav.current?.querySelector<HTMLElement>('[aria-current]');
+    if (nav.current === null || here == null) return;
+    nav.current.scrollLeft = here.offsetLeft - nav.current.offsetLeft - nav.current.clientWidth / 3;
+  }, [page.kind]);
   return (
     <header class="head">
       <p class="head-site">{site}</p>
-      <nav aria-label={frame.pages}>
+      <nav ref={nav} aria-label={frame.pages}>
         {links.map((link) => (
           <a
             key={link.kind}
