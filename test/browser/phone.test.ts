@@ -139,8 +139,10 @@ needs('chromium')('a phone at the rack', () => {
     expect(await page.locator('.plank-letters-hollow').count()).toBe(1);
     await bar(page).getByRole('link').click();
     const names = page.getByRole('listitem').getByRole('heading');
-    await names.last().waitFor();
-    expect(await names.allTextContents()).toEqual(['Touch test', 'Remark', 'Photo', 'Coat']);
+    await page.getByRole('heading', { name: 'Waits to be sent', level: 1 }).waitFor();
+    await expect
+      .poll(() => names.allTextContents())
+      .toEqual(['Touch test', 'Remark', 'Photo', 'Coat']);
 
     expect(await violations(page)).toEqual([]);
 
