@@ -1,3 +1,7 @@
+import type { Language as SpokenLanguage } from '../../daemon/contract/language.ts';
+
+export type Language = SpokenLanguage;
+
 /** The languages of the pages, by their BCP 47 tags, with how each calls itself. */
 export const languageNames = {
   en: 'English',
@@ -5,9 +9,7 @@ export const languageNames = {
   de: 'Deutsch',
   nb: 'Norsk bokmål',
   fi: 'Suomi',
-} as const;
-
-export type Language = keyof typeof languageNames;
+} as const satisfies Record<Language, string>;
 
 export const languages = Object.keys(languageNames) as readonly Language[];
 
