@@ -62,7 +62,8 @@ export function hourPieces(db: Database, packed: PackedHours) {
     if (from < firstWhole * hourMs) addEach(from, Math.min(to, firstWhole * hourMs - 1));
     const parted = new Set(changes.filter((at) => at % hourMs !== 0).map(hourOf));
     const kept = parted.size > 0 ? packed.keptFrom() : 0;
-    for (const row of rows.all(sensorKey, code, firstWhole, lastWhole)) {
+    // Row by row: the thousands of a year held at once cost more in garbage than in looking up.
+    for (const row of rows.iterate(sensorKey, code, firstWhole, lastWhole)) {
       const [hour] = row;
       if (hour >= kept && parted.has(hour)) addEach(hour * hourMs, (hour + 1) * hourMs - 1);
       else pieces.push(outlineOfRow(row, hourMs));
