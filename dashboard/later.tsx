@@ -32,6 +32,9 @@ export function laterPart<P extends object>(load: Loading<P>): ComponentType<P> 
   };
 }
 
+/** How long after it could not be fetched it is tried again. */
+const AGAIN_MS = 3000;
+
 function loading<P>(load: Loading<P>) {
   let loaded: ComponentType<P> | null = null;
   return function useLoaded(): { Part: ComponentType<P> | null; isAway: boolean } {
@@ -40,13 +43,25 @@ function loading<P>(load: Loading<P>) {
     const { readerChoice } = useShed();
     useEffect(() => {
       if (loaded !== null) return;
-      Promise.all([load(), import('./page-styles.ts'), readerChoice.fetchRest()]).then(
-        ([part]) => {
-          loaded = part;
-          setPart(() => part);
-        },
-        () => setAway(true),
-      );
+      let isGone = false;
+      let timer: ReturnType<typeof setTimeout>;
+      const fetchAll = () =>
+        Promise.all([load(), import('./page-styles.ts'), readerChoice.fetchRest()]).then(
+          ([part]) => {
+            loaded = part;
+            setPart(() => part);
+          },
+          () => {
+            if (isGone) return;
+            setAway(true);
+            timer = setTimeout(fetchAll, AGAIN_MS);
+          },
+        );
+      void fetchAll();
+      return () => {
+        isGone = true;
+        clearTimeout(timer);
+      };
     }, [readerChoice]);
     return { Part, isAway };
   };

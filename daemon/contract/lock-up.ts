@@ -23,7 +23,7 @@ const Day = z
     message: 'there is no such day',
     params: { fault: 'no-day' },
   })
-  .describe('day of the site, yyyy-mm-dd');
+  .describe('working day of the site, yyyy-mm-dd: it ends at four in the morning');
 
 export const LockUpQuery = z.strictObject({ day: Day.optional() });
 

@@ -5,7 +5,7 @@ import { placeOfBatch } from '../rules/batch.ts';
 import { hourMs } from '../rules/cure-span.ts';
 import type { LockUpTickFact, NoticeFact } from '../rules/facts.ts';
 import { nightAhead } from '../rules/hour-ahead.ts';
-import { localTime } from '../rules/local-time.ts';
+import { workingDay } from '../rules/local-time.ts';
 import {
   coatingDayReasons,
   lineState,
@@ -59,8 +59,8 @@ export function lockUpList({ facts, source, assess, airAhead, limits, timeZone }
     });
   }
 
-  /** @param day - `yyyy-mm-dd` of the site; today when left out */
-  return (now: number, day: string = localTime(now, timeZone).day): LockUp => {
+  /** @param day - working day of the site, `yyyy-mm-dd`; the present one when left out */
+  return (now: number, day: string = workingDay(now, timeZone)): LockUp => {
     const { batches, coats, remarks, coatings } = facts();
     const named = <T extends { batchId: string }>(one: T) => ({
       ...one,
@@ -78,19 +78,21 @@ export function lockUpList({ facts, source, assess, airAhead, limits, timeZone }
     });
     const notices = source.notices();
     const ticks = source.lockUpTicks();
-    const isToday = day === localTime(now, timeZone).day;
+    const isToday = day === workingDay(now, timeZone);
     const ragsOpen =
       isToday && notices.some(({ kind, clearedAt }) => kind === 'rags' && clearedAt === null);
     const isCoatingDay = becauseSaid.length > 0;
-    // Rags of another day that nobody ticked are still lying somewhere.
-    const shown = lockUpLines.filter((line) => isCoatingDay || (line === 'rags' && ragsOpen));
+    const states = lockUpLines.map((line) => ({ line, ...lineState(line, day, ticks, notices) }));
+    // Rags of another day that nobody ticked are still lying somewhere; who ticked them today sees that.
+    const shown = states.filter(
+      ({ line, done }) => isCoatingDay || (line === 'rags' && (ragsOpen || done)),
+    );
     return {
       day,
       isCoatingDay,
       because: becauseSaid.map(({ text }) => text),
       becauseSaid,
-      lines: shown.map((line) => {
-        const { done, at, by } = lineState(line, day, ticks, notices);
+      lines: shown.map(({ line, done, at, by }) => {
         const repeats = line === 'rags';
         return { line, ...lockUpWords(line), done, at: toMoment(at), by, repeats };
       }),

@@ -58,6 +58,24 @@ export function atLocal(day: string, minute: number, timeZone: string): number {
   return after + offset(after) === asUtc ? after : before;
 }
 
+/**
+ * Until this time of the clock what is done still belongs to the evening before, min. Assumption: who
+ * coats until late locks up after midnight, and nobody begins so early.
+ */
+const dayTurnsAtMinute = 4 * 60;
+
+/**
+ * The day that somebody at work would say it is: after midnight still the one that they began on.
+ *
+ * @param at - UTC epoch ms
+ * @returns `yyyy-mm-dd`
+ */
+export function workingDay(at: number, timeZone: string): string {
+  const { day, minute } = localTime(at, timeZone);
+  if (minute >= dayTurnsAtMinute) return day;
+  return new Date(Date.parse(`${day}T00:00:00Z`) - 86_400_000).toISOString().slice(0, 10);
+}
+
 /** Minutes since midnight of `hh:mm`. */
 export function minuteOf(clock: string): number {
   const [hour = 0, minute = 0] = clock.split(':').map(Number);

@@ -5,7 +5,7 @@ import type { ApplicationLimits } from '../contract/trade.ts';
 import { sentence } from '../wording/english.ts';
 import type { CoatFact, LockUpTickFact, NoticeFact, RemarkFact } from './facts.ts';
 import type { NightAhead } from './hour-ahead.ts';
-import { localTime } from './local-time.ts';
+import { workingDay } from './local-time.ts';
 
 /**
  * What is seen to before the shed is left on a day of coating or sanding, the most dangerous first.
@@ -32,7 +32,7 @@ export function lockUpWords(line: LockUpLine) {
   return { title: titleSaid.text, titleSaid, ...sentence(`lock-up/${line}`, {}) };
 }
 
-/** What made a day a coating day, in words; empty on a day that was none. */
+/** What made a working day a coating day, in words; empty on a day that was none. */
 export function coatingDayReasons(
   day: string,
   timeZone: string,
@@ -43,7 +43,7 @@ export function coatingDayReasons(
     begun?: readonly { at: number; batchName: string }[];
   },
 ): Sentence[] {
-  const isThen = (at: number | null) => at !== null && localTime(at, timeZone).day === day;
+  const isThen = (at: number | null) => at !== null && workingDay(at, timeZone) === day;
   const said: Sentence[] = [];
   for (const { batchName, begunAt, finishedAt } of facts.coats) {
     if (isThen(finishedAt)) said.push(sentence('day-coated', { batchName }));

@@ -130,7 +130,26 @@ describe('the lock-up list', () => {
     const list = await site.call('readLockUp');
     expect(list.lines.map(({ line }) => line)).toEqual(['rags']);
     const ticked = await site.call('tickLockUp', { body: { line: 'rags', by: 'K.' } });
-    expect(ticked.lines).toEqual([]);
+    // Whoever ticked it sees that it is ticked; on the next day it is gone.
+    expect(ticked.lines).toMatchObject([{ line: 'rags', done: true, by: 'K.' }]);
+    site.now += 24 * hourMs;
+    expect((await site.call('readLockUp')).lines).toEqual([]);
+  });
+
+  it('is whole after midnight for who coated in the evening, and takes their ticks', async () => {
+    const site = await build();
+    const { batch } = await withCoat(site);
+    // Half past eleven at night, and an hour later, by the site’s clock: UTC here.
+    const midnight = Math.ceil(site.now / (24 * hourMs)) * 24 * hourMs;
+    const evening = midnight - hourMs / 2;
+    site.now = midnight + hourMs / 2;
+    const body = { coat: 1, finishedAt: moment(evening) };
+    await site.call('createCoat', { id: batch.id, body });
+    const list = await site.call('readLockUp');
+    expect(list.day).toBe(moment(evening).slice(0, 10));
+    expect(list.lines).toHaveLength(list.card.length);
+    const { lines } = await site.call('tickLockUp', { body: { line: 'brushes' } });
+    expect(lines.filter(({ done }) => done).map(({ line }) => line)).toEqual(['brushes']);
   });
 
   it('refuses a line, a day or a time that cannot be', async () => {
