@@ -29,6 +29,11 @@ export class BackupRefusal extends Error {
 
 /** Pages copied between two looks at what else is to be done. */
 const pagesAStep = 500;
+/**
+ * Rows that hold only for the daemon that wrote them: when a copy is put in its place, senders have long
+ * released those numbers and given them to other messages, which would be taken for the old ones come again.
+ */
+const notCopied = 'open_message';
 /** What a copy must leave free, so that readings can still be taken in. Assumption. */
 export const leftFreeBytes = 64 * 1024 * 1024;
 
@@ -36,7 +41,7 @@ export const leftFreeBytes = 64 * 1024 * 1024;
  * Copies a database while others write to it, and gives it its name only when it is on disk and was
  * found whole: a kill leaves a `.part` file at most.
  *
- * The copy is of one moment. The connection holds its snapshot from the counts to the last page, so
+ * The copy is of one moment, but for messages that were under way. The connection holds its snapshot from the counts to the last page, so
  * the copy must have exactly the counted rows, and a writer cannot make SQLite begin anew.
  *
  * @throws BackupRefusal when there is too little room, or the copy was not found whole
@@ -57,8 +62,8 @@ export async function copyToPart(source: string, part: string): Promise<WholeCop
   requireRoom(source, dirname(part));
   removeDatabase(part);
   try {
-    const counts = await copyPages(source, part);
-    settleInOneFile(part);
+    const counts = withoutOpen(await copyPages(source, part));
+    settleInOneFile(part, notCopied in counts);
     syncPath(part);
     const check = checkDatabase(part, counts);
     if (check.kind === 'faulty') {
@@ -94,11 +99,16 @@ async function copyPages(source: string, part: string): Promise<TableCounts> {
   }
 }
 
+/** Databases of before such rows were kept have no table of them. */
+const withoutOpen = (counts: TableCounts): TableCounts =>
+  notCopied in counts ? { ...counts, [notCopied]: 0 } : counts;
+
 /** A copied database still expects a log beside it; this one is to be moved about alone. */
-function settleInOneFile(part: string): void {
+function settleInOneFile(part: string, hasOpen: boolean): void {
   const copy = new BetterSqlite3(part);
   try {
     copy.pragma('journal_mode = delete');
+    if (hasOpen) copy.exec(`delete from ${notCopied}`);
   } finally {
     copy.close();
   }
