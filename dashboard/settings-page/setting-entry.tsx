@@ -1,11 +1,11 @@
-import type { ListedSetting } from '../../daemon/contract/setting.ts';
 import { CopyLine } from '../forms/copy-line.tsx';
 import { useReader } from '../reader.ts';
 import { InEnglish } from '../said.tsx';
+import type { DescribedSetting } from './descriptions.ts';
 import { takesText, valueText } from './setting-value.ts';
 
 /** One setting: its value at a glance, the rest when it is opened. */
-export function SettingEntry({ setting }: { setting: ListedSetting }) {
+export function SettingEntry({ setting }: { setting: DescribedSetting }) {
   const reader = useReader();
   const { words, figures } = reader;
   const said = words.settings;
@@ -20,9 +20,7 @@ export function SettingEntry({ setting }: { setting: ListedSetting }) {
         <span class={from === 'default' ? 'quiet' : 'setting-changed'}>{said.from[from]}</span>
       </summary>
       <div class="setting-more">
-        <p>
-          <InEnglish text={setting.description} />
-        </p>
+        <p>{setting.says ?? <InEnglish text={setting.description} />}</p>
         {setting.waits && <p class="field-fault">{said.waits}</p>}
         <dl>
           <dt>{said.value}</dt>

@@ -1,5 +1,6 @@
 import type { ListedSetting } from '../../daemon/contract/setting.ts';
 import type { Reader } from '../reader.ts';
+import type { DescribedSetting } from './descriptions.ts';
 
 type By = Pick<Reader, 'words' | 'figures'>;
 type Value = ListedSetting['value'];
@@ -31,9 +32,9 @@ export function takesText(setting: ListedSetting, by: By): string {
   return most === null ? kind : said.atMost(kind, bound(most));
 }
 
-/** Whether any of the words typed is missing in a setting. */
-export function fitsSearch(setting: ListedSetting, typed: string): boolean {
-  const text = `${setting.name} ${setting.description}`.toLowerCase();
+/** Whether all of the words typed stand in a setting as it is shown: in its name and what it does. */
+export function fitsSearch(setting: DescribedSetting, typed: string): boolean {
+  const text = `${setting.name} ${setting.says ?? setting.description}`.toLowerCase();
   return typed
     .toLowerCase()
     .split(/\s+/)

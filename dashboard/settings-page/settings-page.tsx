@@ -1,11 +1,12 @@
 import { useCallback, useState } from 'preact/hooks';
-import type { ListedSetting, SettingList } from '../../daemon/contract/setting.ts';
+import type { ListedSetting } from '../../daemon/contract/setting.ts';
 import { TextField } from '../forms/field.tsx';
 import { ProblemNote } from '../forms/problem-note.tsx';
 import { useReader } from '../reader.ts';
 import { settingsAddress } from '../router.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
+import { type DescribedList, useDescribed } from './descriptions.ts';
 import { SettingEntry } from './setting-entry.tsx';
 import { fitsSearch } from './setting-value.ts';
 
@@ -21,17 +22,21 @@ export function SettingsPage({ section }: { section: string | null }) {
   const { api } = useShed();
   const { settings: said } = useReader().words;
   const { replied } = useReply(useCallback(() => api.call('listSettings', {}), [api]));
+  const list = useDescribed(replied.kind === 'there' ? replied.reply : null);
   return (
-    <main class="page page-wide settings-page" aria-busy={replied.kind === 'loading'}>
+    <main
+      class="page page-wide settings-page"
+      aria-busy={list === null && replied.kind !== 'failed'}
+    >
       <h1>{said.title}</h1>
       <p class="lead">{said.says}</p>
       {replied.kind === 'failed' && <ProblemNote problem={replied.problem} />}
-      {replied.kind === 'there' && <Listed list={replied.reply} section={section} />}
+      {list !== null && <Listed list={list} section={section} />}
     </main>
   );
 }
 
-function Listed({ list, section }: { list: SettingList; section: string | null }) {
+function Listed({ list, section }: { list: DescribedList; section: string | null }) {
   const { settings: said } = useReader().words;
   const [typed, setTyped] = useState('');
   const sections = [...new Set(list.settings.map(sectionOf))];

@@ -2,7 +2,7 @@ import type { ListedSetting } from '../../../daemon/contract/setting.ts';
 import type { Node } from '../node.ts';
 import { plural } from '../plural.ts';
 
-/** Every setting in force. Their names and descriptions are those of the settings file, in English. */
+/** Every setting in force. What each does stands in `setting-descriptions.ts` of a language. */
 export const settings = {
   title: 'Settings',
   says: 'What is in force, and where it came from. Settings are changed in the file on the computer itself.',

@@ -3,7 +3,7 @@ import { plural } from '../plural.ts';
 
 export const settings: typeof English = {
   title: 'Asetukset',
-  says: 'Mikä on voimassa ja mistä se tuli. Asetuksia muutetaan tietokoneella olevassa tiedostossa. Nimet ja kuvaukset ovat englanniksi kuten tiedostossa.',
+  says: 'Mikä on voimassa ja mistä se tuli. Asetuksia muutetaan tietokoneella olevassa tiedostossa.',
   file: (name) => ['Asetustiedosto on ', name, '.'],
   noFile: (flag) => [
     'Asetustiedostoa ei ole: kaikki on oletusarvoissa tai annettu käynnistyksessä. Tiedosto nimetään valitsimella ',
