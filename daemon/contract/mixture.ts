@@ -94,6 +94,7 @@ export const MixtureReply = z.object({
   keepingSaid: z.array(Sentence),
   areaM2: z.number().meta({ unit: 'm²' }),
   spreadingM2PerL: z.number().meta({ unit: 'm²/L' }),
+  coat: z.int().nullable().describe('index in the plan; null without a batch'),
   coatName: z.string().nullable().describe('of the plan; null without a batch'),
   amounts: z.array(Amount).describe('for the whole area, what is in the mixture only'),
   pot: z

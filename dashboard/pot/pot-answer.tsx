@@ -22,7 +22,10 @@ export function PotAnswer({ query, reply }: { query: PotQuery; reply: MixtureRep
       {reply.pot === null ? (
         <p>{said.sayWidth}</p>
       ) : (
-        <StickMarks pot={reply.pot} sheet={sheetQuery(query)} />
+        <StickMarks
+          pot={reply.pot}
+          sheet={sheetQuery({ ...query, coat: reply.coat ?? undefined })}
+        />
       )}
       <Whole amounts={reply.amounts} />
       {reply.enough !== null && (

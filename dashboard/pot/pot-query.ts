@@ -7,6 +7,7 @@ const names = [
   'areaM2',
   'spreadingM2PerL',
   'batchId',
+  'coat',
   'paint',
   'rawLinseedOil',
   'turpentine',
@@ -14,6 +15,7 @@ const names = [
   'potDiameterMm',
   'potTopDiameterMm',
   'potHeightMm',
+  'fillPercent',
   'paintDensityKgPerL',
 ] as const;
 

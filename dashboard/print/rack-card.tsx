@@ -1,6 +1,7 @@
 import { useCallback } from 'preact/hooks';
 import { mixtureLine, withinSentence } from '../format/lists.ts';
 import { ProblemNote } from '../forms/problem-note.tsx';
+import { useOwnName } from '../own-name.ts';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
@@ -13,6 +14,7 @@ export function RackCard({ given }: { given: URLSearchParams }) {
   const { words, figures, calendar, locale, units } = useReader();
   const { print, things } = words;
   const { rack } = print;
+  const ownName = useOwnName();
   const phone = usePhoneAddress();
   const id = given.get('batchId') ?? '';
   const { replied } = useReply(
@@ -63,7 +65,7 @@ export function RackCard({ given }: { given: URLSearchParams }) {
               const coat = batch.coats.find((one) => one.coat === i);
               return (
                 <tr key={planned.name}>
-                  <th scope="row">{planned.name}</th>
+                  <th scope="row">{ownName(planned.name)}</th>
                   <td>{mixtureLine(planned.mixture, things)}</td>
                   <td>{coat ? calendar.exact(Date.parse(coat.finishedAt)) : ''}</td>
                   <td />

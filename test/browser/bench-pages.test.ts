@@ -111,6 +111,9 @@ needs('chromium')('the pages at the bench and at the door', () => {
     );
     const [first] = pot?.marks ?? [];
     await page.getByText(`${first?.stickCm.toFixed(1)} cm`, { exact: true }).waitFor();
+    // Once this coat is recorded the next one is another; the sheet stays that of this one.
+    const strip = await page.getByRole('link', { name: 'Print the strip' }).getAttribute('href');
+    expect(strip).toContain('coat=1');
     await page.context().close();
   });
 

@@ -28,6 +28,8 @@ needs('chromium')('from an empty shed to the first touch test, by the forms alon
   it('leads from the bare wall to the set-up', async () => {
     await page.goto(`${daemon.page}/`);
     await page.getByRole('heading', { name: 'The wall is bare' }).waitFor();
+    const foot = page.getByRole('contentinfo');
+    expect(await foot.textContent()).toContain('Oily rags can catch fire by themselves.');
     await page.getByRole('link', { name: 'Set up' }).last().click();
     await page.getByRole('heading', { name: 'A new place' }).waitFor();
   });

@@ -9,7 +9,7 @@ describe('the mixing bench', () => {
     const reply = await site.call('mixture', {
       query: { batchId: batch.id, potDiameterMm: '200' },
     });
-    expect(reply).toMatchObject({ coatName: 'Second coat', spreadingM2PerL: 10 });
+    expect(reply).toMatchObject({ coat: 1, coatName: 'Second coat', spreadingM2PerL: 10 });
     expect(reply.totalL).toBeCloseTo(3.1752, 3);
     expect(reply.pot?.marks.map(({ part }) => part)).toEqual(['paint', 'turpentine']);
     // 3.1752 L over 314.16 mL a centimetre.

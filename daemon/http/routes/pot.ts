@@ -98,6 +98,7 @@ function mixtureReply(
     keepingSaid,
     areaM2,
     spreadingM2PerL,
+    coat: ofBatch?.index ?? null,
     coatName: ofBatch?.planned.name ?? null,
     amounts: amountsOf(partsL, paintKgPerL),
     pot,
