@@ -1,10 +1,9 @@
-import type { Length, PartOfDay, Past, When } from '../../format/painters-time.ts';
-import type { Expected } from '../../format/time-left.ts';
+import type { PartOfDay } from '../../format/painters-time.ts';
 import type { times as English } from '../en/times.ts';
-import { plural } from '../plural.ts';
+import { type DayParts, type LengthPhrases, timesIn } from '../times.ts';
 
 /** After “heute”, “morgen”, “gestern”. */
-const parts: Readonly<Record<PartOfDay, string>> = {
+const parts: DayParts = {
   early: 'früh',
   'before-lunch': 'Vormittag',
   'at-lunch': 'Mittag',
@@ -13,149 +12,75 @@ const parts: Readonly<Record<PartOfDay, string>> = {
   night: 'Nacht',
 };
 
-const count = (number: number, one: string, other: string) =>
-  plural('de', number, { one: `# ${one}`, other: `# ${other}` });
+const today: DayParts = {
+  early: 'heute früh',
+  'before-lunch': 'heute Vormittag',
+  'at-lunch': 'heute Mittag',
+  'after-lunch': 'heute Nachmittag',
+  evening: 'heute Abend',
+  night: 'heute Nacht',
+};
 
 /** “Donnerstagnachmittag”, “Donnerstag früh”. */
-function weekdayPart(weekday: string, part: PartOfDay): string {
-  return part === 'early' ? `${weekday} früh` : `${weekday}${parts[part].toLowerCase()}`;
-}
+const weekdayPart = (weekday: string, part: PartOfDay) =>
+  part === 'early' ? `${weekday} früh` : `${weekday}${parts[part].toLowerCase()}`;
 
-function onWeekday(weekday: string, part: PartOfDay): string {
-  return `${part === 'night' ? 'in der' : 'am'} ${weekdayPart(weekday, part)}`;
-}
+/** “am Donnerstagnachmittag”, “in der Donnerstagnacht”. */
+const on = (weekday: string, part: PartOfDay) => `${part === 'night' ? 'in der' : 'am'} ${weekday}`;
 
-/** „morgen Nachmittag“, „am Donnerstagnachmittag“. */
-function when(moment: When): string {
-  switch (moment.kind) {
-    case 'date':
-      return `am ${moment.date}`;
-    case 'weekday':
-      return onWeekday(moment.weekday, moment.part);
-    default:
-      return bare(moment);
-  }
-}
+const length: LengthPhrases = {
+  moment: 'weniger als eine Minute',
+  minutes: { one: '# Minute', other: '# Minuten' },
+  hours: { one: '# Stunde', other: '# Stunden' },
+  days: { one: '# Tag', other: '# Tage' },
+};
 
-/** The same without “am”, as after “bis”. */
-function bare(moment: When): string {
-  switch (moment.kind) {
-    case 'now':
-      return 'jetzt';
-    case 'minutes':
-      return moment.minutes < 10 ? 'in wenigen Minuten' : `in ${moment.minutes} Minuten`;
-    case 'about-an-hour':
-      return 'in etwa einer Stunde';
-    case 'date':
-      return moment.date;
-    case 'today':
-      return `heute ${parts[moment.part]}`;
-    case 'tomorrow':
-      return `morgen ${parts[moment.part]}`;
-    case 'weekday':
-      return weekdayPart(moment.weekday, moment.part);
-  }
-}
+export const times: typeof English = timesIn('de', {
+  now: 'jetzt',
+  fewMinutes: 'in wenigen Minuten',
+  inMinutes: (minutes) => `in ${minutes} Minuten`,
+  aboutAnHour: 'in etwa einer Stunde',
+  today,
+  tomorrow: (part) => `morgen ${parts[part]}`,
+  weekday: weekdayPart,
+  on: { date: (date) => `am ${date}`, weekday: on },
 
-function past(moment: Past): string {
-  switch (moment.kind) {
-    case 'just-now':
-      return 'gerade eben';
-    case 'minutes-ago':
-      return `vor ${count(moment.minutes, 'Minute', 'Minuten')}`;
-    case 'date':
-      return moment.date;
-    case 'today':
-      return `heute ${parts[moment.part]}`;
-    case 'yesterday':
-      return moment.part === 'night' ? 'letzte Nacht' : `gestern ${parts[moment.part]}`;
-    case 'weekday':
-      return onWeekday(moment.weekday, moment.part);
-  }
-}
+  justNow: 'gerade eben',
+  earlierToday: today,
+  yesterday: (part) => (part === 'night' ? 'letzte Nacht' : `gestern ${parts[part]}`),
+  lastWeekday: (weekday, part) => on(weekdayPart(weekday, part), part),
 
-const isSoon = (moment: When) => moment.kind === 'minutes' || moment.kind === 'about-an-hour';
-
-function by(moment: When): string {
-  return isSoon(moment) ? when(moment) : `bis ${bare(moment)}`;
-}
-
-/** @param days - the word for days in the case that is wanted */
-function lengthWith(span: Length, days: string): string {
-  switch (span.kind) {
-    case 'moment':
-      return 'weniger als eine Minute';
-    case 'minutes':
-      return count(span.minutes, 'Minute', 'Minuten');
-    case 'hours':
-      return count(span.hours, 'Stunde', 'Stunden');
-    case 'days':
-      return span.hours === 0
-        ? count(span.days, 'Tag', days)
-        : `${count(span.days, 'Tag', days)} ${count(span.hours, 'Stunde', 'Stunden')}`;
-  }
-}
-
-const length = (span: Length) => lengthWith(span, 'Tage');
-
-function ago(span: Length | null): string {
-  if (span === null) return 'gerade eben';
-  return span.kind === 'moment'
-    ? 'vor weniger als einer Minute'
-    : `vor ${lengthWith(span, 'Tagen')}`;
-}
-
-function likely(expected: Expected): string {
-  switch (expected.kind) {
-    case 'ready':
-      return 'Neun von zehn, dass es so weit ist';
-    case 'held':
-      return 'Gehärtet, aber gesperrt';
-    case 'feel-now':
-      return 'Anfassen lohnt sich jetzt';
-    case 'about-now':
-      return 'Wahrscheinlich etwa jetzt';
-    case 'cannot-tell':
-      return 'Wann, lässt sich nicht sagen';
-    case 'likely':
-      return `Wahrscheinlich ${when(expected.likely)}`;
-  }
-}
-
-function doubt(expected: Expected): string | null {
-  switch (expected.kind) {
-    case 'ready':
-      return 'Vor dem Weitermachen anfassen.';
-    case 'feel-now':
-    case 'about-now':
-      return expected.late === null || expected.late.kind === 'now'
-        ? null
-        : `neun von zehn ${by(expected.late)}`;
-    case 'likely':
-      return window(expected.early, when(expected.likely), expected.late);
-    default:
-      return null;
-  }
-}
-
-function window(early: When | null, middle: string, late: When | null): string | null {
-  if (late === null) return null;
-  if (early === null || early.kind === 'now')
-    return isSoon(late) ? `von jetzt an, spätestens ${when(late)}` : `jederzeit bis ${bare(late)}`;
-  if (when(early) === when(late)) return when(early) === middle ? null : when(early);
-  if (isSoon(early)) return `frühestens ${when(early)}, spät ${when(late)}`;
-  return `zwischen ${bare(early)} und ${bare(late)}`;
-}
-
-export const times: typeof English = {
-  when,
-  past,
-  exactHour: 'Die genaue Uhrzeit zeigen',
-  by,
   length,
-  ago,
-  likely,
-  doubt,
+  ago: {
+    length: {
+      ...length,
+      moment: 'weniger als einer Minute',
+      days: { one: '# Tag', other: '# Tagen' },
+    },
+    said: (span) => `vor ${span}`,
+  },
+
+  expected: {
+    ready: 'Neun von zehn, dass es so weit ist',
+    held: 'Gehärtet, aber gesperrt',
+    'feel-now': 'Anfassen lohnt sich jetzt',
+    'about-now': 'Wahrscheinlich etwa jetzt',
+    'cannot-tell': 'Wann, lässt sich nicht sagen',
+  },
+  likely: (when) => `Wahrscheinlich ${when}`,
+  feelFirst: 'Vor dem Weitermachen anfassen.',
+  nineInTen: (by) => `neun von zehn ${by}`,
+  by: (when) => `bis ${when}`,
+  window: {
+    until: (late) => `jederzeit bis ${late}`,
+    between: (early, late) => `zwischen ${early} und ${late}`,
+  },
+  soonWindow: {
+    until: (late) => `von jetzt an, spätestens ${late}`,
+    between: (early, late) => `frühestens ${early}, spät ${late}`,
+  },
+
+  exactHour: 'Die genaue Uhrzeit zeigen',
   odds: {
     almostSurely: 'so gut wie gewiss',
     nextToNone: 'so gut wie keine',
@@ -163,4 +88,4 @@ export const times: typeof English = {
     moreThanNineInTen: 'mehr als 9 von 10',
     inTen: (tenths) => `${tenths} von 10`,
   },
-};
+});

@@ -1,9 +1,8 @@
-import type { Length, PartOfDay, Past, When } from '../../format/painters-time.ts';
-import type { Expected } from '../../format/time-left.ts';
+import type { PartOfDay } from '../../format/painters-time.ts';
 import type { times as English } from '../en/times.ts';
-import { plural } from '../plural.ts';
+import { type DayParts, timesIn } from '../times.ts';
 
-const parts: Readonly<Record<PartOfDay, string>> = {
+const parts: DayParts = {
   early: 'aikaisin aamulla',
   'before-lunch': 'aamupäivällä',
   'at-lunch': 'puolenpäivän aikaan',
@@ -12,125 +11,61 @@ const parts: Readonly<Record<PartOfDay, string>> = {
   night: 'yöllä',
 };
 
-function today(part: PartOfDay): string {
-  if (part === 'night') return 'tänä yönä';
-  return part === 'evening' ? 'tänä iltana' : `tänään ${parts[part]}`;
-}
+const today: DayParts = {
+  early: 'tänään aikaisin aamulla',
+  'before-lunch': 'tänään aamupäivällä',
+  'at-lunch': 'tänään puolenpäivän aikaan',
+  'after-lunch': 'tänään iltapäivällä',
+  evening: 'tänä iltana',
+  night: 'tänä yönä',
+};
 
 /** The essive of a weekday, “torstaina”: all seven end in -i or -ko, so none of them changes its stem. */
 const onWeekday = (weekday: string, part: PartOfDay) => `${weekday}na ${parts[part]}`;
 
-const minutes = (count: number) => plural('fi', count, { one: '# minuutti', other: '# minuuttia' });
-const hours = (count: number) => plural('fi', count, { one: '# tunti', other: '# tuntia' });
-const days = (count: number) =>
-  plural('fi', count, { one: '# vuorokausi', other: '# vuorokautta' });
+/** Finnish has no word for “between” two moments: each end is said for itself. */
+const window = {
+  until: (late: string) => `milloin vain, viimeistään ${late}`,
+  between: (early: string, late: string) => `aikaisintaan ${early}, viimeistään ${late}`,
+};
 
-function when(moment: When): string {
-  switch (moment.kind) {
-    case 'now':
-      return 'nyt';
-    case 'minutes':
-      return moment.minutes < 10
-        ? 'muutaman minuutin kuluttua'
-        : `${moment.minutes} minuutin kuluttua`;
-    case 'about-an-hour':
-      return 'noin tunnin kuluttua';
-    case 'date':
-      return moment.date;
-    case 'today':
-      return today(moment.part);
-    case 'tomorrow':
-      return `huomenna ${parts[moment.part]}`;
-    case 'weekday':
-      return onWeekday(moment.weekday, moment.part);
-  }
-}
+export const times: typeof English = timesIn('fi', {
+  now: 'nyt',
+  fewMinutes: 'muutaman minuutin kuluttua',
+  inMinutes: (minutes) => `${minutes} minuutin kuluttua`,
+  aboutAnHour: 'noin tunnin kuluttua',
+  today,
+  tomorrow: (part) => `huomenna ${parts[part]}`,
+  weekday: onWeekday,
 
-function past(moment: Past): string {
-  switch (moment.kind) {
-    case 'just-now':
-      return 'juuri äsken';
-    case 'minutes-ago':
-      return `${minutes(moment.minutes)} sitten`;
-    case 'date':
-      return moment.date;
-    case 'today':
-      return today(moment.part);
-    case 'yesterday':
-      return moment.part === 'night' ? 'viime yönä' : `eilen ${parts[moment.part]}`;
-    case 'weekday':
-      return onWeekday(moment.weekday, moment.part);
-  }
-}
+  justNow: 'juuri äsken',
+  earlierToday: today,
+  yesterday: (part) => (part === 'night' ? 'viime yönä' : `eilen ${parts[part]}`),
+  lastWeekday: onWeekday,
 
-function by(moment: When): string {
-  return moment.kind === 'minutes' || moment.kind === 'about-an-hour'
-    ? when(moment)
-    : `viimeistään ${when(moment)}`;
-}
+  length: {
+    moment: 'alle minuutti',
+    minutes: { one: '# minuutti', other: '# minuuttia' },
+    hours: { one: '# tunti', other: '# tuntia' },
+    days: { one: '# vuorokausi', other: '# vuorokautta' },
+  },
+  ago: { said: (length) => `${length} sitten` },
 
-function length(span: Length): string {
-  switch (span.kind) {
-    case 'moment':
-      return 'alle minuutti';
-    case 'minutes':
-      return minutes(span.minutes);
-    case 'hours':
-      return hours(span.hours);
-    case 'days':
-      return span.hours === 0 ? days(span.days) : `${days(span.days)} ${hours(span.hours)}`;
-  }
-}
+  expected: {
+    ready: 'Yhdeksän kymmenestä, että on valmis',
+    held: 'Kovettunut, mutta jokin estää',
+    'feel-now': 'Kannattaa tunnustella nyt',
+    'about-now': 'Todennäköisesti nyt',
+    'cannot-tell': 'Ei voi sanoa, milloin',
+  },
+  likely: (when) => `Todennäköisesti ${when}`,
+  feelFirst: 'Tunnustele ennen kuin jatkat.',
+  nineInTen: (by) => `yhdeksän kymmenestä ${by}`,
+  by: (when) => `viimeistään ${when}`,
+  window,
+  soonWindow: window,
 
-function likely(expected: Expected): string {
-  switch (expected.kind) {
-    case 'ready':
-      return 'Yhdeksän kymmenestä, että on valmis';
-    case 'held':
-      return 'Kovettunut, mutta jokin estää';
-    case 'feel-now':
-      return 'Kannattaa tunnustella nyt';
-    case 'about-now':
-      return 'Todennäköisesti nyt';
-    case 'cannot-tell':
-      return 'Ei voi sanoa, milloin';
-    case 'likely':
-      return `Todennäköisesti ${when(expected.likely)}`;
-  }
-}
-
-function doubt(expected: Expected): string | null {
-  switch (expected.kind) {
-    case 'ready':
-      return 'Tunnustele ennen kuin jatkat.';
-    case 'feel-now':
-    case 'about-now':
-      return expected.late === null || expected.late.kind === 'now'
-        ? null
-        : `yhdeksän kymmenestä ${by(expected.late)}`;
-    case 'likely':
-      return window(expected.early, when(expected.likely), expected.late);
-    default:
-      return null;
-  }
-}
-
-function window(early: When | null, middle: string, late: When | null): string | null {
-  if (late === null) return null;
-  if (early === null || early.kind === 'now') return `milloin vain, viimeistään ${when(late)}`;
-  if (when(early) === when(late)) return when(early) === middle ? null : when(early);
-  return `aikaisintaan ${when(early)}, viimeistään ${when(late)}`;
-}
-
-export const times: typeof English = {
-  when,
-  past,
   exactHour: 'Näytä tarkka kellonaika',
-  by,
-  length,
-  ago: (span) => (span === null ? 'juuri äsken' : `${length(span)} sitten`),
-  likely,
-  doubt,
   odds: {
     almostSurely: 'lähes varmasti',
     nextToNone: 'tuskin lainkaan',
@@ -138,4 +73,4 @@ export const times: typeof English = {
     moreThanNineInTen: 'yli 9/10',
     inTen: (tenths) => `${tenths}/10`,
   },
-};
+});

@@ -1,18 +1,8 @@
-import type { Length, PartOfDay, Past, When } from '../../format/painters-time.ts';
-import type { Expected } from '../../format/time-left.ts';
+import type { PartOfDay } from '../../format/painters-time.ts';
 import type { times as English } from '../en/times.ts';
-import { plural } from '../plural.ts';
+import { type DayParts, timesIn } from '../times.ts';
 
-const parts: Readonly<Record<PartOfDay, string>> = {
-  early: 'tidlig',
-  'before-lunch': 'formiddag',
-  'at-lunch': 'ved lunsjtid',
-  'after-lunch': 'ettermiddag',
-  evening: 'kveld',
-  night: 'natt',
-};
-
-const todayParts: Readonly<Record<PartOfDay, string>> = {
+const today: DayParts = {
   early: 'tidlig i dag',
   'before-lunch': 'i formiddag',
   'at-lunch': 'ved lunsjtid i dag',
@@ -21,120 +11,62 @@ const todayParts: Readonly<Record<PartOfDay, string>> = {
   night: 'i natt',
 };
 
-const count = (number: number, one: string, other: string) =>
-  plural('nb', number, { one: `# ${one}`, other: `# ${other}` });
+const parts: DayParts = {
+  early: 'tidlig',
+  'before-lunch': 'formiddag',
+  'at-lunch': 'ved lunsjtid',
+  'after-lunch': 'ettermiddag',
+  evening: 'kveld',
+  night: 'natt',
+};
 
 /** «i morgen ettermiddag», «på torsdag kveld», «tidlig på torsdag». */
-function onDay(day: string, part: PartOfDay): string {
-  return part === 'early' ? `tidlig ${day}` : `${day} ${parts[part]}`;
-}
+const onDay = (day: string, part: PartOfDay) =>
+  part === 'early' ? `tidlig ${day}` : `${day} ${parts[part]}`;
 
-function when(moment: When): string {
-  switch (moment.kind) {
-    case 'now':
-      return 'nå';
-    case 'minutes':
-      return moment.minutes < 10 ? 'om noen minutter' : `om ${moment.minutes} minutter`;
-    case 'about-an-hour':
-      return 'om omtrent en time';
-    case 'date':
-      return moment.date;
-    case 'today':
-      return todayParts[moment.part];
-    case 'tomorrow':
-      return onDay('i morgen', moment.part);
-    case 'weekday':
-      return onDay(`på ${moment.weekday}`, moment.part);
-  }
-}
+export const times: typeof English = timesIn('nb', {
+  now: 'nå',
+  fewMinutes: 'om noen minutter',
+  inMinutes: (minutes) => `om ${minutes} minutter`,
+  aboutAnHour: 'om omtrent en time',
+  today,
+  tomorrow: (part) => onDay('i morgen', part),
+  weekday: (weekday, part) => onDay(`på ${weekday}`, part),
 
-function past(moment: Past): string {
-  switch (moment.kind) {
-    case 'just-now':
-      return 'nettopp';
-    case 'minutes-ago':
-      return `for ${count(moment.minutes, 'minutt', 'minutter')} siden`;
-    case 'date':
-      return moment.date;
-    case 'today':
-      return todayParts[moment.part];
-    case 'yesterday':
-      return onDay('i går', moment.part);
-    case 'weekday':
-      return onDay(`sist ${moment.weekday}`, moment.part);
-  }
-}
+  justNow: 'nettopp',
+  earlierToday: today,
+  yesterday: (part) => onDay('i går', part),
+  lastWeekday: (weekday, part) => onDay(`sist ${weekday}`, part),
 
-function by(moment: When): string {
-  return moment.kind === 'minutes' || moment.kind === 'about-an-hour'
-    ? when(moment)
-    : `senest ${when(moment)}`;
-}
+  length: {
+    moment: 'mindre enn ett minutt',
+    minutes: { one: '# minutt', other: '# minutter' },
+    hours: { one: '# time', other: '# timer' },
+    days: { one: '# døgn', other: '# døgn' },
+  },
+  ago: { said: (length) => `for ${length} siden` },
 
-function length(span: Length): string {
-  switch (span.kind) {
-    case 'moment':
-      return 'mindre enn ett minutt';
-    case 'minutes':
-      return count(span.minutes, 'minutt', 'minutter');
-    case 'hours':
-      return count(span.hours, 'time', 'timer');
-    case 'days':
-      return span.hours === 0
-        ? count(span.days, 'døgn', 'døgn')
-        : `${count(span.days, 'døgn', 'døgn')} ${count(span.hours, 'time', 'timer')}`;
-  }
-}
+  expected: {
+    ready: 'Ni av ti for at det er klart',
+    held: 'Herdet, men hindret',
+    'feel-now': 'Verdt å kjenne på nå',
+    'about-now': 'Trolig omtrent nå',
+    'cannot-tell': 'Kan ikke si når',
+  },
+  likely: (when) => `Trolig ${when}`,
+  feelFirst: 'Kjenn etter før du går videre.',
+  nineInTen: (by) => `ni av ti ${by}`,
+  by: (when) => `senest ${when}`,
+  window: {
+    until: (late) => `når som helst frem til ${late}`,
+    between: (early, late) => `mellom ${early} og ${late}`,
+  },
+  soonWindow: {
+    until: (late) => `når som helst, senest ${late}`,
+    between: (early, late) => `tidligst ${early}, senest ${late}`,
+  },
 
-function likely(expected: Expected): string {
-  switch (expected.kind) {
-    case 'ready':
-      return 'Ni av ti for at det er klart';
-    case 'held':
-      return 'Herdet, men hindret';
-    case 'feel-now':
-      return 'Verdt å kjenne på nå';
-    case 'about-now':
-      return 'Trolig omtrent nå';
-    case 'cannot-tell':
-      return 'Kan ikke si når';
-    case 'likely':
-      return `Trolig ${when(expected.likely)}`;
-  }
-}
-
-function doubt(expected: Expected): string | null {
-  switch (expected.kind) {
-    case 'ready':
-      return 'Kjenn etter før du går videre.';
-    case 'feel-now':
-    case 'about-now':
-      return expected.late === null || expected.late.kind === 'now'
-        ? null
-        : `ni av ti ${by(expected.late)}`;
-    case 'likely':
-      return window(expected.early, when(expected.likely), expected.late);
-    default:
-      return null;
-  }
-}
-
-function window(early: When | null, middle: string, late: When | null): string | null {
-  if (late === null) return null;
-  if (early === null || early.kind === 'now') return `når som helst frem til ${when(late)}`;
-  if (when(early) === when(late)) return when(early) === middle ? null : when(early);
-  return `mellom ${when(early)} og ${when(late)}`;
-}
-
-export const times: typeof English = {
-  when,
-  past,
   exactHour: 'Vis nøyaktig klokkeslett',
-  by,
-  length,
-  ago: (span) => (span === null ? 'nettopp' : `for ${length(span)} siden`),
-  likely,
-  doubt,
   odds: {
     almostSurely: 'så godt som visst',
     nextToNone: 'så godt som ingen',
@@ -142,4 +74,4 @@ export const times: typeof English = {
     moreThanNineInTen: 'mer enn 9 av 10',
     inTen: (tenths) => `${tenths} av 10`,
   },
-};
+});
