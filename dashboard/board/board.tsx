@@ -101,9 +101,7 @@ export function Grain({ seed, fit }: GrainProps) {
       preserveAspectRatio={fit === 'strip' ? 'none' : 'xMinYMid slice'}
       aria-hidden="true"
     >
-      {grain.lines.map((line) => (
-        <path key={line} d={line} />
-      ))}
+      <path d={grain.lines} />
       {grain.knots.map((knot) => (
         <ellipse key={knot.x} cx={knot.x} cy={knot.y} rx={knot.rx} ry={knot.ry} />
       ))}

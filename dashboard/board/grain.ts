@@ -13,8 +13,8 @@ export interface Knot {
 }
 
 export interface Grain {
-  /** SVG paths of the grain, from edge to edge. */
-  readonly lines: readonly string[];
+  /** One SVG path of all lines of the grain, from edge to edge: a wall draws dozens, each a node less. */
+  readonly lines: string;
   readonly knots: readonly Knot[];
 }
 
@@ -62,7 +62,7 @@ export function grainOf(seed: string): Grain {
       return rest + swing * Math.sin(along * slow + phase) + aroundKnots(knots, x, rest);
     });
   });
-  return { lines, knots };
+  return { lines: lines.join(''), knots };
 }
 
 /** Grain flows around a knot, the more the nearer it passes. */
@@ -81,11 +81,13 @@ function aroundKnots(knots: readonly Knot[], x: number, y: number): number {
 function linePath(heightAt: (x: number) => number): string {
   const step = BOARD_LENGTH / POINTS;
   let path = `M0 ${round(heightAt(0))}`;
+  let y = heightAt(step);
   for (let i = 1; i < POINTS; i += 1) {
-    const [y, next] = [heightAt(i * step), heightAt((i + 1) * step)];
+    const next = heightAt((i + 1) * step);
     path += `Q${round(i * step)} ${round(y)} ${round((i + 0.5) * step)} ${round((y + next) / 2)}`;
+    y = next;
   }
-  return `${path}L${BOARD_LENGTH} ${round(heightAt(BOARD_LENGTH))}`;
+  return `${path}L${BOARD_LENGTH} ${round(y)}`;
 }
 
 /**

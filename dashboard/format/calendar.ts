@@ -31,7 +31,8 @@ const DAY_MS = 24 * HOUR_MS;
  */
 export function createCalendar(timeZone?: string, locale: string = USUAL_LOCALE): Calendar {
   const zone = timeZone === undefined ? {} : { timeZone };
-  const parts = new Intl.DateTimeFormat(locale, {
+  const ofDay = { ...zone, weekday: 'short', day: 'numeric', month: 'short' } as const;
+  const parts = format(locale, {
     ...zone,
     year: 'numeric',
     month: 'numeric',
@@ -40,23 +41,20 @@ export function createCalendar(timeZone?: string, locale: string = USUAL_LOCALE)
     weekday: 'long',
     hourCycle: 'h23',
   });
-  const clock = new Intl.DateTimeFormat(locale, { ...zone, timeStyle: 'short' });
-  const ofDay = { ...zone, weekday: 'short', day: 'numeric', month: 'short' } as const;
-  const date = new Intl.DateTimeFormat(locale, ofDay);
-  const exact = new Intl.DateTimeFormat(locale, {
-    ...ofDay,
-    hour: writesZero(clock) ? '2-digit' : 'numeric',
-    minute: '2-digit',
-  });
+  const clock = format(locale, { ...zone, timeStyle: 'short' });
+  const date = format(locale, ofDay);
+  const padded = format(locale, { ...ofDay, hour: '2-digit', minute: '2-digit' });
+  const plain = format(locale, { ...ofDay, hour: 'numeric', minute: '2-digit' });
   // A month is a name and no moment: the time zone would make another of it.
-  const month = new Intl.DateTimeFormat(locale, {
-    timeZone: 'UTC',
-    month: 'long',
-    year: 'numeric',
-  });
+  const month = format(locale, { timeZone: 'UTC', month: 'long', year: 'numeric' });
+  let isPadded: boolean | null = null;
   return {
     at(moment) {
-      const found = new Map(parts.formatToParts(moment).map((part) => [part.type, part.value]));
+      const found = new Map(
+        parts()
+          .formatToParts(moment)
+          .map((part) => [part.type, part.value]),
+      );
       const number = (type: Intl.DateTimeFormatPartTypes) => Number(found.get(type) ?? 0);
       const midnight = Date.UTC(number('year'), number('month') - 1, number('day'));
       return {
@@ -65,11 +63,20 @@ export function createCalendar(timeZone?: string, locale: string = USUAL_LOCALE)
         weekday: found.get('weekday') ?? '',
       };
     },
-    clock: (moment) => clock.format(moment),
-    exact: (moment) => exact.format(moment),
-    date: (moment) => date.format(moment),
-    month: (text) => month.format(Date.parse(`${text}-01T00:00:00Z`)),
+    clock: (moment) => clock().format(moment),
+    exact(moment) {
+      isPadded ??= writesZero(clock());
+      return (isPadded ? padded() : plain()).format(moment);
+    },
+    date: (moment) => date().format(moment),
+    month: (text) => month().format(Date.parse(`${text}-01T00:00:00Z`)),
   };
+}
+
+/** A format made when it is first wanted: each costs a slow tablet a frame. */
+function format(locale: string, options: Intl.DateTimeFormatOptions): () => Intl.DateTimeFormat {
+  let made: Intl.DateTimeFormat | null = null;
+  return () => (made ??= new Intl.DateTimeFormat(locale, options));
 }
 
 /** Whether a clock shows nine in the morning as 09 and not as 9. */
