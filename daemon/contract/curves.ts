@@ -87,6 +87,20 @@ export const CurveMark = z.discriminatedUnion('kind', [
 ]);
 export type CurveMark = z.infer<typeof CurveMark>;
 
+/** Wood moisture that somebody measured by hand: points beside the curve of what pins measured. */
+export const HandMoisture = z.object({
+  at: Moment,
+  batchId: Id.nullable().describe('the boards; null where no batch was named'),
+  batchName: z.string().nullable(),
+  placeId: Id.nullable().describe('the place, where no batch was named'),
+  placeName: z.string().nullable(),
+  percent: z
+    .array(z.number())
+    .meta({ unit: '%' })
+    .describe('as the meter showed it, board by board in the order they were measured'),
+});
+export type HandMoisture = z.infer<typeof HandMoisture>;
+
 /** Curves on one grid of time: equal stretches, of which `at` is the middle. */
 export const Curves = z.object({
   from: Moment,
@@ -103,6 +117,10 @@ export const Curves = z.object({
     .describe('of the mean temperature and humidity of each stretch'),
   woodMoisturePercent: Spread.nullable().meta({ unit: '%' }),
   carbonDioxidePpm: Spread.nullable().meta({ unit: 'ppm' }),
+  handMoisture: z
+    .array(HandMoisture)
+    .optional()
+    .describe('ascending; of places and batches, not of a sensor'),
   marks: z.array(CurveMark).describe('ascending'),
 });
 export type Curves = z.infer<typeof Curves>;

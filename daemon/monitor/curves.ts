@@ -21,6 +21,7 @@ import { sumsAt } from './coat-sum-curve.ts';
 import type { CureLedger } from './cure-ledger.ts';
 import { type CurveAir, type CurveStay, curveAir } from './curve-air.ts';
 import { curveMarks } from './curve-marks.ts';
+import { handMoisture } from './hand-moisture.ts';
 import type { NamedModel } from './hour-book.ts';
 import type { PlaceAirReader } from './place-air.ts';
 import type { Corrected, FlagBits, OutlineSource, ReadingSource } from './ports.ts';
@@ -64,6 +65,7 @@ export function siteCurves(parts: CurvesParts) {
   const { facts, air, ledger, cures, assess, ruling } = parts;
   const curves: CurveAir = curveAir(parts);
   const marks = curveMarks(parts);
+  const byHand = handMoisture(facts);
   const changes = airChangeHistory(parts);
   const perHour = degreeHoursPerEquivalentHour(ruling.model);
 
@@ -123,6 +125,7 @@ export function siteCurves(parts: CurvesParts) {
       const stays: CurveStay[] = [{ placeId, fromAt: start, toAt: end }];
       return {
         ...reply(grid, start, end, curves.ofPlaces(stays, grid)),
+        handMoisture: byHand.ofPlace(placeId, start, end),
         marks: marks.ofPlace(placeId, start, end),
       };
     },
@@ -160,6 +163,7 @@ export function siteCurves(parts: CurvesParts) {
       const placeIds = new Set(stays.map(({ placeId }) => placeId));
       return {
         ...reply(grid, start, end, spreads),
+        handMoisture: byHand.ofBatch(batchId, start, end),
         marks: marks.ofBatch(batchId, placeIds, start, end),
         batchId,
         coatId: coat?.id ?? null,

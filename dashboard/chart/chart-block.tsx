@@ -4,7 +4,8 @@ import '../styles/chart.css';
 import { ChartControls } from './chart-controls.tsx';
 import { ChartFiles } from './chart-files.tsx';
 import { ChartTable } from './chart-table.tsx';
-import { watchGestures } from './gestures.ts';
+import { CursorLine } from './cursor-line.tsx';
+import { type GestureState, watchGestures } from './gestures.ts';
 import { MarkKey } from './mark-key.tsx';
 import { panelMarks } from './marks.ts';
 import { PanelFigure } from './panel-figure.tsx';
@@ -40,7 +41,14 @@ export function ChartBlock({ title, source, coat, news }: ChartBlockProps) {
   const clock = useMemo(() => createZoneClock(), []);
   const points = useMemo(usualPoints, []);
   const [seen, setSeen] = useState<Range | null>(null);
-  const [cursorAt, setCursorAt] = useState<number | null>(null);
+  const [pointedAt, setPointedAt] = useState<number | null>(null);
+  const [stoodAt, setStoodAt] = useState<number | null>(null);
+  const cursorAt = stoodAt ?? pointedAt;
+  const point = useCallback((at: number | null) => {
+    setPointedAt(at);
+    // Whoever points takes the cursor from the keys.
+    if (at !== null) setStoodAt(null);
+  }, []);
   const whole = useRef<Range | null>(null);
   const read = useCurves(source, points, seen, whole.current, news);
   useEffect(() => setSeen(null), [source]);
@@ -62,14 +70,21 @@ export function ChartBlock({ title, source, coat, news }: ChartBlockProps) {
     if (current !== null) setSeen(isWhole(next, current) ? null : next);
   }, []);
 
-  const state = useRef<{ range: Range; whole: Range } | null>(null);
-  state.current = range === null || all === null ? null : { range, whole: all };
+  const state = useRef<GestureState | null>(null);
+  state.current =
+    range === null || all === null || known === null
+      ? null
+      : {
+          ...{ range, whole: all, cursorAt: stoodAt },
+          newestAt: Date.parse(known.curves.to) / 1000,
+        };
   const isThere = panels.length > 0;
   useEffect(() => {
     const target = stack.current;
     if (target === null || !isThere) return;
     const nowhere = { from: 0, to: 1 };
-    return watchGestures(target, () => state.current ?? { range: nowhere, whole: nowhere }, look);
+    const unknown = { range: nowhere, whole: nowhere, cursorAt: null, newestAt: 0 };
+    return watchGestures(target, () => state.current ?? unknown, look, setStoodAt);
   }, [isThere, look]);
 
   const seenMarks = useMemo(
@@ -84,6 +99,7 @@ export function ChartBlock({ title, source, coat, news }: ChartBlockProps) {
   return (
     <div class="chart-block">
       <ChartControls title={title} range={range} whole={all} onLook={look} />
+      <CursorLine panels={panels} at={cursorAt} range={range} isSpoken={stoodAt !== null} />
       <section
         class="chart-stack"
         ref={stack}
@@ -103,7 +119,8 @@ export function ChartBlock({ title, source, coat, news }: ChartBlockProps) {
             isFirst={i === 0}
             isLast={i === panels.length - 1}
             cursorAt={cursorAt}
-            onCursor={setCursorAt}
+            stoodAt={stoodAt}
+            onCursor={point}
           />
         ))}
       </section>

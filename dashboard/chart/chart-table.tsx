@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { useReader } from '../reader.ts';
 import { Said } from '../said.tsx';
+import { HandTable } from './hand-table.tsx';
 import { Shape } from './mark-key.tsx';
 import { shapeOf } from './marks.ts';
 import type { Panel, PanelMark } from './panel.ts';
@@ -43,36 +44,39 @@ function Tables({ panels, marks, range, clock }: ChartTableProps) {
   const when = (at: number) => (byDay ? calendar.date(at * 1000) : calendar.exact(at * 1000));
   return (
     <>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is to be reached by keys. */}
-      <section class="table-scroll" tabIndex={0} aria-label={table.open}>
-        <table class="figures">
-          <caption>
-            {table.caption(calendar.exact(range.from * 1000), calendar.exact(range.to * 1000))}
-          </caption>
-          <thead>
-            <tr>
-              <th scope="col">{table.when}</th>
-              {columns.map(({ panel, line }) => (
-                <th scope="col" key={line.kind}>
-                  {table.head(lines[line.kind], panelUnit(panel.kind, reader))}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map(({ at, cells }) => (
-              <tr key={at}>
-                <th scope="row">
-                  <time dateTime={new Date(at * 1000).toISOString()}>{when(at)}</time>
-                </th>
-                {columns.map(({ panel, line }, i) => (
-                  <td key={line.kind}>{cellWords(panel, cells[i] ?? null, reader)}</td>
+      {columns.length > 0 && (
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is to be reached by keys.
+        <section class="table-scroll" tabIndex={0} aria-label={table.open}>
+          <table class="figures">
+            <caption>
+              {table.caption(calendar.exact(range.from * 1000), calendar.exact(range.to * 1000))}
+            </caption>
+            <thead>
+              <tr>
+                <th scope="col">{table.when}</th>
+                {columns.map(({ panel, line }) => (
+                  <th scope="col" key={line.kind}>
+                    {table.head(lines[line.kind], panelUnit(panel.kind, reader))}
+                  </th>
                 ))}
               </tr>
-            ))}
-          </tbody>
-        </table>
-      </section>
+            </thead>
+            <tbody>
+              {rows.map(({ at, cells }) => (
+                <tr key={at}>
+                  <th scope="row">
+                    <time dateTime={new Date(at * 1000).toISOString()}>{when(at)}</time>
+                  </th>
+                  {columns.map(({ panel, line }, i) => (
+                    <td key={line.kind}>{cellWords(panel, cells[i] ?? null, reader)}</td>
+                  ))}
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </section>
+      )}
+      <HandTable panels={panels} range={range} />
       {marks.length === 0 ? (
         <p class="quiet">{table.noMarks}</p>
       ) : (

@@ -1,4 +1,6 @@
 import type { AirChanges, BatchCurves, Curves } from '../../daemon/contract/curves.ts';
+import { handPoints } from './hand-points.ts';
+import type { PanelPoint } from './panel.ts';
 import type { Range } from './range.ts';
 
 /**
@@ -38,7 +40,19 @@ export interface CsvHeads {
     readonly sum: string;
     readonly counted: string;
   };
+  /** A board that a hand meter was held to. */
+  readonly byHand: (of: string, board: number) => string;
   readonly marks: string;
+}
+
+/** A column for each board of each batch or place that was measured by hand. */
+function byBoard(curves: Curves, { byHand }: CsvHeads): ReadonlyMap<string, PanelPoint[]> {
+  const columns = new Map<string, PanelPoint[]>();
+  for (const point of handPoints(curves)) {
+    const head = byHand(point.of, point.board);
+    columns.set(head, [...(columns.get(head) ?? []), point]);
+  }
+  return columns;
 }
 
 interface CsvColumn {
@@ -75,6 +89,13 @@ export function curvesCsv(
   if (curves.dewPointC) add(heads.one(names.dew, '°C'), curves.dewPointC);
   spread(names.humidity, '%', curves.rhPercent);
   spread(names.moisture, '%', curves.woodMoisturePercent);
+  for (const [head, points] of byBoard(curves, heads)) {
+    add(
+      head,
+      points.map(({ value }) => value),
+      points.map((point) => point.at),
+    );
+  }
   spread(names.gas, 'ppm', curves.carbonDioxidePpm);
   if (changes?.perHour.some((value) => value !== null)) {
     const { low, perHour, high } = changes;

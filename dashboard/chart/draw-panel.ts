@@ -1,6 +1,7 @@
 import uPlot from 'uplot';
 import 'uplot/dist/uPlot.min.css';
 import { drawAhead, drawBands, drawNeeds } from './draw-areas.ts';
+import { allOf, drawPoints, lonely } from './draw-points.ts';
 import { drawEnds, drawMarks } from './draw-words.ts';
 import { heightOf, lineLooks, type PanelWriting } from './look.ts';
 import { type Panel, type PanelMark, type Scale, scaleOf } from './panel.ts';
@@ -33,6 +34,8 @@ export interface PanelFrame {
 
 export interface DrawnPanel {
   show(view: PanelView): void;
+  /** Stands the cursor at a moment (epoch s) without anybody pointing; null takes it away. */
+  stand(at: number | null): void;
   readonly canvas: HTMLCanvasElement;
   close(): void;
 }
@@ -47,6 +50,8 @@ const NARROW = 600;
 /** Draws one panel; its colours are read from the style sheet, and anew when the light changes. */
 export function drawPanel(target: HTMLElement, first: PanelView, frame: PanelFrame): DrawnPanel {
   let view = first;
+  /** Where the cursor was stood, epoch s. */
+  let stoodAt: number | null = null;
   let plot = make();
 
   function make(): uPlot {
@@ -55,7 +60,10 @@ export function drawPanel(target: HTMLElement, first: PanelView, frame: PanelFra
 
   function data(): uPlot.AlignedData {
     const { at, lines } = view.panel;
-    return [at, ...lines.map(({ values }) => values)] as unknown as uPlot.AlignedData;
+    const columns = lines.map(({ values }) => values);
+    // Points alone have no line, but the library gives a scale to none but a line’s.
+    if (columns.length === 0) columns.push(at.map(() => null));
+    return [at, ...columns] as unknown as uPlot.AlignedData;
   }
 
   function size() {
@@ -133,6 +141,7 @@ export function drawPanel(target: HTMLElement, first: PanelView, frame: PanelFra
       ],
       series: [
         {},
+        ...(lines.length === 0 ? [{}] : []),
         ...lines.map((line) => {
           const look = lineLooks[line.kind];
           return {
@@ -161,12 +170,15 @@ export function drawPanel(target: HTMLElement, first: PanelView, frame: PanelFra
         draw: [
           (drawn) => {
             drawMarks(drawn, view.marks, frame.isFirst, paint);
+            drawPoints(drawn, view.panel, paint);
             drawEnds(drawn, view.panel, view.writing, paint);
           },
         ],
         setCursor: [
           (drawn) => {
             const { left } = drawn.cursor;
+            // The library tells of a cursor that was stood there too when it draws anew.
+            if (stoodAt !== null && left === leftOf(stoodAt)) return;
             frame.onCursor(left == null || left < 0 ? null : drawn.posToVal(left, 'x'));
           },
         ],
@@ -185,6 +197,19 @@ export function drawPanel(target: HTMLElement, first: PanelView, frame: PanelFra
   function again(): void {
     plot.destroy();
     plot = make();
+    if (stoodAt !== null) stand(stoodAt);
+  }
+
+  function leftOf(at: number): number {
+    const { from, to } = view.range;
+    const width = plot.over.clientWidth;
+    return at < from || at > to ? -10 : ((at - from) / (to - from)) * width;
+  }
+
+  function stand(at: number | null): void {
+    stoodAt = at;
+    const left = at === null ? -10 : leftOf(at);
+    plot.setCursor({ left, top: left < 0 ? -10 : 0 }, false);
   }
 
   return {
@@ -196,6 +221,7 @@ export function drawPanel(target: HTMLElement, first: PanelView, frame: PanelFra
       if (isSame) plot.setData(data());
       else again();
     },
+    stand,
     get canvas() {
       return plot.ctx.canvas;
     },
@@ -205,21 +231,4 @@ export function drawPanel(target: HTMLElement, first: PanelView, frame: PanelFra
       plot.destroy();
     },
   };
-}
-
-/** Readings that stand alone between two gaps: no line would show them. */
-function lonely(plot: uPlot, series: number): number[] {
-  const values = plot.data[series] ?? [];
-  const alone: number[] = [];
-  for (let i = 0; i < values.length; i++) {
-    if (values[i] != null && values[i - 1] == null && values[i + 1] == null) alone.push(i);
-  }
-  return alone;
-}
-
-function allOf(plot: uPlot, series: number): number[] {
-  const all: number[] = [];
-  const values = plot.data[series] ?? [];
-  for (let i = 0; i < values.length; i++) if (values[i] != null) all.push(i);
-  return all;
 }

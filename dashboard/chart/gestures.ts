@@ -1,8 +1,12 @@
-import { panned, type Range, rangeAfterKey, within, zoomed } from './range.ts';
+import { cursorAfterKey, panned, type Range, rangeAfterKey, within, zoomed } from './range.ts';
 
 export interface GestureState {
   readonly range: Range;
   readonly whole: Range;
+  /** Where the keys led the cursor, epoch s; null while they did not. */
+  readonly cursorAt: number | null;
+  /** The newest reading, epoch s. */
+  readonly newestAt: number;
 }
 
 const WHEEL_STEP = 0.0016;
@@ -17,12 +21,14 @@ const LEAST_DRAG = 4;
  *
  * @param target - what the panels stand in; takes the keys
  * @param now - what is seen, asked at each gesture
+ * @param onCursor - told where the keys lead the cursor; null takes it away
  * @returns ends it
  */
 export function watchGestures(
   target: HTMLElement,
   now: () => GestureState,
   onRange: (range: Range) => void,
+  onCursor: (at: number | null) => void,
 ): () => void {
   const pointers = new Map<number, number>();
   let held: { range: Range; x: number; moved: boolean } | null = null;
@@ -101,7 +107,18 @@ export function watchGestures(
 
   function key(event: KeyboardEvent): void {
     if (event.target !== target || event.ctrlKey || event.metaKey || event.altKey) return;
-    const { range, whole } = now();
+    const { range, whole, cursorAt, newestAt } = now();
+    if (event.key === 'Escape' && cursorAt !== null) {
+      event.preventDefault();
+      onCursor(null);
+      return;
+    }
+    const led = event.shiftKey ? cursorAfterKey(event.key, cursorAt, newestAt, range) : null;
+    if (led !== null) {
+      event.preventDefault();
+      onCursor(led);
+      return;
+    }
     const next = rangeAfterKey(event.key, range, whole);
     if (next === null) return;
     event.preventDefault();

@@ -1,6 +1,6 @@
 import { useReader } from '../reader.ts';
 import { Said } from '../said.tsx';
-import { type MarkShape, markShapeKinds, markShapes, marksNear, shapeOf } from './marks.ts';
+import { type MarkShape, markShapeKinds, markShapes, marksNear, NEAR, shapeOf } from './marks.ts';
 import type { PanelMark } from './panel.ts';
 import type { Range } from './range.ts';
 import { markWords } from './writing.ts';
@@ -11,9 +11,6 @@ interface MarkKeyProps {
   cursorAt: number | null;
   range: Range;
 }
-
-/** A mark counts as pointed at within this share of what is seen. */
-const NEAR = 0.015;
 
 /** What the shapes above the curves mean, and in words the one that is pointed at. */
 export function MarkKey({ marks, cursorAt, range }: MarkKeyProps) {

@@ -5,6 +5,9 @@ import type { PanelMark } from './panel.ts';
 export const markShapeKinds = ['coat', 'passed', 'failed', 'move', 'remark', 'notice'] as const;
 export type MarkShape = (typeof markShapeKinds)[number];
 
+/** What lies within this share of what is seen counts as pointed at. */
+export const NEAR = 0.015;
+
 /** Outlines in a square of 10 × 10; `open` ones are drawn, not filled. */
 export const markShapes: Readonly<Record<MarkShape, { path: string; open: boolean }>> = {
   coat: { path: 'M1 2.5h8v5h-8z', open: false },

@@ -17,12 +17,15 @@ interface PanelFigureProps {
   isLast: boolean;
   /** Epoch s; null while nobody points. */
   cursorAt: number | null;
+  /** Where the keys led the cursor, epoch s; null while they did not. */
+  stoodAt: number | null;
   onCursor: (at: number | null) => void;
 }
 
 /** One panel: what it shows in words and figures, and the drawing. */
 export function PanelFigure(props: PanelFigureProps) {
-  const { panel, range, marks, clock, syncKey, isFirst, isLast, cursorAt, onCursor } = props;
+  const { panel, range, marks, clock, syncKey, isFirst, isLast } = props;
+  const { cursorAt, stoodAt, onCursor } = props;
   const reader = useReader();
   const { words, units } = reader;
   const { kind } = panel;
@@ -56,13 +59,16 @@ export function PanelFigure(props: PanelFigureProps) {
     else drawn.current?.show({ panel, range, marks, writing });
   }, [panel, range, marks, writing]);
 
+  // Where it stands hangs on what is seen, too.
+  useEffect(() => drawn.current?.stand(stoodAt), [stoodAt, range]);
+
   return (
     <figure class={`panel-figure panel-${kind}`}>
       <figcaption class="panel-caption">
         <p class="panel-name">
           {words.chart.panels[kind]} <span class="panel-unit">{panelUnit(kind, reader)}</span>
         </p>
-        <PanelKey panel={panel} at={cursorAt} />
+        <PanelKey panel={panel} at={cursorAt} range={range} />
       </figcaption>
       <div class="chart" ref={target} role="img" aria-label={spokenPanel(panel, range, reader)} />
     </figure>

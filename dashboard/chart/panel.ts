@@ -19,6 +19,17 @@ export interface PanelLine {
   readonly band: { readonly low: Column; readonly high: Column } | null;
 }
 
+/** What a hand meter showed on one board, in the unit of the panel. */
+export interface PanelPoint {
+  /** Epoch s. */
+  readonly at: number;
+  readonly value: number;
+  /** Counted from 1, in the order they were measured. */
+  readonly board: number;
+  /** Name of the batch or, where none was named, of the place. */
+  readonly of: string;
+}
+
 /** What a job needs, in the unit of the panel. */
 export interface Need {
   readonly gates: readonly Gate[];
@@ -49,6 +60,8 @@ export interface Panel {
   /** UTC epoch seconds, ascending. */
   readonly at: readonly number[];
   readonly lines: readonly PanelLine[];
+  /** Ascending; beside the lines, from people. */
+  readonly points: readonly PanelPoint[];
   readonly needs: readonly Need[];
   readonly fan: Fan | null;
   readonly expected: readonly Expected[];
@@ -98,6 +111,7 @@ export function scaleOf(panel: Panel, from: number, to: number, stretch = 1): Sc
       see(band?.high[i]);
     }
   });
+  for (const { at, value } of panel.points) if (at >= from && at <= to) see(value);
   panel.fan?.at.forEach((at, i) => {
     if (at < from || at > to) return;
     see(panel.fan?.early[i]);

@@ -1,5 +1,6 @@
 import type { Reader } from '../reader.ts';
 import { type DrawnPanel, drawPanel } from './draw-panel.ts';
+import { handPath } from './hand-points.ts';
 import { lineLooks } from './look.ts';
 import { markShapeKinds, markShapes, shapeOf } from './marks.ts';
 import type { Panel, PanelMark } from './panel.ts';
@@ -110,6 +111,16 @@ function compose(
       ctx.stroke();
       ctx.setLineDash([]);
       x = write(words.chart.lines[kind], x + 37, y + 20, `14px ${fontFamily}`, '--ink-soft') + 20;
+    }
+    if (panel.points.some((point) => point.at >= range.from && point.at <= range.to)) {
+      ctx.save();
+      ctx.translate(x + 4, y + 10);
+      ctx.strokeStyle = colour('--ink');
+      ctx.lineWidth = 2;
+      ctx.lineCap = 'round';
+      ctx.stroke(new Path2D(handPath));
+      ctx.restore();
+      write(words.chart.byHand.name, x + 22, y + 20, `14px ${fontFamily}`, '--ink-soft');
     }
     y += CAPTION_HEIGHT;
     const panelHeight = heights[i] ?? 0;

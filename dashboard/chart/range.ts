@@ -48,6 +48,39 @@ export function withMargin({ from, to }: Range, whole: Range): Range {
   return { from: Math.max(whole.from, from - margin), to: Math.min(whole.to, to + margin) };
 }
 
+/** A step of the cursor, as a share of what is seen. */
+const CURSOR_STEP = 0.02;
+
+/**
+ * Where a key with Shift leads the cursor: along what is seen, or to its ends.
+ *
+ * @param at - where it is, epoch s; null where it is nowhere
+ * @param newest - where it begins then: at the newest reading, if that is seen
+ * @returns null for a key that does nothing
+ */
+export function cursorAfterKey(
+  key: string,
+  at: number | null,
+  newest: number,
+  range: Range,
+): number | null {
+  const step = (range.to - range.from) * CURSOR_STEP;
+  const here = at === null || at < range.from || at > range.to ? null : at;
+  const begin = Math.min(range.to, Math.max(range.from, newest));
+  switch (key) {
+    case 'ArrowLeft':
+      return here === null ? begin : Math.max(range.from, here - step);
+    case 'ArrowRight':
+      return here === null ? begin : Math.min(range.to, here + step);
+    case 'Home':
+      return range.from;
+    case 'End':
+      return range.to;
+    default:
+      return null;
+  }
+}
+
 /** What a key does to what is seen; null for a key that does nothing. */
 export function rangeAfterKey(key: string, range: Range, whole: Range): Range | null {
   const middle = (range.from + range.to) / 2;

@@ -1,6 +1,7 @@
 import type { AirChanges, BatchCurves, Curves, Spread } from '../../daemon/contract/curves.ts';
 import type { Gate, GateVerdict } from '../../daemon/contract/gate.ts';
 import { type Measure, toReaders, type UnitSystem } from '../format/units.ts';
+import { handPoints } from './hand-points.ts';
 import type { Column, Expected, Fan, LineKind, Need, Panel, PanelLine } from './panel.ts';
 
 /** The coat whose sum is drawn, as its batch tells it. */
@@ -21,9 +22,14 @@ export function toPanels({ curves, changes, coat, units }: Shown): Panel[] {
   const inUnit = (measure: Measure, column: Column) =>
     column.map((value) => (value === null ? null : toReaders(measure, value, units)));
   const panels: Panel[] = [];
-  const add = (kind: Panel['kind'], lines: readonly (PanelLine | null)[]) => {
+  const add = (
+    kind: Panel['kind'],
+    lines: readonly (PanelLine | null)[],
+    points: Panel['points'] = [],
+  ) => {
     const there = lines.filter((line) => line !== null);
-    if (there.length > 0) panels.push({ ...bare, kind, at, lines: there });
+    if (there.length + points.length === 0) return;
+    panels.push({ ...bare, kind, at, lines: there, points });
   };
   const temperature = (kind: LineKind, spread: Spread | null) =>
     spread &&
@@ -37,7 +43,11 @@ export function toPanels({ curves, changes, coat, units }: Shown): Panel[] {
     dewPointC && { kind: 'dew', values: inUnit('tempC', dewPointC), band: null },
   ]);
   add('humidity', [rhPercent && lineOf('humidity', rhPercent)]);
-  add('moisture', [woodMoisturePercent && lineOf('moisture', woodMoisturePercent)]);
+  add(
+    'moisture',
+    [woodMoisturePercent && lineOf('moisture', woodMoisturePercent)],
+    handPoints(curves),
+  );
   add('gas', [carbonDioxidePpm && lineOf('gas', carbonDioxidePpm)]);
   if (changes?.perHour.some((value) => value !== null)) {
     const { perHour, low, high } = changes;
@@ -52,6 +62,7 @@ export function toPanels({ curves, changes, coat, units }: Shown): Panel[] {
       lines: [
         { kind: 'sum', values: inUnit('degreeHours', curves.countedDegreeHours), band: null },
       ],
+      points: [],
       needs: coat === null ? [] : needsOf(coat, sum),
       fan: fanOf(curves, sum),
       expected: coat === null ? [] : expectedOf(coat, sum),
@@ -60,7 +71,7 @@ export function toPanels({ curves, changes, coat, units }: Shown): Panel[] {
   return panels;
 }
 
-const bare = { needs: [], fan: null, expected: [] } as const;
+const bare = { points: [], needs: [], fan: null, expected: [] } as const;
 
 function lineOf(kind: LineKind, { low, mean, high }: Spread): PanelLine {
   return { kind, values: mean, band: { low, high } };

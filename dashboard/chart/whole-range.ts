@@ -19,7 +19,13 @@ export function wholeRangeOf(curves: Curves | BatchCurves): Range {
   const asked = Math.min(Date.parse(curves.from) / 1000, at[0] ?? Number.POSITIVE_INFINITY);
   const until = Math.max(Date.parse(curves.to) / 1000, at[at.length - 1] ?? 0);
   const first = curves.at.findIndex((_, i) => columns.some((column) => column?.[i] != null));
-  const from = first === -1 ? asked : Math.max(asked, (curves.at[first] ?? asked) - curves.stepS);
+  const starts = [
+    ...(first === -1 ? [] : [(curves.at[first] ?? asked) - curves.stepS]),
+    ...(curves.handMoisture ?? [])
+      .slice(0, 1)
+      .map((one) => Date.parse(one.at) / 1000 - curves.stepS),
+  ];
+  const from = starts.length === 0 ? asked : Math.max(asked, Math.min(...starts));
   const ahead = 'ahead' in curves ? curves.ahead : null;
   const aheadTo = ahead?.at[ahead.at.length - 1] ?? until;
   const to = Math.max(until, Math.min(aheadTo, until + Math.max(2 * DAY_S, 1.2 * (until - from))));

@@ -1,7 +1,9 @@
 import type { CurveMark } from '../../daemon/contract/curves.ts';
+import { plainList } from '../format/lists.ts';
 import { type Measure, unitOf } from '../format/units.ts';
 import type { Reader } from '../reader.ts';
 import type { CsvHeads } from './csv.ts';
+import type { Measuring } from './hand-points.ts';
 import type { PanelWriting } from './look.ts';
 import type { LineKind, Panel, PanelKind } from './panel.ts';
 import type { Range } from './range.ts';
@@ -151,7 +153,25 @@ export function spokenPanel(panel: Panel, range: Range, reader: Written): string
       : spoken.line(lines[kind], figure(last), figure(low), figure(high));
   });
   const at = (seconds: number) => calendar.exact(seconds * 1000);
+  const byHand = panel.points
+    .filter((point) => point.at >= range.from && point.at <= range.to)
+    .map(({ value }) => value);
+  if (byHand.length > 0) {
+    const [last, low, high] = [byHand.at(-1) ?? null, Math.min(...byHand), Math.max(...byHand)];
+    const figure = (value: number | null) => panelFigure(panel.kind, value, reader);
+    said.push(spoken.line(words.chart.byHand.name, figure(last), figure(low), figure(high)));
+  }
   return spoken.panel(panels[panel.kind], at(range.from), at(range.to), said.join(' '));
+}
+
+/** What was measured on one walk: “South gable, Mon 4 May, 12:00: board 1 14.2 %, board 2 13.0 %”. */
+export function measuredWords({ at, of, points }: Measuring, reader: Written): string {
+  const { words, figures, calendar } = reader;
+  const { byHand } = words.chart;
+  const boards = points.map(({ board, value }) =>
+    byHand.board(figures.number(board), panelFigure('moisture', value, reader)),
+  );
+  return byHand.measured(of, calendar.exact(at * 1000), plainList(boards));
 }
 
 /** How long a stretch is, in words. */

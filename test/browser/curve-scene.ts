@@ -13,7 +13,7 @@ const swing = (at: number, mean: number, by: number) =>
 
 /**
  * A rack in a room beside outdoors, with days of swinging air, a silence of some hours, pins in the
- * boards, and a batch that was coated, felt, moved and written about.
+ * boards, and a batch that was coated, felt, measured by hand and written about.
  */
 export async function curvingShed(
   daemon: RunningDaemon,
@@ -65,5 +65,7 @@ export async function curvingShed(
   await daemon.call('POST', `${path}/tests`, { at: ago(30), gate: 'turn', passed: false });
   await daemon.call('POST', `${path}/tests`, { at: ago(12), gate: 'turn', passed: true });
   await daemon.call('POST', `${path}/remarks`, { at: ago(20), kind: 'runs', text: '=1+1 on two' });
+  const measured = { batchId: batch.id, quantity: 'wood-moisture', at: ago(24) };
+  await daemon.call('POST', 'readings', { ...measured, values: [14.2, 13.1, 15.4] });
   return { room, rack, batch, now };
 }

@@ -106,6 +106,37 @@ needs('chromium')('the curves', () => {
     await page.context().close();
   });
 
+  it('have a cursor that the keys lead along all panels at once, and say what it shows', async () => {
+    const { page, faults } = await open(`#/batch/${scene.batch.id}`);
+    await page.locator('.chart-stack').focus();
+    const line = page.locator('.chart-cursor');
+    await page.keyboard.press('Shift+ArrowRight');
+    await expect.poll(() => line.textContent()).toMatch(/Air: \d+\.\d °C.*Moisture: \d+\.\d %/);
+    expect(await line.getAttribute('aria-live')).toBe('polite');
+    const lines = () =>
+      page.locator('.u-cursor-x').evaluateAll((all) => all.map((one) => one.style.transform));
+    const before = await lines();
+    expect(new Set(before).size).toBe(1);
+    await page.keyboard.press('Shift+ArrowLeft');
+    await expect.poll(lines).not.toEqual(before);
+    expect(new Set(await lines()).size).toBe(1);
+    // Up to the three boards that were measured.
+    await page.keyboard.press('Shift+Home');
+    for (let step = 0; step < 50; step++) {
+      if (/South gable, .*: board 1/.test((await line.textContent()) ?? '')) break;
+      await page.keyboard.press('Shift+ArrowRight');
+      await page.waitForFunction(() => true);
+    }
+    expect(await line.textContent()).toContain('board 1 14.2 %, board 2 13.1 %, board 3 15.4 %');
+    const key = page.locator('.panel-moisture .panel-key');
+    expect(await key.textContent()).toContain('board 2 13.1 %');
+    await page.keyboard.press('Escape');
+    await expect.poll(() => line.textContent()).toBe('');
+    expect(await key.textContent()).toContain('By hand');
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+
   it('are asked for closer by two fingers, and moved by one', async () => {
     const { page } = await open(airOf(), { screen: 'phone', hasTouch: true });
     await page.locator('.u-over').first().scrollIntoViewIfNeeded();
@@ -255,6 +286,8 @@ needs('chromium')('the curves', () => {
     const { page } = await open(`#/batch/${scene.batch.id}`);
     await page.getByRole('img', { name: /^Degree-hours/ }).waitFor();
     await page.getByText('The same as a table').click();
+    const byHand = page.getByRole('table', { name: 'Wood moisture measured by hand' });
+    expect(await byHand.textContent()).toContain('board 1 14.2 %, board 2 13.1 %, board 3 15.4 %');
     const marks = await page.locator('.chart-table table').last().textContent();
     expect(marks).toContain('South gable: felt not yet ready to turn');
     expect(marks).toContain('South gable: felt ready to turn');

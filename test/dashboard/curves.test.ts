@@ -2,14 +2,22 @@ import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
 import type { BatchCurves, Curves } from '../../daemon/contract/curves.ts';
 import { csvCell, curvesCsv } from '../../dashboard/chart/csv.ts';
+import { measuredNear, measurings } from '../../dashboard/chart/hand-points.ts';
 import { marksNear, panelMarks } from '../../dashboard/chart/marks.ts';
 import { scaleOf } from '../../dashboard/chart/panel.ts';
-import { panned, rangeAfterKey, within, withMargin, zoomed } from '../../dashboard/chart/range.ts';
+import {
+  cursorAfterKey,
+  panned,
+  rangeAfterKey,
+  within,
+  withMargin,
+  zoomed,
+} from '../../dashboard/chart/range.ts';
 import { tableRows } from '../../dashboard/chart/table-rows.ts';
 import { toPanels } from '../../dashboard/chart/to-panels.ts';
 import { valueAt } from '../../dashboard/chart/value-at.ts';
 import { wholeRangeOf } from '../../dashboard/chart/whole-range.ts';
-import { spokenPanel } from '../../dashboard/chart/writing.ts';
+import { measuredWords, spokenPanel } from '../../dashboard/chart/writing.ts';
 import { createZoneClock } from '../../dashboard/chart/zone-clock.ts';
 import { createCalendar } from '../../dashboard/format/calendar.ts';
 import { createFigures } from '../../dashboard/format/reader-figures.ts';
@@ -44,7 +52,22 @@ const batchCurves: BatchCurves = {
     late: [18, 26, 34],
   },
 };
+const nobody = { batchId: null, batchName: null, placeId: null, placeName: null };
+/** Boards measured before the primer, and once on the rack without a word of which boards. */
+const measured: Curves = {
+  ...curves,
+  handMoisture: [
+    { ...nobody, at: iso(hours(1)), batchName: 'South gable', percent: [14.2, 13] },
+    { ...nobody, at: iso(hours(3)), placeName: 'Loft', percent: [19.5] },
+  ],
+};
 const metric = { changes: null, coat: null, units: 'metric' } as const;
+const reader = {
+  words: { ...first, ...rest },
+  ...{ locale: 'en-GB', units: 'metric' as const },
+  figures: createFigures('en-GB', 'metric'),
+  calendar: createCalendar('UTC', 'en-GB'),
+};
 const all = { from: start, to: hours(4) };
 
 describe('curves as panels', () => {
@@ -108,6 +131,19 @@ describe('what is seen', () => {
     expect(rangeAfterKey('x', seen, whole)).toBeNull();
   });
 
+  it('has a cursor that Shift and the keys lead along, and that never leaves it', () => {
+    const seen = { from: 20_000, to: 60_000 };
+    const newest = 50_000;
+    expect(cursorAfterKey('ArrowRight', null, newest, seen)).toBe(newest);
+    expect(cursorAfterKey('ArrowRight', null, 90_000, seen)).toBe(60_000);
+    expect(cursorAfterKey('ArrowRight', 40_000, newest, seen)).toBe(40_800);
+    expect(cursorAfterKey('ArrowLeft', 20_100, newest, seen)).toBe(20_000);
+    expect(cursorAfterKey('End', 20_100, newest, seen)).toBe(60_000);
+    // It was left behind by looking closer.
+    expect(cursorAfterKey('ArrowLeft', 90_000, newest, seen)).toBe(newest);
+    expect(cursorAfterKey('Tab', 40_000, newest, seen)).toBeNull();
+  });
+
   it('is all from the first reading on, and some of what is to come', () => {
     const late: BatchCurves = {
       ...batchCurves,
@@ -154,6 +190,63 @@ describe('the table beside the curves', () => {
   });
 });
 
+describe('what was measured by hand', () => {
+  it('is a point for each board beside the line, also where no pins measure', () => {
+    const panels = toPanels({ curves: measured, ...metric });
+    expect(panels.map(({ kind }) => kind)).toEqual(['temperature', 'humidity', 'moisture']);
+    const moisture = panels[2];
+    if (!moisture) throw new Error('no panel');
+    expect(moisture.lines).toEqual([]);
+    expect(moisture.points).toEqual([
+      { at: hours(1), value: 14.2, board: 1, of: 'South gable' },
+      { at: hours(1), value: 13, board: 2, of: 'South gable' },
+      { at: hours(3), value: 19.5, board: 1, of: 'Loft' },
+    ]);
+    const { low, high } = scaleOf(moisture, all.from, all.to);
+    expect(low).toBeLessThan(13);
+    expect(high).toBeGreaterThan(19.5);
+    const pins = { low: [12, 12, 12, 12], mean: [12, 12, 12, 12], high: [12, 12, 12, 12] };
+    const both = toPanels({ curves: { ...measured, woodMoisturePercent: pins }, ...metric })[2];
+    expect([both?.lines.length, both?.points.length]).toEqual([1, 3]);
+  });
+
+  it('is told board by board with its moment where somebody points', () => {
+    const { points } = toPanels({ curves: measured, ...metric })[2] ?? { points: [] };
+    expect(measurings(points).map((one) => one.points.length)).toEqual([2, 1]);
+    const near = measuredNear(points, hours(1.05), 600);
+    if (near === null) throw new Error('nothing near');
+    expect(measuredWords(near, reader)).toBe(
+      'South gable, Mon 4 May, 01:00: board 1 14.2 %, board 2 13.0 %',
+    );
+    expect(measuredNear(points, hours(2), 600)).toBeNull();
+  });
+
+  it('keeps a curve that began with it in view', () => {
+    const early = { ...measured, tempC: null, rhPercent: null, dewPointC: null };
+    expect(wholeRangeOf(early)).toEqual(all);
+    const [, last] = measured.handMoisture ?? [];
+    expect(wholeRangeOf({ ...early, handMoisture: last ? [last] : [] }).from).toBe(hours(2));
+  });
+
+  it('has a column for each board in the file', () => {
+    const text = curvesCsv(measured, null, [], all, rest.chart.files);
+    const rows = parse(text, { columns: true }) as Record<string, string>[];
+    const of = (head: string) => rows.flatMap((row) => row[head] || []);
+    expect(of('wood moisture by hand, South gable, board 1 (%)')).toEqual(['14.2']);
+    expect(of('wood moisture by hand, South gable, board 2 (%)')).toEqual(['13']);
+    expect(of('wood moisture by hand, Loft, board 1 (%)')).toEqual(['19.5']);
+    expect(rows.map((row) => row['time (UTC)'])).toContain(iso(hours(3)));
+  });
+
+  it('is heard with the panel', () => {
+    const moisture = toPanels({ curves: measured, ...metric })[2];
+    if (!moisture) throw new Error('no panel');
+    expect(spokenPanel(moisture, all, reader)).toContain(
+      'By hand: last 19.5 %, lowest 13.0 %, highest 19.5 %.',
+    );
+  });
+});
+
 describe('the file of what is shown', () => {
   const told = [
     { at: hours(1), words: '=cmd: "runs", and\nmore' },
@@ -189,12 +282,6 @@ describe('the file of what is shown', () => {
 });
 
 describe('a panel in words', () => {
-  const reader = {
-    words: { ...first, ...rest },
-    ...{ locale: 'en-GB', units: 'metric' as const },
-    figures: createFigures('en-GB', 'metric'),
-    calendar: createCalendar('UTC', 'en-GB'),
-  };
   it('says from when to when, the last, the lowest and the highest', () => {
     const [temperature] = toPanels({ curves, ...metric });
     if (!temperature) throw new Error('no panel');

@@ -114,6 +114,43 @@ describe('curves of a place', () => {
     expect(there.marks).toMatchObject([{ kind: 'move', placeName: 'Loft' }]);
   });
 
+  it('have what was measured by hand, board by board, with the batch or the place it is of', async () => {
+    const site = await build();
+    const { room, batch } = await withCoat(site);
+    const loft = await site.call('createPlace', { body: { name: 'Loft', kind: 'rack' } });
+    const measure = (hours: number, of: object, values: number[], quantity = 'wood-moisture') =>
+      site.call('createReading', {
+        body: { ...of, quantity, values, at: moment(site.now - hours * hourMs) },
+      });
+    await measure(1, { batchId: batch.id }, [14.2, 13]);
+    await measure(2, { placeId: room.id }, [15.5]);
+    await measure(1, { placeId: loft.id }, [19]);
+    await measure(1, { batchId: batch.id }, [18.4], 'surface-temperature');
+    await site.call('createMove', {
+      id: batch.id,
+      body: { at: moment(site.now), placeId: loft.id },
+    });
+    const ofRoom = { placeId: room.id, batchId: null, batchName: null, percent: [15.5] };
+    const ofBatch = {
+      batchId: batch.id,
+      batchName: batch.name,
+      placeId: null,
+      percent: [14.2, 13],
+    };
+    const here = await site.call('placeCurves', { id: room.id });
+    expect(here.handMoisture).toMatchObject([ofRoom, ofBatch]);
+    expect(here.handMoisture?.[1]?.at).toBe(moment(site.now - hourMs));
+    // The loft had its own figure an hour ago, when the batch did not lie there yet.
+    const there = await site.call('placeCurves', { id: loft.id });
+    expect(there.handMoisture).toMatchObject([{ placeName: 'Loft', percent: [19] }]);
+    const along = await site.call('batchCurves', { id: batch.id });
+    expect(along.handMoisture).toMatchObject([ofRoom, ofBatch]);
+    const before = { to: moment(site.now - 1.5 * hourMs) };
+    const early = await site.call('placeCurves', { id: room.id, query: before });
+    expect(early.handMoisture).toMatchObject([ofRoom]);
+    expect((await site.call('sensorCurves', { id: 'n1' })).handMoisture).toBeUndefined();
+  });
+
   it('that end before they begin are refused', async () => {
     const site = await build();
     const { room } = await withCoat(site);

@@ -50,6 +50,19 @@ export const chart: typeof English = {
     remark: (remark, batch) => `${batch}: ${remark}`,
     remarkWith: (remark, text, batch) => `${batch}: ${remark}: ${text}`,
   },
+  byHand: {
+    name: 'Von Hand',
+    board: (board, figure) => `Brett ${board} ${figure}`,
+    measured: (of, moment, boards) => `${of}, ${moment}: ${boards}`,
+    caption: 'Holzfeuchte, von Hand gemessen',
+    where: 'Partie oder Ort',
+    boards: 'Was das Messgerät zeigte',
+  },
+  cursor: {
+    line: (name, figure) => `${name}: ${figure}`,
+    figures: (figures) => `: ${figures}`,
+    nothing: 'zu dieser Zeit keine Messwerte',
+  },
   spoken: {
     panel: (panel, from, to, lines) => `${panel} von ${from} bis ${to}. ${lines}`,
     line: (line, last, low, high) =>
@@ -63,7 +76,7 @@ export const chart: typeof English = {
     earlier: 'Früher',
     later: 'Später',
     all: 'Alles',
-    how: 'Entlangziehen verschiebt; mit zwei Fingern oder mit Strg und dem Mausrad näher heran. Mit der Tastatur: + und −, die Pfeile, Pos1 für alles.',
+    how: 'Entlangziehen verschiebt; mit zwei Fingern oder mit Strg und dem Mausrad näher heran. Mit der Tastatur: + und −, die Pfeile, Pos1 für alles; Umschalt mit den Pfeilen bewegt den Zeiger, Escape nimmt ihn weg.',
   },
   from: 'Von',
   to: 'Bis',
@@ -101,6 +114,7 @@ export const chart: typeof English = {
       counted: 'Gradstunden, die zählen',
     },
     marks: 'Marken',
+    byHand: (of, board) => `Holzfeuchte von Hand, ${of}, Brett ${board} (%)`,
     span: (from, to) => `${from} bis ${to}`,
   },
   batch: {

@@ -54,6 +54,21 @@ export const chart = {
     remark: (remark: string, batch: string) => `${batch}: ${remark}`,
     remarkWith: (remark: string, text: string, batch: string) => `${batch}: ${remark}: ${text}`,
   },
+  /** Moisture that somebody measured by hand, drawn as crosses. */
+  byHand: {
+    name: 'By hand',
+    board: (board: string, figure: string) => `board ${board} ${figure}`,
+    measured: (of: string, moment: string, boards: string) => `${of}, ${moment}: ${boards}`,
+    caption: 'Wood moisture measured by hand',
+    where: 'Boards or place',
+    boards: 'What the meter showed',
+  },
+  cursor: {
+    /** One of the figures at a moment, for those who hear it. */
+    line: (name: string, figure: string) => `${name}: ${figure}`,
+    figures: (figures: string) => `: ${figures}`,
+    nothing: 'no readings then',
+  },
   /** What those hear who do not see a panel. */
   spoken: {
     panel: (panel: string, from: string, to: string, lines: string) =>
@@ -69,7 +84,7 @@ export const chart = {
     earlier: 'Earlier',
     later: 'Later',
     all: 'All of it',
-    how: 'Drag along it to move, pinch or hold Ctrl and turn the wheel to look closer. With the keyboard: + and −, the arrows, Home for all of it.',
+    how: 'Drag along it to move, pinch or hold Ctrl and turn the wheel to look closer. With the keyboard: + and −, the arrows, Home for all of it; Shift with the arrows moves the cursor, Escape takes it away.',
   },
   from: 'From',
   to: 'To',
@@ -107,6 +122,7 @@ export const chart = {
       counted: 'degree-hours that count',
     },
     marks: 'marks',
+    byHand: (of: string, board: number) => `wood moisture by hand, ${of}, board ${board} (%)`,
     /** Over a picture. */
     span: (from: string, to: string) => `${from} to ${to}`,
   },

@@ -50,6 +50,19 @@ export const chart: typeof English = {
     remark: (remark, batch) => `${batch}: ${remark}`,
     remarkWith: (remark, text, batch) => `${batch}: ${remark}: ${text}`,
   },
+  byHand: {
+    name: 'Käsin',
+    board: (board, figure) => `lauta ${board} ${figure}`,
+    measured: (of, moment, boards) => `${of}, ${moment}: ${boards}`,
+    caption: 'Käsin mitattu puun kosteus',
+    where: 'Erä tai paikka',
+    boards: 'Mittarin lukemat',
+  },
+  cursor: {
+    line: (name, figure) => `${name}: ${figure}`,
+    figures: (figures) => `: ${figures}`,
+    nothing: 'ei lukemia silloin',
+  },
   spoken: {
     panel: (panel, from, to, lines) => `${panel}, ${from} – ${to}. ${lines}`,
     line: (line, last, low, high) => `${line}: viimeisin ${last}, pienin ${low}, suurin ${high}.`,
@@ -62,7 +75,7 @@ export const chart: typeof English = {
     earlier: 'Aiemmin',
     later: 'Myöhemmin',
     all: 'Kaikki',
-    how: 'Siirry vetämällä; tarkenna nipistämällä tai pitämällä Ctrl-näppäintä pohjassa ja pyörittämällä hiiren rullaa. Näppäimillä: + ja −, nuolet, Home näyttää kaiken.',
+    how: 'Siirry vetämällä; tarkenna nipistämällä tai pitämällä Ctrl-näppäintä pohjassa ja pyörittämällä hiiren rullaa. Näppäimillä: + ja −, nuolet, Home näyttää kaiken; Vaihto ja nuolet siirtävät osoitinta, Escape poistaa sen.',
   },
   from: 'Alkaen',
   to: 'Asti',
@@ -100,6 +113,7 @@ export const chart: typeof English = {
       counted: 'laskettavat astetunnit',
     },
     marks: 'merkit',
+    byHand: (of, board) => `puun kosteus käsin, ${of}, lauta ${board} (%)`,
     span: (from, to) => `${from} – ${to}`,
   },
   batch: {
