@@ -40,6 +40,9 @@ interface Waiting {
   done: Acknowledge;
 }
 
+/** What became of a group. */
+type Outcome<Committed> = { kind: 'done'; result: Committed } | { kind: 'failed'; cause: Error };
+
 /** What a message may bring besides readings and refusals. */
 export interface AddedMore {
   /** Readings that wait for the clock. */
@@ -141,14 +144,10 @@ export function groupCommit<Committed>(parts: GroupCommitParts<Committed>) {
     size = 0;
     running = true;
     pace.begun(performance.now());
-    const failure = await commitFailure(taken);
+    const outcome = await outcomeOf(taken);
     running = false;
-    if (failure && isFull?.(failure)) {
-      holdBack(taken, failure);
-    } else {
-      recovered(failure);
-      answer(taken, failure);
-    }
+    if (outcome.kind === 'failed' && isFull?.(outcome.cause)) holdBack(taken, outcome.cause);
+    else answer(taken, outcome);
     plan();
     if (!running && waiting.length === 0) {
       for (const done of idle) done();
@@ -156,11 +155,25 @@ export function groupCommit<Committed>(parts: GroupCommitParts<Committed>) {
     }
   }
 
-  function answer(taken: readonly Waiting[], failure: Error | null): void {
+  function answer(taken: readonly Waiting[], outcome: Outcome<Committed>): void {
+    const failure = outcome.kind === 'failed' ? outcome.cause : null;
+    if (!failure && full) {
+      full = null;
+      fullChanged?.(false);
+    }
     const sources = new Map<string, number>();
     for (const { source } of taken) sources.set(source, (sources.get(source) ?? 0) + 1);
-    pace.done(sources, performance.now());
+    const at = performance.now();
+    pace.done(sources, at);
+    // What is due goes to the disk while this group is worked in and answered.
+    if (!failure && waiting.length > 0 && pace.wait(size, at) <= 0) runNow();
+    if (outcome.kind === 'done') workIn(outcome.result);
     for (const { done } of taken) done(failure);
+  }
+
+  function runNow(): void {
+    planned?.cancel();
+    void run();
   }
 
   /** Puts back what could not be written for want of space; what has waited long is let go. */
@@ -182,29 +195,23 @@ export function groupCommit<Committed>(parts: GroupCommitParts<Committed>) {
     for (const one of all) if (isLetGo(one)) one.done(cause);
   }
 
-  function recovered(failure: Error | null): void {
-    if (failure || !full) return;
-    full = null;
-    fullChanged?.(false);
+  async function outcomeOf(taken: readonly Waiting[]): Promise<Outcome<Committed>> {
+    try {
+      return { kind: 'done', result: await commit(together(taken, now())) };
+    } catch (thrown) {
+      const cause = thrown instanceof Error ? thrown : new Error(String(thrown));
+      if (!full || !isFull?.(cause)) failed(cause);
+      return { kind: 'failed', cause };
+    }
   }
 
-  /** Commits a group; null when it is on disk, whatever became of it afterwards. */
-  async function commitFailure(taken: readonly Waiting[]): Promise<Error | null> {
-    let result: Committed;
-    try {
-      result = await commit(together(taken, now()));
-    } catch (cause) {
-      const failure = cause instanceof Error ? cause : new Error(String(cause));
-      if (!full || !isFull?.(failure)) failed(failure);
-      return failure;
-    }
+  function workIn(result: Committed): void {
     try {
       committed(result);
     } catch (cause) {
       // Refusing what is on disk would only bring it again, to the same end.
       failed(new Error(`Readings are on disk, but could not be worked in: ${cause}`, { cause }));
     }
-    return null;
   }
 
   return {
