@@ -11,15 +11,18 @@ export interface ReadingOutline {
   points: OutlinePoint[];
   /** From when to when there were readings, ascending by `firstAt`; they may overlap. */
   spans: { firstAt: number; lastAt: number }[];
-  /** It is from days, and has no more points than were asked for. */
-  byDay: boolean;
+  /**
+   * Of what the stretches are made that have two points each, about as many as were asked for; null
+   * where each hour has its own.
+   */
+  stretches: 'days' | 'hours' | null;
 }
 
 /**
  * The times of the last readings before a gap, ascending.
  *
- * @param longestGapMs - longest time between readings that is no gap, ms; gaps within a span, which
- *   is an hour or a day, are not seen
+ * @param longestGapMs - longest time between readings that is no gap, ms; gaps within a span, an
+ *   hour at most, are not seen
  */
 export function gapsBetween(spans: ReadingOutline['spans'], longestGapMs: number): number[] {
   const gaps: number[] = [];

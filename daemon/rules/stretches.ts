@@ -15,8 +15,8 @@ export interface Extremes {
  *   to one of its own
  */
 export function gatherStretches(starts: readonly number[]) {
-  const stretches: (Extremes | null)[] = starts.map(() => null);
-  stretches.push(null);
+  const column = () => new Float64Array(starts.length + 1).fill(Number.NaN);
+  const [lows, lowAts, highs, highAts] = [column(), column(), column(), column()];
 
   /** How many stretches begin by then. */
   function begunBy(at: number): number {
@@ -29,30 +29,40 @@ export function gatherStretches(starts: readonly number[]) {
     return from;
   }
 
+  function addLow(at: number, raw: number): void {
+    const place = begunBy(at);
+    const [low, lowAt] = [lows[place] as number, lowAts[place] as number];
+    // Nothing is above or at what is not there yet.
+    if (raw > low || (raw === low && at >= lowAt)) return;
+    lows[place] = raw;
+    lowAts[place] = at;
+  }
+
+  function addHigh(at: number, raw: number): void {
+    const place = begunBy(at);
+    const [high, highAt] = [highs[place] as number, highAts[place] as number];
+    if (raw < high || (raw === high && at >= highAt)) return;
+    highs[place] = raw;
+    highAts[place] = at;
+  }
+
   return {
-    /** @param one - both its moments lie in one stretch */
+    addLow,
+    addHigh,
     add({ lowAt, low, highAt, high }: Extremes): void {
-      const place = begunBy(lowAt);
-      const all = stretches[place];
-      if (!all) {
-        stretches[place] = { lowAt, low, highAt, high };
-        return;
-      }
-      if (low < all.low || (low === all.low && lowAt < all.lowAt))
-        [all.low, all.lowAt] = [low, lowAt];
-      if (high > all.high || (high === all.high && highAt < all.highAt)) {
-        [all.high, all.highAt] = [high, highAt];
-      }
+      addLow(lowAt, low);
+      addHigh(highAt, high);
     },
     /** Two points a stretch, ascending; one where the same reading is lowest and highest. */
     points(): OutlinePoint[] {
       const points: OutlinePoint[] = [];
-      for (const one of stretches) {
-        if (!one) continue;
-        const { lowAt, low, highAt, high } = one;
-        if (lowAt < highAt) points.push({ at: lowAt, raw: low });
-        points.push({ at: highAt, raw: high });
-        if (lowAt > highAt) points.push({ at: lowAt, raw: low });
+      for (let i = 0; i <= starts.length; i++) {
+        const [lowAt, highAt] = [lowAts[i] as number, highAts[i] as number];
+        const low = { at: lowAt, raw: lows[i] as number };
+        const high = { at: highAt, raw: highs[i] as number };
+        const both = lowAt < highAt ? [low, high] : lowAt > highAt ? [high, low] : [high];
+        // Of a day with both in other stretches one alone may be known here, and of a silence none.
+        for (const point of both) if (!Number.isNaN(point.at)) points.push(point);
       }
       return points;
     },
@@ -60,26 +70,26 @@ export function gatherStretches(starts: readonly number[]) {
 }
 
 /**
- * Parts a time into stretches of whole days, as even as whole days allow.
+ * Parts a time into stretches of whole days or hours, as even as whole ones allow.
  *
- * @param firstDay - the first and the last day that are parted, numbered from 1970 on, both included
- * @param stretches - how many; as many as there are days at most
- * @param dayMs - length of a day, ms
+ * @param first - the first and the last day or hour that are parted, numbered from 1970 on, both included
+ * @param stretches - how many; as many as there are days or hours at most
+ * @param unitMs - length of a day or an hour, ms
  * @param also - moments that part a stretch, epoch ms
- * @returns when each begins, ascending; the last is the end of the last day
+ * @returns when each begins, ascending; the last is the end of the last day or hour
  */
 export function stretchStarts(
-  firstDay: number,
-  lastDay: number,
+  first: number,
+  last: number,
   stretches: number,
-  dayMs: number,
+  unitMs: number,
   also: readonly number[] = [],
 ): number[] {
-  const days = lastDay - firstDay + 1;
-  const parts = Math.min(days, stretches);
+  const units = last - first + 1;
+  const parts = Math.min(units, stretches);
   const starts = new Set(also);
   for (let i = 0; i <= parts; i++) {
-    starts.add((firstDay + Math.floor((i * days) / parts)) * dayMs);
+    starts.add((first + Math.floor((i * units) / parts)) * unitMs);
   }
   return [...starts].sort((a, b) => a - b);
 }

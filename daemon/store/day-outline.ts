@@ -1,14 +1,14 @@
 import type { ReadingOutline } from '../rules/reading-outline.ts';
 import { gatherStretches, stretchStarts } from '../rules/stretches.ts';
-import type { HourPieces, OutlineQuestion } from './outline-pieces.ts';
+import {
+  type HourPieces,
+  mostParted,
+  type OutlineQuestion,
+  stretchEdges,
+} from './outline-pieces.ts';
 import { dayMs, outlineOfRow, type PackedDays, spansOfDay } from './packed-days.ts';
 import type { Outline } from './packed-hour.ts';
 import type { WholeDays } from './whole-days.ts';
-
-/** The days that a time begins and ends with, where it reaches into them, have stretches of their own. */
-const edges = 2;
-/** Where calibrations part more than this share of the points, hours are looked at. */
-const mostParted = 1 / 4;
 
 const dayOf = (at: number): number => Math.floor(at / dayMs);
 
@@ -33,7 +33,7 @@ export function dayOutline(
   const { first, last } = whole;
   const changes = question.changes.filter((at) => at > from && at <= to);
   if ((last - first + 1) * 2 < points || changes.length > points * mostParted) return null;
-  const stretches = Math.max(1, Math.floor(points / 2) - edges - changes.length);
+  const stretches = Math.max(1, Math.floor(points / 2) - stretchEdges - changes.length);
   const gathered = gatherStretches(stretchStarts(first, last, stretches, dayMs, changes));
   const spans: ReadingOutline['spans'] = [];
   const add = (piece: Outline) => {
@@ -62,5 +62,5 @@ export function dayOutline(
   addHours((last + 1) * dayMs, to);
   for (const piece of waiting) add(piece);
   spans.sort((a, b) => a.firstAt - b.firstAt);
-  return { points: gathered.points(), spans, byDay: true };
+  return { points: gathered.points(), spans, stretches: 'days' };
 }

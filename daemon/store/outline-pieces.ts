@@ -16,6 +16,11 @@ export interface OutlineQuestion {
   changes: readonly number[];
 }
 
+/** What a time begins and ends with, where it reaches into a day or an hour, has stretches of its own. */
+export const stretchEdges = 2;
+/** Where calibrations part more than this share of the points, each hour is looked at. */
+export const mostParted = 1 / 4;
+
 /** One reading as an outline of itself. */
 export const pieceOf = ({ at, raw }: KeptReading): Outline => ({
   count: 1,

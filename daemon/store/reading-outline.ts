@@ -2,6 +2,7 @@ import type { Database } from 'better-sqlite3';
 import type { Quantity } from '../contract/quantity.ts';
 import type { ReadingOutline } from '../rules/reading-outline.ts';
 import { dayOutline } from './day-outline.ts';
+import { hourOutlines } from './hour-outline.ts';
 import { addPoints, hourPieces, type OutlineQuestion, pieceOf } from './outline-pieces.ts';
 import { dayHours, dayMs, outlineOfRow, packedDays, spansOfDay } from './packed-days.ts';
 import type { Outline } from './packed-hour.ts';
@@ -9,19 +10,20 @@ import { codeOf } from './quantity-code.ts';
 import { type ReadingTable, readingTable } from './readings.ts';
 import { wholeDaysIn } from './whole-days.ts';
 
-/** So many hours for each point that is drawn are kept apart: thinning chooses among them. */
-const hoursAPoint = 4;
-
 /**
  * Looks up the lowest and the highest reading of each packed hour without unpacking it, and all
- * readings of the hours at both edges and of those not packed yet; of a time so long that a day is less
- * than two points, those of its days. Of days whose hours are no longer kept it is always these.
+ * readings of the hours at both edges and of those not packed yet; of a time with many more hours than
+ * points, or so long that a day is less than two points, those of stretches of hours or days. Of days
+ * whose hours are no longer kept it is always these.
  */
 export function readingOutlines(db: Database, readings: ReadingTable = readingTable(db)) {
   const { staged, packed } = readings;
   const days = packedDays(db);
   const hours = hourPieces(db, packed);
-  const lapsed = db.prepare<[], number>("select hour from kept_from where level = 'hours'").pluck();
+  const stretchesOfHours = hourOutlines(db, hours);
+  const hoursFrom = db
+    .prepare<[], number>("select hour from kept_from where level = 'hours'")
+    .pluck();
 
   const wholeDays = wholeDaysIn(db);
 
@@ -30,30 +32,33 @@ export function readingOutlines(db: Database, readings: ReadingTable = readingTa
     waiting: readonly Outline[],
     lapsedUntil: number,
   ): ReadingOutline {
-    const { sensorKey, code, from, to, points, changes } = question;
-    const outline: ReadingOutline = { points: [], spans: [], byDay: false };
+    const { sensorKey, code, from, to } = question;
     const firstDay = Math.ceil(from / dayMs);
     const lastDay = Math.min(Math.floor((to + 1) / dayMs), lapsedUntil) - 1;
-    for (const row of days.between(sensorKey, code, firstDay, lastDay)) {
-      addPoints(outline.points, outlineOfRow(row, dayMs));
-      outline.spans.push(...spansOfDay(row));
+    const lapsed = days.between(sensorKey, code, firstDay, lastDay);
+    const outline = stretchesOfHours(question, waiting) ?? eachHour(question, waiting);
+    if (lapsed.length === 0) return outline;
+    const points: ReadingOutline['points'] = [];
+    for (const row of lapsed) addPoints(points, outlineOfRow(row, dayMs));
+    points.push(...outline.points);
+    const spans = [...lapsed.flatMap(spansOfDay), ...outline.spans];
+    return { ...outline, ...inOrder({ points, spans }) };
+  }
+
+  function eachHour(question: OutlineQuestion, waiting: readonly Outline[]): ReadingOutline {
+    const points: ReadingOutline['points'] = [];
+    const spans: ReadingOutline['spans'] = [];
+    for (const piece of [...hours(question, question.from, question.to), ...waiting]) {
+      addPoints(points, piece);
+      spans.push({ firstAt: piece.firstAt, lastAt: piece.lastAt });
     }
-    const pieces = hours(question, from, to);
-    addTogether(outline, pieces, Math.floor(pieces.length / (hoursAPoint * points)), changes);
-    const lastPacked = outline.spans.at(-1)?.lastAt ?? Number.NEGATIVE_INFINITY;
-    addTogether(outline, waiting, 1, changes);
-    if ((waiting[0]?.firstAt ?? Number.POSITIVE_INFINITY) <= lastPacked) {
-      outline.points.sort((a, b) => a.at - b.at);
-      outline.points = outline.points.filter(({ at }, i, all) => at !== all[i - 1]?.at);
-      outline.spans.sort((a, b) => a.firstAt - b.firstAt);
-    }
-    return outline;
+    return { ...inOrder({ points, spans }), stretches: null };
   }
 
   const asked = db.transaction((question: OutlineQuestion): ReadingOutline => {
     const { sensorKey, code, from, to } = question;
     const waiting = staged.between(sensorKey, code, from, to, -1).map(pieceOf);
-    const lapsedUntil = (lapsed.get() ?? Number.MIN_SAFE_INTEGER) / dayHours;
+    const lapsedUntil = (hoursFrom.get() ?? Number.MIN_SAFE_INTEGER) / dayHours;
     const whole = wholeDays(question, waiting);
     const long = whole && dayOutline(days, hours, question, whole, waiting, lapsedUntil);
     return long ?? byHours(question, waiting, lapsedUntil);
@@ -79,33 +84,13 @@ export function readingOutlines(db: Database, readings: ReadingTable = readingTa
   };
 }
 
-/** Adds the lowest and the highest reading of every so many pieces, of none on both sides of a change. */
-function addTogether(
-  outline: ReadingOutline,
-  pieces: readonly Outline[],
-  together: number,
-  changes: readonly number[],
-): void {
-  let nextChange = 0;
-  let group: Outline | null = null;
-  let size = 0;
-  const flush = () => {
-    if (group) addPoints(outline.points, group);
-    group = null;
-    size = 0;
-  };
-  for (const piece of pieces) {
-    while ((changes[nextChange] ?? Number.POSITIVE_INFINITY) <= piece.firstAt) {
-      nextChange++;
-      flush();
-    }
-    outline.spans.push({ firstAt: piece.firstAt, lastAt: piece.lastAt });
-    if (!group) group = together > 1 ? { ...piece } : piece;
-    else {
-      if (piece.low < group.low) [group.low, group.lowAt] = [piece.low, piece.lowAt];
-      if (piece.high > group.high) [group.high, group.highAt] = [piece.high, piece.highAt];
-    }
-    if (++size >= together) flush();
-  }
-  flush();
+/** What came late lies among what is packed already. */
+function inOrder({ points, spans }: Pick<ReadingOutline, 'points' | 'spans'>) {
+  const ascend = spans.every(
+    ({ firstAt }, i) => firstAt > (spans[i - 1]?.lastAt ?? Number.NEGATIVE_INFINITY),
+  );
+  if (ascend) return { points, spans };
+  points.sort((a, b) => a.at - b.at);
+  spans.sort((a, b) => a.firstAt - b.firstAt);
+  return { points: points.filter(({ at }, i) => at !== points[i - 1]?.at), spans };
 }

@@ -114,7 +114,7 @@ describe('a curve from days', () => {
               gapsBetween(spansOfEach(heardThen), gapMs),
             );
           }
-          if (outline.byDay) {
+          if (outline.stretches === 'days') {
             expect(outline.points.length).toBeLessThanOrEqual(points);
             const [oldest, newest] = [heardThen[0] as Heard, heardThen.at(-1) as Heard];
             const first = Math.max(Math.ceil(from / dayMs), Math.floor(oldest.at / dayMs));
@@ -174,14 +174,14 @@ describe('a curve from days', () => {
       before.map((one) => (one.day === day ? { day, count: 49, high: 31 } : one)),
     );
     db.exec('delete from packed_hour');
-    const { points, byDay } = read.readingOutline(
+    const { points, stretches } = read.readingOutline(
       1,
       quantity,
       firstAt,
       Number.MAX_SAFE_INTEGER,
       20,
     );
-    expect(byDay).toBe(true);
+    expect(stretches).toBe('days');
     expect(Math.max(...points.map(({ raw }) => raw))).toBe(31);
     write.close();
   });

@@ -63,6 +63,59 @@ describe('the outline of a series', () => {
     );
   });
 
+  it('of stretches of hours has near every reading one as low and one as high, of the same calibration', () => {
+    const at = (least: number, most: number) =>
+      fc.integer({ min: least * 60, max: most * 60 }).map((i) => day1 + i * minute);
+    const heard = (least: number) =>
+      fc.array(fc.record({ at: at(0, 48), raw: fc.integer({ min: -300, max: 300 }) }), {
+        ...{ minLength: least, maxLength: 150, size: 'max' },
+      });
+    const asked = fc.record({
+      ...{ from: at(-5, 12), to: at(30, 60), packed: at(20, 50) },
+      points: fc.integer({ min: 12, max: 30 }),
+      calibrated: fc.array(at(-5, 50), { maxLength: 3 }),
+    });
+    let together = 0;
+    fc.assert(
+      fc.property(
+        ...[heard(60), heard(0), asked],
+        (early, late, { from, to, packed, points, calibrated }) => {
+          const { write, read, hear, pack } = openStore();
+          hear(early);
+          pack(packed);
+          hear(late);
+          const all = read.readingsBetween(1, quantity, from, to);
+          const outline = read.readingOutline(1, quantity, from, to, points, calibrated);
+          const known = new Map(all.map(({ at, raw }) => [at, raw]));
+          for (const [i, { at, raw }] of outline.points.entries()) {
+            expect(known.get(at)).toBe(raw);
+            expect(at).toBeGreaterThan(outline.points[i - 1]?.at ?? Number.NEGATIVE_INFINITY);
+          }
+          for (const longestMs of [hourMs, 3 * hourMs]) {
+            const each = all.map(({ at }) => ({ firstAt: at, lastAt: at }));
+            expect(gapsBetween(outline.spans, longestMs)).toEqual(gapsBetween(each, longestMs));
+          }
+          if (outline.stretches !== null) {
+            together++;
+            const hours = Math.ceil((to - from) / hourMs) + 1;
+            const stretches = Math.floor(points / 2) - 2 - calibrated.length;
+            const nearMs = Math.ceil(hours / Math.max(1, stretches)) * hourMs;
+            const side = (at: number) => calibrated.filter((one) => one <= at).length;
+            for (const { at, raw } of all) {
+              const near = outline.points.filter(
+                (one) => Math.abs(one.at - at) < nearMs && side(one.at) === side(at),
+              );
+              expect(Math.min(...near.map((one) => one.raw))).toBeLessThanOrEqual(raw);
+              expect(Math.max(...near.map((one) => one.raw))).toBeGreaterThanOrEqual(raw);
+            }
+          }
+          write.close();
+        },
+      ),
+    );
+    expect(together).toBeGreaterThan(50);
+  });
+
   it('has the extremes of each hour and every gap, however much of it is packed', () => {
     fc.assert(
       fc.property(readings, readings, moments, fc.nat(20), (early, late, span, packedHours) => {

@@ -62,7 +62,7 @@ export function seriesRoutes(
     const { from, to } = span(query);
     const changes = calibratedFrom(view.facts().calibrations, sensorKey, quantity);
     const outline = readings.readingOutline?.(sensorKey, quantity, from, to, points, changes);
-    if (!outline || (outline.points.length < points && !outline.byDay)) return null;
+    if (!outline || (outline.points.length < points && !outline.stretches)) return null;
     const curve = outline.points.map((point) => asPoint({ sensorKey, quantity, ...point }));
     return columns(thinOut(curve, points), gapsBetween(outline.spans, longestGapMs));
   }
