@@ -1,6 +1,6 @@
+import { faultEffects } from '../contract/fault-effect.ts';
 import type { Quantity } from '../contract/quantity.ts';
 import type { FaultFact, SensorStay } from './facts.ts';
-import { faultEffect } from './fault/fault-words.ts';
 import { sortedStays, stayAt } from './place.ts';
 
 /** A stretch in which readings do not count; `untilAt` exclusive, null while it lasts. */
@@ -12,7 +12,7 @@ interface Span {
 /** Whether a fault keeps readings of a quantity from counting. */
 export function silences(fault: FaultFact, quantity: Quantity): boolean {
   return (
-    faultEffect(fault.kind) !== 'none' && (fault.quantity === null || fault.quantity === quantity)
+    faultEffects[fault.kind] !== 'none' && (fault.quantity === null || fault.quantity === quantity)
   );
 }
 

@@ -14,9 +14,8 @@ type FaultNames = { [Kind in FaultKind as `fault-name/${Kind}`]: Nothing };
 type FaultExplanations = { [Kind in FaultKind as `fault-explanation/${Kind}`]: Nothing };
 type StandingFaults = { [Kind in FaultKind as `sensor-${Kind}`]: StandingFault };
 
-/** What is wrong with a sensor: its name, what it means and what to do, and what was seen. */
-export interface FaultSentences extends FaultNames, FaultExplanations, StandingFaults {
-  'damp-unknown': { fault: Inner };
+/** What was seen of a fault. */
+export interface SeenSentences {
   'seen-silent': { everyMs: number };
   'seen-stuck': { value: number; quantity: Quantity };
   'seen-jumps': { times: number; minutes: number };
@@ -30,4 +29,13 @@ export interface FaultSentences extends FaultNames, FaultExplanations, StandingF
   'seen-battery/empty-soon': { percent: number; days: number };
   'seen-time/behind': { offMs: number };
   'seen-time/ahead': { offMs: number };
+}
+
+/** What is wrong with a sensor: its name, what it means and what to do, and what was seen. */
+export interface FaultSentences
+  extends FaultNames,
+    FaultExplanations,
+    StandingFaults,
+    SeenSentences {
+  'damp-unknown': { fault: Inner };
 }
