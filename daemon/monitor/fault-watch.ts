@@ -4,6 +4,7 @@ import type { FaultFact, ReadingFact } from '../rules/facts.ts';
 import { faultFinder, type Surroundings } from '../rules/fault/fault-finder.ts';
 import { airSources, stayAt } from '../rules/place.ts';
 import type { Corrected, FlagBits, ReadingSource } from './ports.ts';
+import { readingPages } from './reading-pages.ts';
 import type { SiteFacts } from './site-facts.ts';
 
 export interface FaultKeeper {
@@ -34,8 +35,6 @@ const hourMs = 3_600_000;
 const lookBackHours = 36;
 /** Faults that began further back than this are taken up as they were, h. */
 const mostBackHours = 240;
-/** Readings are taken from the store over so long at once, h. */
-const chunkHours = 6;
 /** Fewer sensors at the place itself than this, and those of the room are asked as well. */
 const fewAbout = 2;
 
@@ -97,12 +96,8 @@ export function faultWatch(parts: FaultParts) {
         .filter((quantity) => readings.readingBefore(key, quantity, now + hourMs, 0) !== null)
         .map((quantity): [number, Quantity] => [key, quantity]),
     );
-    for (let start = from; start <= now; start += chunkHours * hourMs) {
-      const end = Math.min(now + hourMs, start + chunkHours * hourMs - 1);
-      const chunk = series.flatMap(([key, quantity]) =>
-        readings.readingsBetween(key, quantity, start, end),
-      );
-      for (const reading of chunk.sort((a, b) => a.at - b.at)) take(reading, null);
+    for (const page of readingPages(readings, series, from, now + hourMs)) {
+      for (const reading of page) take(reading, null);
       await parts.breathe?.();
     }
     for (const fault of open) finder.resume(fault);

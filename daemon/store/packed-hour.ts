@@ -62,11 +62,23 @@ export function packHour(readings: readonly KeptReading[]): PackedHour {
   return { hour, ...outlineOf(readings), packed: bits.bytes() };
 }
 
-export function unpackHour(hour: number, count: number, packed: Uint8Array): KeptReading[] {
+/** @param from, to - only the readings from one time to the other, both included */
+export function unpackHour(
+  hour: number,
+  count: number,
+  packed: Uint8Array,
+  from = Number.NEGATIVE_INFINITY,
+  to = Number.POSITIVE_INFINITY,
+): KeptReading[] {
   const { bits, flagged, times } = opened(hour, count, packed);
   const values = readValues(bits, count);
   const flags = flagged ? readIntegers(bits, count) : null;
-  return times.map((at, i) => ({ at, raw: values[i] ?? Number.NaN, flags: flags?.[i] ?? 0 }));
+  const readings: KeptReading[] = [];
+  for (const [i, at] of times.entries()) {
+    if (at < from || at > to) continue;
+    readings.push({ at, raw: values[i] ?? Number.NaN, flags: flags?.[i] ?? 0 });
+  }
+  return readings;
 }
 
 /** Only the times of a packed hour, ascending. */

@@ -73,11 +73,7 @@ export function packedHours(db: Database) {
     let page = firstPage;
     while (fromHour <= toHour) {
       const rows = (order === 'up' ? up : down).all(sensorKey, code, fromHour, toHour, page);
-      for (const row of rows) {
-        const readings = unpacked(row);
-        const whole = row.hour > hourOf(from) && row.hour < hourOf(to);
-        yield whole ? readings : readings.filter(({ at }) => at >= from && at <= to);
-      }
+      for (const row of rows) yield unpackHour(row.hour, row.count, row.packed, from, to);
       const end = rows.at(-1);
       if (!end || rows.length < page) return;
       if (order === 'up') fromHour = end.hour + 1;
@@ -125,8 +121,11 @@ export function packedHours(db: Database) {
     ): KeptReading[] => {
       const found: KeptReading[] = [];
       for (const readings of walk(sensorKey, code, from, to, 'up', pageHours)) {
-        found.push(...readings);
-        if (found.length >= limit) return found.slice(0, limit);
+        // One by one: an hour of a flood holds more than can be handed to a function at once.
+        for (const reading of readings) {
+          found.push(reading);
+          if (found.length === limit) return found;
+        }
       }
       return found;
     },

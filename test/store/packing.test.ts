@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { migrations } from '../../daemon/store/migrate.ts';
 import { databaseFile, openForReading, openForWriting } from '../../daemon/store/open.ts';
+import { packHour } from '../../daemon/store/packed-hour.ts';
 import { readingTable } from '../../daemon/store/readings.ts';
 import { storeReader, storeWriter } from '../../daemon/store/store.ts';
 import { day1, group, hourMs, reading } from './site-of-facts.ts';
@@ -103,6 +104,19 @@ describe('packing', () => {
     ]);
     expect(rows()[1]).toEqual(before[1]);
     expect(rows()[0]).toMatchObject({ count: 61, high: 21.5, high_ms: 90_001 });
+  });
+
+  it('gives back an hour of a flood: forty readings a second of one sensor', () => {
+    // The fault injected: more readings in one row than a function takes as arguments.
+    store.write.commitReadings(group(reading('n1', day1 + hourMs, 19)));
+    const flood = Array.from({ length: 144_000 }, (_, i) => ({
+      ...{ at: day1 + i * 25, raw: 18 + (i % 7) / 100, flags: 0 },
+    }));
+    const { packed } = readingTable(store.db);
+    packed.save(key(), 1, packHour(flood));
+    expect(kept()).toHaveLength(flood.length + 1);
+    const some = store.read.readingsBetween(key(), 'air-temperature', day1 + 30, day1 + 10_000, 3);
+    expect(some.map(({ at }) => at - day1)).toEqual([50, 75, 100]);
   });
 
   it('keeps a minute’s cadence of an ordinary sensor under 6 bytes a reading', () => {
