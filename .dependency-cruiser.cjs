@@ -28,7 +28,7 @@ const TABLE = {
 
   settings: {
     from: 'daemon/settings/',
-    folders: [CONTRACT, RULES, SCIENCE],
+    folders: [CONTRACT, RULES, SCIENCE, WORDING],
     packages: ['zod', 'smol-toml', 'toml-eslint-parser'],
     node: true,
   },

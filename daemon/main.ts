@@ -16,9 +16,8 @@ import { openSiteAccess } from './open-access.ts';
 import { openSite } from './open-site.ts';
 import { ownSite } from './own-site.ts';
 import { startSchedule } from './schedule/cron.ts';
-import { listSettings } from './settings/listing.ts';
-import { noOrigins, type SettingOrigins } from './settings/origin.ts';
 import type { Settings } from './settings/schema.ts';
+import { plainGround, type StandingSettings, standingSettings } from './settings/standing.ts';
 import { simulatedShed } from './simulated-shed.ts';
 import { siteBackups } from './site-backups.ts';
 import { siteHealth } from './site-health.ts';
@@ -30,13 +29,10 @@ import { siteTopics } from './site-topics.ts';
 import { tradeRules } from './trade-settings.ts';
 
 export interface DaemonParts {
-  settings: Settings;
+  /** Those that hold; where nothing stands behind them, each counts as its default. */
+  settings: Settings | StandingSettings;
   clock: Clock;
   log: DaemonLog;
-  /** Settings that were changed in the file and wait for the next start; none when left out. */
-  restartFor?: () => string[];
-  /** Where settings came from; all are taken for defaults when left out. */
-  origins?: () => SettingOrigins;
 }
 
 export interface Ready {
@@ -78,9 +74,11 @@ export async function startDaemon(parts: DaemonParts): Promise<Daemon> {
 }
 
 async function compose(
-  { settings, clock, log, restartFor = () => [], origins = () => noOrigins }: DaemonParts,
+  { settings: given, clock, log }: DaemonParts,
   atClose: Closing['atClose'],
 ): Promise<Omit<Daemon, 'close'>> {
+  const standing = 'choose' in given ? given : standingSettings(() => plainGround(given));
+  const { settings } = standing;
   const site = await openSite(settings, clock, atClose);
   const { reader, writer, models } = site;
   const changing = changes();
@@ -128,7 +126,7 @@ async function compose(
     port,
     counts,
     isFull: queue.isFull,
-    restartFor,
+    restartFor: standing.waiting,
     doubts: [time.doubts, ...backups.doubts],
   });
   const figures = siteFigures({
@@ -147,7 +145,7 @@ async function compose(
     ...{ settings, clock, log, site, monitor, changes: changing, health, access, mqttAccess, tls },
     topicRules: topics.port,
     ownSite: ownSite({ settings, reader, port, simulated }),
-    settingList: () => listSettings(settings, origins(), restartFor()),
+    standing,
     metrics: { ...metrics, pagesListen: figures.pagesListen },
   });
   atClose(() => app.close());

@@ -15,7 +15,9 @@ import { siteTimeZone } from './notices-out.ts';
 import { siteNames } from './open-access.ts';
 import type { OpenSite } from './open-site.ts';
 import { sensorTrust } from './sensor-trust.ts';
+import { settingDesk } from './setting-desk.ts';
 import type { Settings } from './settings/schema.ts';
+import type { StandingSettings } from './settings/standing.ts';
 import type { SiteTls } from './site-tls.ts';
 import { siteVoice } from './wording/voice.ts';
 
@@ -33,7 +35,7 @@ interface PagesParts {
   topicRules: HttpParts['topicRules'];
   metrics: NonNullable<HttpParts['metrics']>;
   ownSite: HttpParts['ownSite'];
-  settingList: HttpParts['settingList'];
+  standing: StandingSettings;
 }
 
 /** The server of pages and of the API, over what the monitor knows and the store keeps. */
@@ -51,12 +53,12 @@ export function sitePages({
   topicRules,
   metrics,
   ownSite,
-  settingList,
+  standing,
 }: PagesParts) {
   return buildServer({
     site: settings.site,
     ownSite,
-    settingList,
+    settings: settingDesk({ standing, monitor, changed }),
     access,
     mqttAccess,
     names: siteNames(settings),

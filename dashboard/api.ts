@@ -11,6 +11,7 @@ const addresses = {
   stopSimulatedShed: { method: 'DELETE', path: '/api/v1/simulated-shed' },
   listRecords: { method: 'GET', path: '/api/v1/records' },
   listSettings: { method: 'GET', path: '/api/v1/settings' },
+  changeSettings: { method: 'PATCH', path: '/api/v1/settings' },
   readPlace: { method: 'GET', path: '/api/v1/places/:id' },
   changePlace: { method: 'PATCH', path: '/api/v1/places/:id' },
   createPlace: { method: 'POST', path: '/api/v1/places' },

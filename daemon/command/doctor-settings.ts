@@ -1,6 +1,7 @@
-import { loadSettings, SettingsError, type SettingsSource } from '../settings/load.ts';
+import { laidOn, readGround, SettingsError, type SettingsSource } from '../settings/load.ts';
 import type { Settings } from '../settings/schema.ts';
-import { type Finding, ok, wrong } from './doctor-finding.ts';
+import { doubtsOf, type SettingDoubt } from '../settings/standing.ts';
+import { type Finding, look, ok, wrong } from './doctor-finding.ts';
 
 /** A user and password in an address, up to its last at sign. */
 const credentials = /[^\s"'/]*\/*[^\s"'/@]*:[^\s"']*@/g;
@@ -27,8 +28,10 @@ export function lookAtSettings(source: SettingsSource): {
   findings: Finding[];
 } {
   try {
-    const settings = loadSettings(source);
-    return { settings, findings: [ok('settings', 'The settings fit.')] };
+    const laid = laidOn(readGround(source));
+    const doubts = doubtsOf(laid).map(lookAtDoubt);
+    const findings = doubts.length > 0 ? doubts : [ok('settings', 'The settings fit.')];
+    return { settings: laid.settings, findings };
   } catch (cause) {
     if (!(cause instanceof SettingsError)) throw cause;
     const findings = faultsOf(cause.message).map((fault) =>
@@ -42,4 +45,15 @@ export function lookAtSettings(source: SettingsSource): {
 function faultsOf(message: string): string[] {
   const marked = message.split('✖').slice(1);
   return (marked.length > 0 ? marked : [message]).map(withoutSecrets);
+}
+
+function lookAtDoubt({ name, because }: SettingDoubt): Finding {
+  const doThis = 'Choose it anew on the settings page, or let go of it there.';
+  return name === null
+    ? look('settings', because.text, 'Look whether that file can be mended, or remove it.')
+    : look(
+        'settings',
+        `${name} was chosen on the page and does not hold: ${because.text}.`,
+        doThis,
+      );
 }

@@ -1,36 +1,42 @@
 import { pino } from 'pino';
 import { startDaemon } from '../main.ts';
-import { liveSettings } from '../settings/live.ts';
-import { readSettings, SettingsError } from '../settings/load.ts';
+import { readGround, SettingsError } from '../settings/load.ts';
+import { type StandingSettings, standingSettings } from '../settings/standing.ts';
 import { wallClock } from '../wall-clock.ts';
 import type { CommandIo } from './command-io.ts';
 import { serviceManager } from './service-manager.ts';
 
 /** `boardcure serve`: runs the daemon until it is asked to stop. Returns the exit code. */
 export async function serve(args: string[], io: CommandIo): Promise<number> {
-  const load = () => readSettings({ args, env: io.env, cwd: io.cwd });
-  let live: ReturnType<typeof liveSettings>;
-  let origins: ReturnType<typeof load>['origins'];
+  let standing: StandingSettings;
   try {
-    const first = load();
-    origins = first.origins;
-    live = liveSettings(first.settings);
+    standing = standingSettings(() => readGround({ args, env: io.env, cwd: io.cwd }));
   } catch (cause) {
     if (!(cause instanceof SettingsError)) throw cause;
     io.stderr(cause.message);
     return 2;
   }
-  const { settings } = live;
+  const { settings } = standing;
   // The standard output belongs to the ready line; the log goes to standard error.
   const log = pino({ level: settings.log.level }, pino.destination({ dest: 2, sync: true }));
+  const tellDoubts = () => {
+    for (const { name, because } of standing.doubts()) {
+      log.warn(
+        { setting: name, because: because.text },
+        'what was chosen on the page does not hold',
+      );
+    }
+  };
+  tellDoubts();
+  standing.onChange((changes) => {
+    log.level = settings.log.level;
+    const atOnce = changes.filter((change) => change.atOnce).map(({ name }) => name);
+    log.info({ atOnce, fromNextStart: standing.waiting() }, 'settings were read anew or chosen');
+    tellDoubts();
+  });
   io.onReload?.(() => {
     try {
-      const anew = load();
-      const changes = live.take(anew.settings);
-      origins = anew.origins;
-      log.level = settings.log.level;
-      const atOnce = changes.filter((change) => change.atOnce).map(({ name }) => name);
-      log.info({ atOnce, fromNextStart: live.waiting() }, 'the settings were read anew');
+      standing.reload();
     } catch (cause) {
       if (!(cause instanceof SettingsError)) throw cause;
       log.error({ faults: cause.message }, 'the settings were not read anew; those of before hold');
@@ -39,11 +45,9 @@ export async function serve(args: string[], io: CommandIo): Promise<number> {
   let daemon: Awaited<ReturnType<typeof startDaemon>>;
   try {
     daemon = await startDaemon({
-      settings,
+      settings: standing,
       clock: wallClock({ longestGapMs: settings.cure.maxGapHours * 3_600_000 }),
       log,
-      restartFor: live.waiting,
-      origins: () => origins,
     });
   } catch (cause) {
     io.stderr(cause instanceof Error ? cause.message : String(cause));

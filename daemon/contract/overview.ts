@@ -64,5 +64,9 @@ export const Overview = z.object({
     .describe('what a change takes: nothing more, a PIN, or to come from the computer itself'),
   places: z.array(OverviewPlace),
   notices: z.array(Notice),
+  settingChanges: z
+    .int()
+    .optional()
+    .describe('grows when a setting is changed: a page that shows them reads them again'),
 });
 export type Overview = z.infer<typeof Overview>;

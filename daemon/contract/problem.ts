@@ -26,6 +26,7 @@ export const problems = {
   BC_SENSORS_WOULD_FALL_SILENT: { status: 409 },
   BC_TOO_MANY_REQUESTS: { status: 429 },
   BC_TOO_MANY_STREAMS: { status: 429 },
+  BC_SETTING_FIXED: { status: 409 },
   BC_STORE_FULL: { status: 507 },
   BC_INTERNAL: { status: 500 },
 } as const satisfies Record<string, { status: number }>;

@@ -19,7 +19,6 @@ import type { Quantity } from '../contract/quantity.ts';
 import type { BatchReport, Season } from '../contract/report.ts';
 import type { Said } from '../contract/sentence.ts';
 import type { BatchChart } from '../contract/series.ts';
-import type { SettingList } from '../contract/setting.ts';
 import type { Tin } from '../contract/tin.ts';
 import type { WhatHelpsReply } from '../contract/what-helps.ts';
 import type { WoodProbe } from '../contract/wood-probe.ts';
@@ -59,6 +58,7 @@ import type { AccessPort } from './access-port.ts';
 import type { MqttAccessPort } from './mqtt-access-port.ts';
 import type { OwnSitePort } from './own-site-port.ts';
 import type { ServerLimits } from './server-limits.ts';
+import type { SettingPort } from './setting-port.ts';
 import type { TopicRulePort } from './topic-rule-port.ts';
 
 /* What the pages and the API need of the house; handed over by main. */
@@ -254,7 +254,7 @@ export interface Trust {
 export interface HttpParts {
   site: string;
   ownSite: OwnSitePort;
-  settingList(): SettingList;
+  settings: SettingPort;
   access: AccessPort;
   mqttAccess: MqttAccessPort;
   /** Names that the pages are opened under besides IP addresses. */

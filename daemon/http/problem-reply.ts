@@ -9,7 +9,8 @@ import {
 } from '../contract/problem.ts';
 import type { Said } from '../contract/sentence.ts';
 import { sentence } from '../wording/english.ts';
-import { fieldFaults, inRequest } from './field-faults.ts';
+import { inRequest } from '../wording/field-sentence.ts';
+import { fieldFaults } from './field-faults.ts';
 
 /** Errors of the server’s own parts, as our codes. */
 const ownCodes: Record<string, ProblemCode> = {

@@ -1,6 +1,8 @@
 import { stringify } from 'smol-toml';
 import type { ListedSetting, SettingList } from '../contract/setting.ts';
-import type { SettingOrigins } from './origin.ts';
+import { sentence } from '../wording/english.ts';
+import type { ChosenEntry } from './chosen-file.ts';
+import type { GroundSettings, laidOn } from './load.ts';
 import { Settings } from './schema.ts';
 import { secretNames } from './secrets.ts';
 
@@ -17,6 +19,10 @@ interface Schema {
   readonly default?: unknown;
   readonly unit?: string;
   readonly live?: boolean;
+  readonly onPage?: boolean;
+  readonly items?: Schema;
+  readonly minItems?: number;
+  readonly maxItems?: number;
 }
 
 type Tree = Readonly<Record<string, unknown>>;
@@ -24,43 +30,82 @@ type Tree = Readonly<Record<string, unknown>>;
 /** Read once: what settings there are does not change while the program runs. */
 let schema: Schema | null = null;
 
-/**
- * Every setting in force, where it came from, and what to write into the file to change it.
- *
- * @param settings - those in force
- * @param waiting - names of those that wait for the next start
- */
-export function listSettings(
-  settings: Settings,
-  origins: SettingOrigins,
-  waiting: readonly string[],
-): SettingList {
+/** Where settings come from: file, environment and flags, and what was chosen over them. */
+interface Layers {
+  readonly ground: GroundSettings;
+  readonly laid: ReturnType<typeof laidOn>;
+}
+
+interface ListParts {
+  /** Those in force. */
+  readonly settings: Settings;
+  /** Those from the next start on. */
+  readonly next: Settings;
+  /** Names of those that wait for the next start. */
+  readonly waiting: readonly string[];
+  /** What those that wait still come from. */
+  readonly atStart: Layers;
+  readonly newest: Layers;
+}
+
+/** Every setting in force, where it came from, and how it is changed. */
+export function listSettings({ settings, next, waiting, atStart, newest }: ListParts): SettingList {
   schema ??= Settings.toJSONSchema({ io: 'input' }) as Schema;
+  const { file, setAside } = newest.laid;
   return {
-    file: origins.file,
+    file: newest.ground.origins.file,
     settings: leaves(schema, []).map(({ path, field }) => {
       const name = path.join('.');
       const [key = '', ...outer] = [...path].reverse();
       const section = outer.reverse().join('.');
-      const value = valueAt(settings, path);
       const isSecret = secretNames.has(name);
-      const origin = origins.of(path);
-      const shown = isSecret ? null : masked(value);
+      const told = (value: unknown) => (isSecret ? null : masked(value)) as ListedSetting['value'];
+      const value = valueAt(settings, path);
+      const waits = waiting.includes(name);
+      const below = newest.ground.origins.of(path);
       return {
         ...{ name, section, key, isSecret },
         description: field.description ?? '',
         ...limitsOf(field),
-        value: shown as ListedSetting['value'],
+        value: told(value),
         isSet: value !== null,
         default: (field.default ?? null) as ListedSetting['default'],
-        from: origin.from,
-        source: origin.from === 'default' ? null : origin.source,
-        line: origin.from === 'file' ? origin.line : null,
+        ...originOf(path, waits ? atStart : newest),
         holds: field.live ? 'at-once' : 'next-start',
-        waits: waiting.includes(name),
-        toml: tomlLines(section, key, shown ?? example(field)),
+        waits,
+        next: told(valueAt(next, path)),
+        changes: newest.ground.given.has(name) ? 'at-start' : field.onPage ? 'here' : 'by-hand',
+        ...chosenOf(newest.laid.chosen.get(name)),
+        otherwise: told(valueAt(newest.ground.settings, path)),
+        otherwiseFrom: below.from === 'file' ? 'file' : 'default',
+        toml: tomlLines(section, key, told(value) ?? example(field)),
       };
     }),
+    chosenFault: file.fault === null ? null : sentence('chosen-damaged', { found: file.fault }),
+    setAside: setAside.map(({ entry: { name, value }, because }) => ({
+      ...{ name, because },
+      value: value as ListedSetting['value'],
+    })),
+  };
+}
+
+const chosenOf = (choice: ChosenEntry | undefined) => ({
+  isChosen: choice !== undefined,
+  chosenAt: choice?.at ?? null,
+  chosenBy: choice?.by ?? null,
+});
+
+function originOf(
+  path: readonly string[],
+  { ground, laid }: Layers,
+): Pick<ListedSetting, 'from' | 'source' | 'line'> {
+  const choice = laid.chosen.get(path.join('.'));
+  if (choice) return { from: 'chosen', source: choice.by, line: null };
+  const origin = ground.origins.of(path);
+  return {
+    from: origin.from,
+    source: origin.from === 'default' ? null : origin.source,
+    line: origin.from === 'file' ? origin.line : null,
   };
 }
 
@@ -81,8 +126,27 @@ const meant = (field: Schema): Schema => field.anyOf?.find(({ type }) => type !=
 
 function limitsOf(
   field: Schema,
-): Pick<ListedSetting, 'takes' | 'choices' | 'least' | 'most' | 'unit'> {
+): Pick<
+  ListedSetting,
+  'takes' | 'choices' | 'least' | 'most' | 'unit' | 'entries' | 'mayBeNothing'
+> {
   const one = meant(field);
+  return {
+    ...boundsOf(one),
+    unit: field.unit ?? one.unit ?? null,
+    entries:
+      one.items === undefined
+        ? null
+        : {
+            ...boundsOf(one.items),
+            fewest: one.minItems ?? null,
+            atMost: one.maxItems ?? null,
+          },
+    mayBeNothing: field.anyOf?.some(({ type }) => type === 'null') ?? false,
+  };
+}
+
+function boundsOf(one: Schema): Pick<ListedSetting, 'takes' | 'choices' | 'least' | 'most'> {
   const bound = (limit: number | undefined) =>
     limit === undefined || Math.abs(limit) === Number.MAX_SAFE_INTEGER ? null : limit;
   return {
@@ -90,7 +154,6 @@ function limitsOf(
     choices: (one.enum ?? []).map(String),
     least: bound(one.minimum ?? one.exclusiveMinimum),
     most: bound(one.maximum),
-    unit: field.unit ?? one.unit ?? null,
   };
 }
 

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { settingFields, shapeOf } from './fields.ts';
 import { Settings } from './schema.ts';
 
 /** A setting that has another value now. */
@@ -18,6 +19,8 @@ export interface LiveSettings {
    * @returns what differs from what holds, and from the last time
    */
   take(next: Settings): SettingChange[];
+  /** What was taken in last: what will hold from the next start on. */
+  newest(): Settings;
   /** Settings that were changed since the start and hold only from the next one on. */
   waiting(): string[];
 }
@@ -27,6 +30,7 @@ type Tree = Readonly<Record<string, unknown>>;
 /** Settings that can be read anew while the daemon runs. */
 export function liveSettings(first: Settings): LiveSettings {
   let newest: Tree = first;
+  const fields = [...settingFields.values()];
 
   /** The same tree, in which what can change is looked up each time. */
   function view(shape: z.ZodRawShape, started: Tree, path: readonly string[]): object {
@@ -36,7 +40,7 @@ export function liveSettings(first: Settings): LiveSettings {
       const at = [...path, name];
       const value = started[name];
       const part = inner && isTree(value) ? view(inner, value, at) : value;
-      const get = isLive(field) ? () => valueAt(newest, at) : () => part;
+      const get = settingFields.get(at.join('.'))?.atOnce ? () => valueAt(newest, at) : () => part;
       Object.defineProperty(tree, name, { get, enumerable: true });
     }
     return Object.freeze(tree);
@@ -45,45 +49,20 @@ export function liveSettings(first: Settings): LiveSettings {
   return {
     settings: view(Settings.shape, first, []) as Settings,
     take(next) {
-      const differing = leaves(Settings.shape, []).filter(
+      const differing = fields.filter(
         ({ path }) => !isSame(valueAt(newest, path), valueAt(next, path)),
       );
       newest = next;
-      return differing.map(({ path, atOnce }) => ({ name: path.join('.'), atOnce }));
+      return differing.map(({ name, atOnce }) => ({ name, atOnce }));
     },
+    newest: () => newest as Settings,
     waiting: () =>
-      leaves(Settings.shape, [])
+      fields
         .filter(
           ({ path, atOnce }) => !atOnce && !isSame(valueAt(first, path), valueAt(newest, path)),
         )
-        .map(({ path }) => path.join('.')),
+        .map(({ name }) => name),
   };
-}
-
-/** Every single setting: where it stands, and whether a change holds at once. */
-function leaves(
-  shape: z.ZodRawShape,
-  within: readonly string[],
-): { path: readonly string[]; atOnce: boolean }[] {
-  return Object.entries(shape).flatMap(([name, field]) => {
-    const path = [...within, name];
-    const inner = shapeOf(field);
-    return inner ? leaves(inner, path) : [{ path, atOnce: isLive(field) }];
-  });
-}
-
-/** Whether a field is marked as one that can change while the daemon runs. */
-const isLive = (field: unknown): boolean => (field as z.ZodType).meta()?.live === true;
-
-/** The fields of a section; null where a field is no section. */
-function shapeOf(field: unknown): z.ZodRawShape | null {
-  const inner =
-    typeof field === 'object' && field !== null && 'unwrap' in field
-      ? (field as z.ZodOptional).unwrap()
-      : field;
-  return typeof inner === 'object' && inner !== null && 'shape' in inner
-    ? (inner as z.ZodObject).shape
-    : null;
 }
 
 const isTree = (value: unknown): value is Tree =>

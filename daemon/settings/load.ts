@@ -2,7 +2,9 @@ import { readFileSync } from 'node:fs';
 import { isAbsolute, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { parse as parseToml, TomlError } from 'smol-toml';
+import { type ChosenFile, chosenFileIn, readChosen } from './chosen-file.ts';
 import { faultLines } from './fault-lines.ts';
+import { type LaidSettings, layChosen } from './lay-chosen.ts';
 import { originsOf, type SettingOrigins } from './origin.ts';
 import { Settings } from './schema.ts';
 import { secretsGiven, withSecrets } from './secrets.ts';
@@ -28,22 +30,43 @@ const flags = {
 
 type Tree = Record<string, unknown>;
 
-/**
- * Settings from the file, the environment and the flags, the later ones winning.
- *
- * @throws SettingsError naming every fault at once
- */
-export const loadSettings = (source: SettingsSource): Settings => readSettings(source).settings;
+/** What stands in the file and was given at the start: it fits, also without what was chosen. */
+export interface GroundSettings {
+  /** As the schema takes them. */
+  readonly tree: Tree;
+  readonly settings: Settings;
+  /** Flag or variable of a setting, by its name. */
+  readonly given: ReadonlyMap<string, string>;
+  readonly origins: SettingOrigins;
+}
 
 /**
- * The same, with where each setting came from.
+ * Settings from the file, what was chosen on the page, the environment and the flags, the later ones
+ * winning.
  *
  * @throws SettingsError naming every fault at once
  */
-export function readSettings({ args, env, cwd }: SettingsSource): {
-  settings: Settings;
-  origins: SettingOrigins;
-} {
+export const loadSettings = (source: SettingsSource): Settings =>
+  laidOn(readGround(source)).settings;
+
+/** Settings with what was chosen on the page, and what of that does not hold. */
+export function laidOn(ground: GroundSettings): LaidSettings & { file: ChosenFile } {
+  const file = readChosen(chosenFileIn(ground.settings.data));
+  const laid = layChosen(ground.tree, ground.given, file.entries);
+  return { ...laid, settings: frozen({ ...laid.settings, data: ground.settings.data }), file };
+}
+
+function frozen(settings: Settings): Settings {
+  for (const part of Object.values(settings)) Object.freeze(part);
+  return Object.freeze(settings);
+}
+
+/**
+ * Settings without what was chosen on the page, with where each came from.
+ *
+ * @throws SettingsError naming every fault at once
+ */
+export function readGround({ args, env, cwd }: SettingsSource): GroundSettings {
   const faults: string[] = [];
   const given = readFlags(args);
   // A variable that is set to nothing counts as not set: that is how container files leave one out.
@@ -81,10 +104,9 @@ export function readSettings({ args, env, cwd }: SettingsSource): {
   }
   const settings = parsed.data;
   if (!isAbsolute(settings.data)) settings.data = resolve(cwd, settings.data);
-  for (const part of Object.values(settings)) Object.freeze(part);
   for (const [name, variable] of secretsGiven(env)) from.set(name, variable);
   const origins = originsOf({ file: origin, given: from });
-  return { settings: Object.freeze(settings), origins };
+  return { tree, settings: frozen(settings), given: from, origins };
 }
 
 function readFlags(args: string[]): Partial<Record<keyof typeof flags, string>> {

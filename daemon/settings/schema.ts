@@ -36,9 +36,13 @@ export const Settings = z.strictObject({
     .describe('name of this site in MQTT topics'),
   timeZone: z
     .string()
-    .refine(isTimeZone, { message: 'must be a time zone like Europe/Stockholm' })
+    .refine(isTimeZone, {
+      message: 'must be a time zone like Europe/Stockholm',
+      params: { fault: 'no-time-zone' },
+    })
     .nullable()
     .default(null)
+    .meta({ onPage: true })
     .describe(
       'IANA name of the time zone that days and clock times are of; the computer’s when left out',
     ),

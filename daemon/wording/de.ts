@@ -15,6 +15,7 @@ import { notice } from './de/notice.ts';
 import { paint } from './de/paint.ts';
 import { problem } from './de/problem.ts';
 import { remark } from './de/remark.ts';
+import { setting } from './de/setting.ts';
 import { site } from './de/site.ts';
 import { solvent } from './de/solvent.ts';
 import { text } from './de/text.ts';
@@ -42,6 +43,7 @@ export const de: Wording = {
   ...paint,
   ...problem,
   ...remark,
+  ...setting,
   ...site,
   ...solvent,
   ...text,

@@ -15,6 +15,7 @@ import { notice } from './en/notice.ts';
 import { paint } from './en/paint.ts';
 import { problem } from './en/problem.ts';
 import { remark } from './en/remark.ts';
+import { setting } from './en/setting.ts';
 import { site } from './en/site.ts';
 import { solvent } from './en/solvent.ts';
 import { text } from './en/text.ts';
@@ -42,6 +43,7 @@ export const en: Wording = {
   ...paint,
   ...problem,
   ...remark,
+  ...setting,
   ...site,
   ...solvent,
   ...text,

@@ -15,6 +15,7 @@ import { notice } from './fi/notice.ts';
 import { paint } from './fi/paint.ts';
 import { problem } from './fi/problem.ts';
 import { remark } from './fi/remark.ts';
+import { setting } from './fi/setting.ts';
 import { site } from './fi/site.ts';
 import { solvent } from './fi/solvent.ts';
 import { text } from './fi/text.ts';
@@ -42,6 +43,7 @@ export const fi: Wording = {
   ...paint,
   ...problem,
   ...remark,
+  ...setting,
   ...site,
   ...solvent,
   ...text,

@@ -15,6 +15,7 @@ import { notice } from './nb/notice.ts';
 import { paint } from './nb/paint.ts';
 import { problem } from './nb/problem.ts';
 import { remark } from './nb/remark.ts';
+import { setting } from './nb/setting.ts';
 import { site } from './nb/site.ts';
 import { solvent } from './nb/solvent.ts';
 import { text } from './nb/text.ts';
@@ -42,6 +43,7 @@ export const nb: Wording = {
   ...paint,
   ...problem,
   ...remark,
+  ...setting,
   ...site,
   ...solvent,
   ...text,

@@ -18,6 +18,7 @@ import type { NoticeSentences } from './subject/notice.ts';
 import type { PaintSentences } from './subject/paint.ts';
 import type { ProblemSentences } from './subject/problem.ts';
 import type { RemarkSentences } from './subject/remark.ts';
+import type { SettingSentences } from './subject/setting.ts';
 import type { SiteSentences } from './subject/site.ts';
 import type { SolventSentences } from './subject/solvent.ts';
 import type { TextSentences } from './subject/text.ts';
@@ -47,6 +48,7 @@ export interface SentenceTable
     PaintSentences,
     ProblemSentences,
     RemarkSentences,
+    SettingSentences,
     SiteSentences,
     SolventSentences,
     TextSentences,

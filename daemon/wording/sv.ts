@@ -16,6 +16,7 @@ import { notice } from './sv/notice.ts';
 import { paint } from './sv/paint.ts';
 import { problem } from './sv/problem.ts';
 import { remark } from './sv/remark.ts';
+import { setting } from './sv/setting.ts';
 import { site } from './sv/site.ts';
 import { solvent } from './sv/solvent.ts';
 import { text } from './sv/text.ts';
@@ -42,6 +43,7 @@ export const sv: Wording = {
   ...paint,
   ...problem,
   ...remark,
+  ...setting,
   ...site,
   ...solvent,
   ...text,

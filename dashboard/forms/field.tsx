@@ -19,7 +19,7 @@ type TextFieldProps = FieldFrame & {
   value?: string;
   unit?: string;
   /** A number is typed as text, so that a comma may be its decimal point. */
-  kind?: 'text' | 'number' | 'datetime-local';
+  kind?: 'text' | 'number' | 'datetime-local' | 'time';
 };
 
 /** A labelled line of text or a number, with the fault the daemon found in it. */
@@ -32,8 +32,8 @@ export function TextField(props: TextFieldProps) {
     <Framed label={label} pointer={pointer} problem={problem} {...given('hint', hint)}>
       {(attributes) => (
         <span class="field-line">
-          {kind === 'datetime-local' ? (
-            <input {...attributes} {...initial} class="input" name={name} type="datetime-local" />
+          {kind === 'datetime-local' || kind === 'time' ? (
+            <input {...attributes} {...initial} class="input" name={name} type={kind} />
           ) : (
             <input
               {...attributes}

@@ -2,15 +2,24 @@ import { CopyLine } from '../forms/copy-line.tsx';
 import { useReader } from '../reader.ts';
 import { InEnglish } from '../said.tsx';
 import type { DescribedSetting } from './descriptions.ts';
+import { SettingChange } from './setting-change.tsx';
 import { takesText, valueText } from './setting-value.ts';
 
 /** One setting: its value at a glance, the rest when it is opened. */
-export function SettingEntry({ setting }: { setting: DescribedSetting }) {
+export function SettingEntry({
+  setting,
+  onKept,
+}: {
+  setting: DescribedSetting;
+  onKept: () => void;
+}) {
   const reader = useReader();
-  const { words, figures } = reader;
+  const { words, figures, calendar } = reader;
   const said = words.settings;
   const { name, isSecret, isSet, value, from, source, line } = setting;
   const shown = isSecret && isSet ? said.hidden : valueText(value, setting, reader);
+  const { chosenAt, chosenBy } = setting;
+  const when = chosenAt === null ? null : calendar.exact(Date.parse(chosenAt));
   const where = line === null ? source : said.inLine(source ?? '', figures.number(line));
   return (
     <details class="setting">
@@ -21,7 +30,9 @@ export function SettingEntry({ setting }: { setting: DescribedSetting }) {
       </summary>
       <div class="setting-more">
         <p>{setting.says ?? <InEnglish text={setting.description} />}</p>
-        {setting.waits && <p class="field-fault">{said.waits}</p>}
+        {setting.waits && (
+          <p class="field-fault">{said.waits(valueText(setting.next, setting, reader))}</p>
+        )}
         <dl>
           <dt>{said.value}</dt>
           <dd>
@@ -38,7 +49,11 @@ export function SettingEntry({ setting }: { setting: DescribedSetting }) {
           <dt>{said.takes}</dt>
           <dd>{takesText(setting, reader)}</dd>
         </dl>
+        {when !== null && (
+          <p>{chosenBy === null ? said.chosenAt(when) : said.chosenAtBy(when, chosenBy)}</p>
+        )}
         <p>{said.holds[setting.holds]}</p>
+        <SettingChange setting={setting} onKept={onKept} />
         <CopyLine label={said.lines} text={setting.toml} />
       </div>
     </details>

@@ -1,19 +1,38 @@
 import type { ListedSetting } from '../../daemon/contract/setting.ts';
+import type { Measure } from '../format/units.ts';
 import type { Reader } from '../reader.ts';
 import type { DescribedSetting } from './descriptions.ts';
 
 type By = Pick<Reader, 'words' | 'figures'>;
 type Value = ListedSetting['value'];
 
+/** Units of settings that the reader may have others for. */
+const measureOf = {
+  '°C': 'tempC',
+  K: 'differenceK',
+  mm: 'lengthMm',
+} as const satisfies Record<string, Measure>;
+
+/** What a figure of a setting measures, where it is typed in the reader’s units; else null. */
+export function measureIn(unit: string | null): Measure | null {
+  return unit !== null && Object.hasOwn(measureOf, unit)
+    ? measureOf[unit as keyof typeof measureOf]
+    : null;
+}
+
+function figureText(value: number, unit: string | null, { figures }: By): string {
+  const measure = measureIn(unit);
+  if (measure !== null) return figures.asSet(measure, value, 6);
+  const figure = figures.number(value, 6);
+  return unit === null ? figure : `${figure} ${unit}`;
+}
+
 /** A value as it is read, with its unit: “5 °C”, “yes”, “nothing”. Texts and lists are as in the file. */
 export function valueText(value: Value, { unit }: Pick<ListedSetting, 'unit'>, by: By): string {
   const said = by.words.settings;
   if (value === null || value === '') return said.nothing;
   if (typeof value === 'boolean') return value ? said.yes : said.no;
-  if (typeof value === 'number') {
-    const figure = by.figures.number(value, 6);
-    return unit === null ? figure : `${figure} ${unit}`;
-  }
+  if (typeof value === 'number') return figureText(value, unit, by);
   if (typeof value === 'string') return value;
   return Array.isArray(value) && value.length === 0 ? said.nothing : JSON.stringify(value);
 }
@@ -26,7 +45,9 @@ export function takesText(setting: ListedSetting, by: By): string {
   const kind = said.kinds[takes];
   const bound = (limit: number) => valueText(limit, { unit }, by);
   if (least !== null && most !== null) {
-    return said.between(kind, by.figures.number(least, 6), bound(most));
+    // A unit that both share is said once.
+    const from = measureIn(unit) === null ? by.figures.number(least, 6) : bound(least);
+    return said.between(kind, from, bound(most));
   }
   if (least !== null) return said.atLeast(kind, bound(least));
   return most === null ? kind : said.atMost(kind, bound(most));

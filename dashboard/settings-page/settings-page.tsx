@@ -7,6 +7,7 @@ import { settingsAddress } from '../router.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 import { type DescribedList, useDescribed } from './descriptions.ts';
+import { SetAside } from './set-aside.tsx';
 import { SettingEntry } from './setting-entry.tsx';
 import { fitsSearch } from './setting-value.ts';
 
@@ -19,9 +20,12 @@ const RELOAD = 'systemctl reload boardcure';
 
 /** Every setting in force: where it came from, what it takes, how it is changed. */
 export function SettingsPage({ section }: { section: string | null }) {
-  const { api } = useShed();
+  const { api, live } = useShed();
   const { settings: said } = useReader().words;
-  const { replied } = useReply(useCallback(() => api.call('listSettings', {}), [api]));
+  // Changed at another page: read anew, so that both show the same.
+  const changes = live.overview.value?.settingChanges ?? 0;
+  const ask = useCallback(() => api.call('listSettings', {}), [api, changes]);
+  const { replied, again } = useReply(ask);
   const list = useDescribed(replied.kind === 'there' ? replied.reply : null);
   return (
     <main
@@ -31,18 +35,28 @@ export function SettingsPage({ section }: { section: string | null }) {
       <h1>{said.title}</h1>
       <p class="lead">{said.says}</p>
       {replied.kind === 'failed' && <ProblemNote problem={replied.problem} />}
-      {list !== null && <Listed list={list} section={section} />}
+      {list !== null && <Listed list={list} section={section} onKept={again} />}
     </main>
   );
 }
 
-function Listed({ list, section }: { list: DescribedList; section: string | null }) {
+interface ListedProps {
+  list: DescribedList;
+  section: string | null;
+  onKept: () => void;
+}
+
+function Listed({ list, section, onKept }: ListedProps) {
   const { settings: said } = useReader().words;
   const [typed, setTyped] = useState('');
+  // What was changed here stays in sight, also where it is at its default again.
+  const [touched, setTouched] = useState<readonly string[]>([]);
   const sections = [...new Set(list.settings.map(sectionOf))];
   const shown = section ?? CHANGED;
   const found = list.settings.filter((one) =>
-    typed.trim() === '' ? isIn(one, shown) : fitsSearch(one, typed.trim()),
+    typed.trim() === ''
+      ? isIn(one, shown) || (shown === CHANGED && touched.includes(one.name))
+      : fitsSearch(one, typed.trim()),
   );
   return (
     <>
@@ -52,6 +66,7 @@ function Listed({ list, section }: { list: DescribedList; section: string | null
           : said.file(<code>{list.file}</code>)}{' '}
         {said.reload(<code>{RELOAD}</code>)}
       </p>
+      <SetAside list={list} onKept={onKept} />
       <div class="settings-columns">
         <div>
           <div
@@ -83,7 +98,14 @@ function Listed({ list, section }: { list: DescribedList; section: string | null
             {found.length === 0 ? said.none : said.count(found.length)}
           </p>
           {found.map((setting) => (
-            <SettingEntry key={setting.name} setting={setting} />
+            <SettingEntry
+              key={setting.name}
+              setting={setting}
+              onKept={() => {
+                setTouched([...touched, setting.name]);
+                onKept();
+              }}
+            />
           ))}
         </section>
       </div>

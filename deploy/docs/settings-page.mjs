@@ -67,10 +67,11 @@ export function settingsPage(schema) {
         words(field),
         shownDefault(field),
         field.live ? 'at once' : 'next start',
+        field.onPage ? 'yes' : '',
         field.description ?? '',
       ]);
       const title = section === '' ? '## At the top of the file' : `## \`[${section}]\``;
-      return `${title}\n\n${table(['setting', 'takes', 'default', 'holds', 'what it does'], rows)}`;
+      return `${title}\n\n${table(['setting', 'takes', 'default', 'holds', 'page', 'what it does'], rows)}`;
     });
   return `${generated}
 
@@ -80,6 +81,13 @@ One file in TOML, given by \`--config\` or \`BOARDCURE_CONFIG\`; an installed da
 \`/etc/boardcure/boardcure.toml\`. What is left out has its default, and every default works. Flags win over
 environment variables, and these over the file. [boardcure.toml](boardcure.toml) is an example that holds
 every setting at its default.
+
+What concerns the work can also be chosen on the settings page (column _page_), by whoever may do everything, or
+with \`PATCH /api/v1/settings\`. That is kept in \`settings-chosen.toml\` in the data folder and goes before the
+file, but after environment and flags. What lets somebody in, is secret, names a file or an address, guards the
+computer or throws something away stays in the file. A choice that no longer fits, or a damaged file of choices,
+never keeps the daemon from starting: the file’s value or the default holds, and page, log and
+\`boardcure doctor\` name it. Like the settings file it is in no backup of the database: copy both.
 
 Settings that do not fit stop the start: every fault is told at once, with the line of the file, or the flag
 or variable it came from. \`boardcure doctor\` tells the same and starts nothing.

@@ -1,15 +1,14 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
 import type { ListedSetting } from '../../daemon/contract/setting.ts';
-import { listSettings } from '../../daemon/settings/listing.ts';
-import { noOrigins } from '../../daemon/settings/origin.ts';
 import { Settings } from '../../daemon/settings/schema.ts';
+import { plainGround, standingSettings } from '../../daemon/settings/standing.ts';
 import { described, settingDescriptions } from '../../dashboard/settings-page/descriptions.ts';
 import { fitsSearch } from '../../dashboard/settings-page/setting-value.ts';
 import { type Language, languages } from '../../dashboard/words/language.ts';
 import { callsItSafe } from './unsafe-words.ts';
 
-const { settings } = listSettings(Settings.parse({}), noOrigins, []);
+const { settings } = standingSettings(() => plainGround(Settings.parse({}))).list();
 const others = languages.filter((language) => language !== 'en');
 
 const markOf = (english: string): string =>

@@ -1,3 +1,6 @@
+import { rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { FastifyInstance, InjectOptions, LightMyRequestResponse } from 'fastify';
 import { v7 as newId } from 'uuid';
 import { onTestFinished } from 'vitest';
@@ -15,9 +18,9 @@ import { noticeChannels } from '../../daemon/notice-channels.ts';
 import { ownSite } from '../../daemon/own-site.ts';
 import { defaultPlans } from '../../daemon/rules/coating-plan.ts';
 import { sensorTrust } from '../../daemon/sensor-trust.ts';
-import { listSettings } from '../../daemon/settings/listing.ts';
-import { noOrigins } from '../../daemon/settings/origin.ts';
+import { settingDesk } from '../../daemon/setting-desk.ts';
 import { Settings } from '../../daemon/settings/schema.ts';
+import { plainGround, standingSettings } from '../../daemon/settings/standing.ts';
 import { siteTopics } from '../../daemon/site-topics.ts';
 import { openForWriting } from '../../daemon/store/open.ts';
 import { storeReader, storeWriter } from '../../daemon/store/store.ts';
@@ -79,7 +82,10 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
     await write.createPlan({ id: newId(), ...plan, isDefault: true, createdAt: startAt });
   }
   const errors: object[] = [];
-  const settings = Settings.parse({});
+  // What is chosen is written there; nothing else is.
+  const data = join(tmpdir(), `boardcure-built-${newId()}`);
+  const standing = standingSettings(() => plainGround(Settings.parse({ data })));
+  const { settings } = standing;
   const models = modelPair(settings.cure);
   const maxGapMs = settings.cure.maxGapHours * hourMs;
   const monitor = createMonitor({
@@ -117,7 +123,7 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
       ...{ settings, reader: read, port: { kind: 'embedded', port: 1883, tlsPort: null } },
       simulated: noSimulation,
     }),
-    settingList: () => listSettings(settings, noOrigins, []),
+    settings: settingDesk({ standing, monitor, changed }),
     access,
     mqttAccess,
     names: ['shed-computer'],
@@ -191,6 +197,7 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
   onTestFinished(async () => {
     await app.close();
     db.close();
+    rmSync(data, { recursive: true, force: true });
   });
 
   const ask: BuiltSite['ask'] = (options) =>

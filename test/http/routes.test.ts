@@ -166,6 +166,7 @@ describe('every route of the contract', () => {
       readSite: {},
       changeSite: { body: { name: 'The paint shed' } },
       listSettings: {},
+      changeSettings: { body: { settings: { 'cure.readyAt': 0.92 } } },
       listRecords: { query: { q: 'north', kind: 'coat,test', limit: '5' } },
       readSimulatedShed: {},
       startSimulatedShed: { body: { speed: 60 } },

@@ -12,7 +12,7 @@ import { register } from '../register-route.ts';
 
 /** The whole site at a glance; what differs by who asks is left out. */
 export function siteOverview(parts: HttpParts): Omit<Overview, 'mayWrite' | 'writing'> {
-  const { site, ownSite, view, health, now, speed } = parts;
+  const { site, ownSite, view, health, settings, now, speed } = parts;
   const at = now();
   const { intake, broker, connected, reasons, reasonsSaid } = health();
   const { sensors, stays } = view.facts();
@@ -39,6 +39,7 @@ export function siteOverview(parts: HttpParts): Omit<Overview, 'mayWrite' | 'wri
       .notices()
       .filter((notice) => notice.clearedAt === null && notice.seenAt === null)
       .map(noticeReply),
+    settingChanges: settings.changes(),
   };
 }
 

@@ -22,7 +22,7 @@ export const backupSettings = z
       .string()
       .regex(/^([01]\d|2[0-3]):[0-5]\d$/)
       .default('03:40')
-      .meta({ unit: 'local time, hh:mm' })
+      .meta({ unit: 'local time, hh:mm', onPage: true })
       .describe(
         'when; a computer that was off then makes up for it at this minute of an hour when it is on',
       ),

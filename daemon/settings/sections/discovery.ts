@@ -22,6 +22,7 @@ export const discoverySettings = z
       .min(1)
       .max(1000)
       .default(100)
+      .meta({ onPage: true })
       .describe('topic rules that can be made; each topic is compared with all of them'),
   })
   .prefault({});

@@ -5,7 +5,7 @@ export const logSettings = z
     level: z
       .enum(['debug', 'info', 'warn', 'error', 'silent'])
       .default('info')
-      .meta({ live: true })
+      .meta({ live: true, onPage: true })
       .describe('how much is logged, on standard error'),
   })
   .prefault({});

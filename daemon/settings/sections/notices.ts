@@ -7,6 +7,12 @@ const clock = z
   .regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'must be a time of day like 06:30')
   .meta({ unit: 'local time, hh:mm' });
 
+const heedsQuietHours = z
+  .boolean()
+  .default(true)
+  .meta({ onPage: true })
+  .describe('whether the quiet hours hold for it');
+
 const secret = z.string().min(1).nullable().default(null);
 
 const webhook = z
@@ -32,7 +38,7 @@ const webhook = z
       .default(10)
       .meta({ unit: 's' })
       .describe('longest that an answer is waited for'),
-    heedsQuietHours: z.boolean().default(true).describe('whether the quiet hours hold for it'),
+    heedsQuietHours,
   })
   .superRefine(({ url, secret: key, secretFile }, context) => {
     if (url === null) return;
@@ -92,7 +98,7 @@ const mail = z
       .default(30)
       .meta({ unit: 's' })
       .describe('longest that the server is waited for'),
-    heedsQuietHours: z.boolean().default(true).describe('whether the quiet hours hold for it'),
+    heedsQuietHours,
   })
   .superRefine(({ host, from, to }, context) => {
     if (host === null) return;
@@ -108,8 +114,14 @@ export const noticeSettings = z
   .strictObject({
     quietHours: z
       .strictObject({
-        from: clock.default('22:00').describe('from then on people are spared'),
-        to: clock.default('06:00').describe('until then; the same as from: never'),
+        from: clock
+          .default('22:00')
+          .meta({ onPage: true })
+          .describe('from then on people are spared'),
+        to: clock
+          .default('06:00')
+          .meta({ onPage: true })
+          .describe('until then; the same as from: never'),
       })
       .prefault({})
       .describe(
@@ -118,13 +130,14 @@ export const noticeSettings = z
     digestAt: clock
       .nullable()
       .default('06:30')
+      .meta({ onPage: true })
       .describe('when the day ahead is summed up; never with null'),
     ragRepeatHours: z
       .number()
       .min(0.25)
       .max(24)
       .default(usualRagRepeatHours)
-      .meta({ unit: 'h' })
+      .meta({ unit: 'h', onPage: true })
       .describe(
         'how often the rag line is told again on the first day until it is ticked; once a day after that. Assumption',
       ),
@@ -133,19 +146,27 @@ export const noticeSettings = z
       .min(30)
       .max(90)
       .default(usualNoticeLimits.overheatC)
-      .meta({ unit: '°C' })
+      .meta({ unit: '°C', onPage: true })
       .describe('air in a room or rack that is too hot; cleared 5 K lower. Assumption'),
     giveUpHours: z
       .number()
       .min(1)
       .max(720)
       .default(72)
-      .meta({ unit: 'h' })
+      .meta({ unit: 'h', onPage: true })
       .describe('for so long a message that does not arrive is tried again, ever less often'),
     mqtt: z
       .strictObject({
-        on: z.boolean().default(true).describe('whether notices go out as boardcure/<site>/notice'),
-        heedsQuietHours: z.boolean().default(false).describe('whether the quiet hours hold for it'),
+        on: z
+          .boolean()
+          .default(true)
+          .meta({ onPage: true })
+          .describe('whether notices go out as boardcure/<site>/notice'),
+        heedsQuietHours: z
+          .boolean()
+          .default(false)
+          .meta({ onPage: true })
+          .describe('whether the quiet hours hold for it'),
       })
       .prefault({}),
     webhook,

@@ -7,7 +7,7 @@ export const photoSettings = z
       .min(0)
       .max(100_000)
       .default(200)
-      .meta({ unit: 'MiB' })
+      .meta({ unit: 'MiB', onPage: true })
       .describe(
         'what the photos of all batches may take together; they are part of the database and of each backup',
       ),

@@ -8,7 +8,7 @@ export const solventSettings = z
       .max(1000)
       .nullable()
       .default(null)
-      .meta({ unit: 'ppm', live: true })
+      .meta({ unit: 'ppm', live: true, onPage: true })
       .describe(
         'exposure limit for turpentine by your local rules; the lowest published one, 20 ppm, when left out',
       ),

@@ -31,7 +31,7 @@ export const storageSettings = z
       .int()
       .min(0)
       .default(500)
-      .meta({ unit: 'MiB', live: true })
+      .meta({ unit: 'MiB', live: true, onPage: true })
       .describe(
         'with less room than this on the disk of the data folder, or than a twentieth of a small disk, the site says so',
       ),

@@ -56,6 +56,9 @@ export const field: Phrases<FieldSentences> = {
   'field-fault/place-or-batch': () =>
     'entweder placeId oder batchId angeben, nicht beides und nicht keines',
   'field-fault/without-batch': () => 'muss angegeben sein, wo es keine batchId gibt',
+  'field-fault/no-time-zone': () => 'muss eine Zeitzone sein, wie Europe/Stockholm',
+  'field-fault/must-rise': ({ names }, speak) =>
+    `diese müssen in dieser Reihenfolge steigen: ${speak.list(names)}`,
   'in-request/body': inRequest('Im Inhalt der Anfrage'),
   'in-request/query': inRequest('In den Abfrageparametern'),
   'in-request/params': inRequest('In der Adresse'),

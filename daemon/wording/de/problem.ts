@@ -59,6 +59,9 @@ export const problem: Phrases<ProblemSentences> = {
   'problem-title/BC_TOO_MANY_STREAMS': () => 'Es hören schon zu viele Seiten zu',
   'problem-to-do/BC_TOO_MANY_STREAMS': () =>
     'Warten, bis eine andere Seite geschlossen wird, oder http.maxStreams in den Einstellungen erhöhen.',
+  'problem-title/BC_SETTING_FIXED': () => 'Diese Einstellung wird nicht auf der Seite geändert',
+  'problem-to-do/BC_SETTING_FIXED': () =>
+    'In der Einstellungsdatei auf dem Rechner selbst setzen, oder den Schalter oder die Variable wegnehmen, die sie angibt, und den Dienst neu starten.',
   'problem-title/BC_STORE_FULL': () => 'Der Speicher ist voll',
   'problem-to-do/BC_STORE_FULL': () =>
     'Auf dem Datenträger Platz schaffen; das Aufzeichnen geht von selbst weiter.',

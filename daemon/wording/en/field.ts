@@ -50,6 +50,9 @@ export const field: Phrases<FieldSentences> = {
   'field-fault/left-twice': () => 'give either lastLeftPercent or lastLeftCm',
   'field-fault/place-or-batch': () => 'give either placeId or batchId, not both and not neither',
   'field-fault/without-batch': () => 'must be given where there is no batchId',
+  'field-fault/no-time-zone': () => 'must be a time zone like Europe/Stockholm',
+  'field-fault/must-rise': ({ names }, speak) =>
+    `these must rise in this order: ${speak.list(names)}`,
   'in-request/body': inRequest('body'),
   'in-request/query': inRequest('query'),
   'in-request/params': inRequest('params'),

@@ -57,6 +57,9 @@ export const problem: Phrases<ProblemSentences> = {
   'problem-title/BC_TOO_MANY_STREAMS': () => 'Too many pages listen already',
   'problem-to-do/BC_TOO_MANY_STREAMS': () =>
     'Wait until another page is closed, or raise http.maxStreams in the settings.',
+  'problem-title/BC_SETTING_FIXED': () => 'This setting is not changed on the page',
+  'problem-to-do/BC_SETTING_FIXED': () =>
+    'Set it in the settings file on the computer itself, or take away the flag or variable that gives it, and start the daemon again.',
   'problem-title/BC_STORE_FULL': () => 'The disk is full',
   'problem-to-do/BC_STORE_FULL': () => 'Free some space on the disk; recording goes on by itself.',
   'problem-title/BC_INTERNAL': () => 'Something went wrong inside the daemon',

@@ -50,6 +50,9 @@ export const field: Phrases<FieldSentences> = {
   'field-fault/left-twice': () => 'anna joko lastLeftPercent tai lastLeftCm',
   'field-fault/place-or-batch': () => 'anna placeId tai batchId, tasan toinen niistä',
   'field-fault/without-batch': () => 'on annettava, kun batchId puuttuu',
+  'field-fault/no-time-zone': () => 'pitää olla aikavyöhyke, kuten Europe/Stockholm',
+  'field-fault/must-rise': ({ names }, speak) =>
+    `näiden pitää nousta tässä järjestyksessä: ${speak.list(names)}`,
   'in-request/body': inRequest('body'),
   'in-request/query': inRequest('query'),
   'in-request/params': inRequest('params'),

@@ -58,6 +58,9 @@ export const problem: Phrases<ProblemSentences> = {
   'problem-title/BC_TOO_MANY_STREAMS': () => 'Liian monta sivua kuuntelee jo',
   'problem-to-do/BC_TOO_MANY_STREAMS': () =>
     'Odota, kunnes jokin muu sivu suljetaan, tai suurenna asetusta http.maxStreams.',
+  'problem-title/BC_SETTING_FIXED': () => 'Tätä asetusta ei muuteta sivulla',
+  'problem-to-do/BC_SETTING_FIXED': () =>
+    'Aseta se tietokoneella olevassa asetustiedostossa tai poista valitsin tai muuttuja, joka sen antaa, ja käynnistä taustaohjelma uudelleen.',
   'problem-title/BC_STORE_FULL': () => 'Levy on täynnä',
   'problem-to-do/BC_STORE_FULL': () => 'Vapauta levytilaa; tallennus jatkuu itsestään.',
   'problem-title/BC_INTERNAL': () => 'Taustaohjelmassa meni jotain vikaan',

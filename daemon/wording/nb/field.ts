@@ -50,6 +50,9 @@ export const field: Phrases<FieldSentences> = {
   'field-fault/place-or-batch': () =>
     'oppgi enten placeId eller batchId, ikke begge og ikke ingen av dem',
   'field-fault/without-batch': () => 'må oppgis når det ikke er noen batchId',
+  'field-fault/no-time-zone': () => 'må være en tidssone som Europe/Stockholm',
+  'field-fault/must-rise': ({ names }, speak) =>
+    `disse må stige i denne rekkefølgen: ${speak.list(names)}`,
   'in-request/body': inRequest('innholdet'),
   'in-request/query': inRequest('spørringen'),
   'in-request/params': inRequest('adressen'),

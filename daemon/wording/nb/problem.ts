@@ -59,6 +59,9 @@ export const problem: Phrases<ProblemSentences> = {
   'problem-title/BC_TOO_MANY_STREAMS': () => 'For mange sider lytter allerede',
   'problem-to-do/BC_TOO_MANY_STREAMS': () =>
     'Vent til en annen side lukkes, eller øk http.maxStreams i innstillingene.',
+  'problem-title/BC_SETTING_FIXED': () => 'Denne innstillingen endres ikke på siden',
+  'problem-to-do/BC_SETTING_FIXED': () =>
+    'Sett den i innstillingsfilen på selve datamaskinen, eller ta bort flagget eller variabelen som gir den, og start programmet på nytt.',
   'problem-title/BC_STORE_FULL': () => 'Disken er full',
   'problem-to-do/BC_STORE_FULL': () =>
     'Frigjør plass på disken; registreringen fortsetter av seg selv.',

@@ -25,6 +25,9 @@ export interface FieldSentences {
   'field-fault/left-twice': Nothing;
   'field-fault/place-or-batch': Nothing;
   'field-fault/without-batch': Nothing;
+  'field-fault/no-time-zone': Nothing;
+  /** `names`: of settings, in the order in which their values must rise. */
+  'field-fault/must-rise': { names: string[] };
   /** Where in a request its faults lie; `faults`: each a `field-at`. */
   'in-request/body': { faults: Inner[] };
   'in-request/query': { faults: Inner[] };

@@ -50,6 +50,9 @@ export const field: Phrases<FieldSentences> = {
   'field-fault/place-or-batch': () =>
     'ange antingen placeId eller batchId, inte båda och inte inget',
   'field-fault/without-batch': () => 'måste anges när det inte finns något batchId',
+  'field-fault/no-time-zone': () => 'måste vara en tidszon som Europe/Stockholm',
+  'field-fault/must-rise': ({ names }, speak) =>
+    `dessa måste stiga i den här ordningen: ${speak.list(names)}`,
   'in-request/body': inRequest('begärans innehåll'),
   'in-request/query': inRequest('frågan'),
   'in-request/params': inRequest('adressen'),

@@ -57,6 +57,9 @@ export const problem: Phrases<ProblemSentences> = {
   'problem-title/BC_TOO_MANY_STREAMS': () => 'För många sidor lyssnar redan',
   'problem-to-do/BC_TOO_MANY_STREAMS': () =>
     'Vänta tills en annan sida stängs, eller höj http.maxStreams i inställningarna.',
+  'problem-title/BC_SETTING_FIXED': () => 'Den här inställningen ändras inte på sidan',
+  'problem-to-do/BC_SETTING_FIXED': () =>
+    'Ange den i inställningsfilen på själva datorn, eller ta bort flaggan eller variabeln som anger den, och starta programmet igen.',
   'problem-title/BC_STORE_FULL': () => 'Disken är full',
   'problem-to-do/BC_STORE_FULL': () =>
     'Frigör utrymme på disken; antecknandet fortsätter av sig självt.',

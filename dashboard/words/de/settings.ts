@@ -3,7 +3,7 @@ import { plural } from '../plural.ts';
 
 export const settings: typeof English = {
   title: 'Einstellungen',
-  says: 'Was gilt und woher es kommt. Geändert wird in der Datei auf dem Rechner selbst.',
+  says: 'Was gilt und woher es kommt. Was die Arbeit betrifft, wird hier geändert; wer hineindarf, Adressen und Dateien werden in der Datei auf dem Rechner selbst geändert.',
   file: (name) => ['Die Einstellungsdatei ist ', name, '.'],
   noFile: (flag) => [
     'Es gibt keine Einstellungsdatei: Alles steht auf seiner Vorgabe oder wurde beim Start angegeben. Eine Datei nennt man mit ',
@@ -29,6 +29,7 @@ export const settings: typeof English = {
   from: {
     default: 'die Vorgabe',
     file: 'aus der Datei',
+    chosen: 'hier gewählt',
     environment: 'aus der Umgebung',
     flag: 'beim Start angegeben',
   },
@@ -49,9 +50,38 @@ export const settings: typeof English = {
   atMost: (kind, most) => `${kind}, höchstens ${most}`,
   oneOf: (choices) => `eines von: ${choices}`,
   holds: {
-    'at-once': 'Eine Änderung gilt, sobald der Dienst die Datei neu liest.',
+    'at-once':
+      'Eine Änderung hier gilt sofort; eine in der Datei, sobald der Dienst sie neu liest.',
     'next-start': 'Eine Änderung gilt ab dem nächsten Start.',
   },
-  waits: 'In der Datei steht inzwischen etwas anderes; es wartet auf den nächsten Start.',
+  waits: (value) => `Inzwischen geändert: Ab dem nächsten Start gilt ${value}.`,
+  change: 'Ändern',
+  changeIt: (name) => `${name} ändern`,
+  newValue: { 'at-once': 'Von nun an', 'next-start': 'Ab dem nächsten Start' },
+  valueOrNothing: 'Was gelten soll',
+  has: { value: 'Ein Wert', nothing: 'Nichts' },
+  keep: 'Behalten',
+  backTo: {
+    default: (value) => `Zurück zur Vorgabe: ${value}`,
+    file: (value) => `Zurück zur Datei: ${value}`,
+  },
+  kept: {
+    'at-once': 'Behalten. Es gilt jetzt.',
+    'next-start': 'Behalten. Es gilt ab dem nächsten Start.',
+  },
+  byHand: 'Diese wird in der Datei auf dem Rechner selbst geändert, nicht hier.',
+  atStart: (given) => [
+    'Beim Start angegeben mit ',
+    given,
+    '; das geht der Datei vor und dem, was hier gewählt wird. Zum Ändern das wegnehmen oder einen anderen Wert angeben und den Dienst neu starten.',
+  ],
+  chosenAt: (when) => `Hier gewählt: ${when}.`,
+  chosenAtBy: (when, device) => `Hier gewählt: ${when}, an ${device}.`,
+  aside: 'Hier gewählt, gilt aber nicht',
+  letGo: 'Fallen lassen',
+  letGoOf: (name) => `Fallen lassen, was für ${name} gewählt wurde`,
+  entry: (number) => `Eintrag ${number}`,
+  another: 'Noch ein Eintrag',
+  emptyOut: 'Was leer bleibt, zählt nicht.',
   lines: 'Für die Einstellungsdatei',
 };

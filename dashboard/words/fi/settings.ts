@@ -3,7 +3,7 @@ import { plural } from '../plural.ts';
 
 export const settings: typeof English = {
   title: 'Asetukset',
-  says: 'Mikä on voimassa ja mistä se tuli. Asetuksia muutetaan tietokoneella olevassa tiedostossa.',
+  says: 'Mikä on voimassa ja mistä se tuli. Työtä koskeva muutetaan täällä; pääsy, osoitteet ja tiedostot muutetaan tietokoneella olevassa tiedostossa.',
   file: (name) => ['Asetustiedosto on ', name, '.'],
   noFile: (flag) => [
     'Asetustiedostoa ei ole: kaikki on oletusarvoissa tai annettu käynnistyksessä. Tiedosto nimetään valitsimella ',
@@ -29,6 +29,7 @@ export const settings: typeof English = {
   from: {
     default: 'oletusarvo',
     file: 'tiedostosta',
+    chosen: 'valittu täällä',
     environment: 'ympäristömuuttujasta',
     flag: 'annettu käynnistyksessä',
   },
@@ -49,9 +50,38 @@ export const settings: typeof English = {
   atMost: (kind, most) => `${kind}, enintään ${most}`,
   oneOf: (choices) => `jokin näistä: ${choices}`,
   holds: {
-    'at-once': 'Muutos tulee voimaan heti, kun taustaohjelma lukee tiedoston uudelleen.',
+    'at-once':
+      'Täällä tehty muutos tulee voimaan heti; tiedostoon tehty, kun taustaohjelma lukee sen uudelleen.',
     'next-start': 'Muutos tulee voimaan seuraavasta käynnistyksestä.',
   },
-  waits: 'Tiedostossa on sittemmin muuta; se odottaa seuraavaa käynnistystä.',
+  waits: (value) => `Muutettu sen jälkeen: seuraavasta käynnistyksestä lähtien ${value}.`,
+  change: 'Muuta',
+  changeIt: (name) => `Muuta: ${name}`,
+  newValue: { 'at-once': 'Tästä lähtien', 'next-start': 'Seuraavasta käynnistyksestä lähtien' },
+  valueOrNothing: 'Mitä asetuksella on',
+  has: { value: 'Arvo', nothing: 'Ei mitään' },
+  keep: 'Pidä tämä',
+  backTo: {
+    default: (value) => `Takaisin oletukseen: ${value}`,
+    file: (value) => `Takaisin tiedoston arvoon: ${value}`,
+  },
+  kept: {
+    'at-once': 'Tallennettu. Voimassa nyt.',
+    'next-start': 'Tallennettu. Voimassa seuraavasta käynnistyksestä.',
+  },
+  byHand: 'Tämä muutetaan tietokoneella olevassa tiedostossa, ei täällä.',
+  atStart: (given) => [
+    'Annettu käynnistyksessä: ',
+    given,
+    '. Se menee tiedoston ja täällä valitun edelle. Muuta se poistamalla tai antamalla toinen arvo ja käynnistä taustaohjelma uudelleen.',
+  ],
+  chosenAt: (when) => `Valittu täällä: ${when}.`,
+  chosenAtBy: (when, device) => `Valittu täällä: ${when}, laitteella ${device}.`,
+  aside: 'Valittu täällä, mutta ei voimassa',
+  letGo: 'Hylkää',
+  letGoOf: (name) => `Hylkää valinta: ${name}`,
+  entry: (number) => `Kohta ${number}`,
+  another: 'Lisää kohta',
+  emptyOut: 'Tyhjäksi jätettyä ei oteta mukaan.',
   lines: 'Asetustiedostoon',
 };

@@ -3,7 +3,7 @@ import { plural } from '../plural.ts';
 
 export const settings: typeof English = {
   title: 'Innstillinger',
-  says: 'Hva som gjelder, og hvor det kommer fra. Innstillinger endres i filen på selve datamaskinen.',
+  says: 'Hva som gjelder, og hvor det kommer fra. Det som angår arbeidet, endres her; hvem som slipper inn, adresser og filer endres i filen på selve datamaskinen.',
   file: (name) => ['Innstillingsfilen er ', name, '.'],
   noFile: (flag) => [
     'Det finnes ingen innstillingsfil: alt er slik det er fra starten av, eller ble gitt ved oppstart. En fil oppgis med ',
@@ -29,6 +29,7 @@ export const settings: typeof English = {
   from: {
     default: 'standard',
     file: 'fra filen',
+    chosen: 'valgt her',
     environment: 'fra miljøet',
     flag: 'gitt ved oppstart',
   },
@@ -49,9 +50,38 @@ export const settings: typeof English = {
   atMost: (kind, most) => `${kind}, høyst ${most}`,
   oneOf: (choices) => `en av: ${choices}`,
   holds: {
-    'at-once': 'En endring gjelder så snart programmet leser filen på nytt.',
+    'at-once':
+      'En endring her gjelder med en gang; en i filen så snart programmet leser den på nytt.',
     'next-start': 'En endring gjelder fra neste oppstart.',
   },
-  waits: 'Filen sier noe annet siden da; det venter på neste oppstart.',
+  waits: (value) => `Endret siden da: fra neste oppstart er det ${value}.`,
+  change: 'Endre',
+  changeIt: (name) => `Endre ${name}`,
+  newValue: { 'at-once': 'Fra nå av', 'next-start': 'Fra neste oppstart' },
+  valueOrNothing: 'Hva den skal ha',
+  has: { value: 'En verdi', nothing: 'Ingenting' },
+  keep: 'Behold det',
+  backTo: {
+    default: (value) => `Tilbake til standard: ${value}`,
+    file: (value) => `Tilbake til filen: ${value}`,
+  },
+  kept: {
+    'at-once': 'Lagret. Det gjelder nå.',
+    'next-start': 'Lagret. Det gjelder fra neste oppstart.',
+  },
+  byHand: 'Denne endres i filen på selve datamaskinen, ikke her.',
+  atStart: (given) => [
+    'Gitt ved oppstart med ',
+    given,
+    ', som går foran filen og foran det som velges her. For å endre: ta det bort eller gi en annen verdi, og start programmet på nytt.',
+  ],
+  chosenAt: (when) => `Valgt her: ${when}.`,
+  chosenAtBy: (when, device) => `Valgt her: ${when}, på ${device}.`,
+  aside: 'Valgt her, men gjelder ikke',
+  letGo: 'Slipp det',
+  letGoOf: (name) => `Slipp det som ble valgt for ${name}`,
+  entry: (number) => `Post ${number}`,
+  another: 'En post til',
+  emptyOut: 'Det som står tomt, regnes ikke med.',
   lines: 'Til innstillingsfilen',
 };

@@ -3,7 +3,7 @@ import { plural } from '../plural.ts';
 
 export const settings: typeof English = {
   title: 'Inställningar',
-  says: 'Vad som gäller och varifrån det kommer. Inställningar ändras i filen på själva datorn.',
+  says: 'Vad som gäller och varifrån det kommer. Det som rör arbetet ändras här; vem som får komma in, adresser och filer ändras i filen på själva datorn.',
   file: (name) => ['Inställningsfilen är ', name, '.'],
   noFile: (flag) => [
     'Det finns ingen inställningsfil: allt är som från början eller angavs vid starten. En fil anges med ',
@@ -29,6 +29,7 @@ export const settings: typeof English = {
   from: {
     default: 'från början',
     file: 'ur filen',
+    chosen: 'valt här',
     environment: 'ur miljön',
     flag: 'angivet vid starten',
   },
@@ -49,9 +50,37 @@ export const settings: typeof English = {
   atMost: (kind, most) => `${kind}, högst ${most}`,
   oneOf: (choices) => `något av: ${choices}`,
   holds: {
-    'at-once': 'En ändring gäller så snart programmet läser filen på nytt.',
+    'at-once': 'En ändring här gäller genast; en i filen så snart programmet läser den på nytt.',
     'next-start': 'En ändring gäller från och med nästa start.',
   },
-  waits: 'Filen säger sedan dess något annat; det väntar på nästa start.',
+  waits: (value) => `Det har ändrats sedan dess: från nästa start är det ${value}.`,
+  change: 'Ändra',
+  changeIt: (name) => `Ändra ${name}`,
+  newValue: { 'at-once': 'Från och med nu', 'next-start': 'Från nästa start' },
+  valueOrNothing: 'Vad den ska ha',
+  has: { value: 'Ett värde', nothing: 'Inget' },
+  keep: 'Behåll det',
+  backTo: {
+    default: (value) => `Som från början: ${value}`,
+    file: (value) => `Som i filen: ${value}`,
+  },
+  kept: {
+    'at-once': 'Sparat. Det gäller nu.',
+    'next-start': 'Sparat. Det gäller från nästa start.',
+  },
+  byHand: 'Den här ändras i filen på själva datorn, inte här.',
+  atStart: (given) => [
+    'Angavs vid starten med ',
+    given,
+    ', som går före filen och före det som väljs här. För att ändra: ta bort det eller ange ett annat värde, och starta programmet igen.',
+  ],
+  chosenAt: (when) => `Valt här: ${when}.`,
+  chosenAtBy: (when, device) => `Valt här: ${when}, på ${device}.`,
+  aside: 'Valt här, men gäller inte',
+  letGo: 'Släpp det',
+  letGoOf: (name) => `Släpp det som valdes för ${name}`,
+  entry: (number) => `Post ${number}`,
+  another: 'En post till',
+  emptyOut: 'Det som lämnas tomt räknas inte.',
   lines: 'Till inställningsfilen',
 };
