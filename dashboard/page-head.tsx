@@ -39,6 +39,14 @@ export function PageHead({ page }: { page: Page }) {
   return (
     <header class="head">
       <p class="head-site">{site}</p>
+      {overview !== null && (
+        <p class="head-clock">
+          {overview.speed !== 1 && (
+            <span class="head-speed">{frame.simulated(figures.number(overview.speed, 0))}</span>
+          )}
+          <time>{calendar.exact(live.now.value)}</time>
+        </p>
+      )}
       <nav ref={nav} aria-label={frame.pages}>
         {links.map((link) => (
           <a
@@ -50,14 +58,6 @@ export function PageHead({ page }: { page: Page }) {
           </a>
         ))}
       </nav>
-      {overview !== null && (
-        <p class="head-clock">
-          {overview.speed !== 1 && (
-            <span class="head-speed">{frame.simulated(figures.number(overview.speed, 0))}</span>
-          )}
-          <time>{calendar.exact(live.now.value)}</time>
-        </p>
-      )}
     </header>
   );
 }

@@ -19,6 +19,7 @@ export function AskForm({ asked, onAsk }: AskFormProps) {
   const [fault, setFault] = useState<string | null>(null);
   return (
     <form
+      class="form-body"
       onSubmit={(event) => {
         event.preventDefault();
         const form = new FormData(event.currentTarget);

@@ -19,7 +19,7 @@ export function StepTable({ plan, placeName }: StepTableProps) {
   return (
     <section class="panel" aria-labelledby="steps-title">
       <h2 id="steps-title">{table.title}</h2>
-      <table class="figures step-table">
+      <table class="figures stacked step-table">
         <thead>
           <tr>
             <th scope="col">{table.job}</th>
@@ -46,9 +46,9 @@ export function StepTable({ plan, placeName }: StepTableProps) {
                     {step.kind === 'mount' ? words.ahead.putUp : ownName(step.name)}
                   </th>
                   <td class="wide-only">{placeName(step.placeId)}</td>
-                  <td>{day(step.begins.likely)}</td>
-                  <td>{day(step.begins.early)}</td>
-                  <td>{day(step.begins.late)}</td>
+                  <td data-label={table.likely}>{day(step.begins.likely)}</td>
+                  <td data-label={table.early}>{day(step.begins.early)}</td>
+                  <td data-label={table.late}>{day(step.begins.late)}</td>
                 </tr>
               ))}
             </tbody>

@@ -7,6 +7,7 @@ import { jobsInOrder } from '../format/jobs-in-order.ts';
 import { facesLine } from '../format/lists.ts';
 import { expectedAt } from '../format/time-left.ts';
 import { PlankWord } from '../lettering/plank-word.tsx';
+import { risesAbove } from '../lettering/planks.ts';
 import { useOwnName } from '../own-name.ts';
 import { PaintersMoment } from '../painters-moment.tsx';
 import { useReader } from '../reader.ts';
@@ -31,8 +32,12 @@ export function BatchHero({ batch, coat, waitedFor, fresh }: BatchHeroProps) {
   const gate = coat === null || waitedFor === null ? null : coat.gates[waitedFor];
   const sign: Sign = coat === null ? 'bare' : (gate?.verdict ?? 'done');
   const job = waitedFor === null ? null : jobs[waitedFor].infinitive;
+  const rises = risesAbove(signs[sign].laid);
   return (
-    <section class={`hero sign-${sign}${fresh ? '' : ' wall-board-old'}`} aria-label={verdict}>
+    <section
+      class={`hero sign-${sign}${rises ? ' hero-rises' : ''}${fresh ? '' : ' wall-board-old'}`}
+      aria-label={verdict}
+    >
       <Grain seed={batch.id} fit="ground" />
       <div class="hero-word">
         <PlankWord

@@ -7,24 +7,45 @@ import { useReader } from '../reader.ts';
 import { Said } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 import { SignMark } from '../wall/sign-mark.tsx';
+import { isNews, sharedReasons } from './shared-reasons.ts';
 
 /** The five jobs with their verdicts, why, and how to feel for them. */
 export function JobList({ coat, waitedFor }: { coat: Coat; waitedFor: Gate | null }) {
   const { jobs } = useReader().words.batch;
+  const shared = sharedReasons(jobsInOrder.map((gate) => coat.gates[gate]));
   return (
     <section class="jobs" aria-labelledby="jobs-title">
       <h2 id="jobs-title">{jobs.title}</h2>
       <ul class="job-list">
         {jobsInOrder.map((gate) => (
-          <Job key={gate} gate={gate} verdict={coat.gates[gate]} next={gate === waitedFor} />
+          <Job
+            key={gate}
+            gate={gate}
+            verdict={coat.gates[gate]}
+            next={gate === waitedFor}
+            saidBelow={shared}
+          />
         ))}
       </ul>
+      {shared.map((reason) => (
+        <p key={reason.code} class="job-shared">
+          <Said sentence={reason} />
+        </p>
+      ))}
       <p class="footnote">{jobs.footnote}</p>
     </section>
   );
 }
 
-function Job({ gate, verdict, next }: { gate: Gate; verdict: GateVerdict; next: boolean }) {
+interface JobProps {
+  gate: Gate;
+  verdict: GateVerdict;
+  next: boolean;
+  /** Reasons that other jobs have too. */
+  saidBelow: readonly Reason[];
+}
+
+function Job({ gate, verdict, next, saidBelow }: JobProps) {
   const { live } = useShed();
   const { words, calendar } = useReader();
   const { jobs } = words.batch;
@@ -45,11 +66,13 @@ function Job({ gate, verdict, next }: { gate: Gate; verdict: GateVerdict; next: 
       </div>
       <div class="job-why">
         <p class="job-odds">{jobs.odds(oddsLine(verdict.probability, words.times))}</p>
-        {verdict.reasons.filter(isNews).map((reason) => (
-          <p key={reason.code}>
-            <Said sentence={reason} />
-          </p>
-        ))}
+        {verdict.reasons
+          .filter((reason) => isNews(reason) && !saidBelow.some(({ text }) => text === reason.text))
+          .map((reason) => (
+            <p key={reason.code}>
+              <Said sentence={reason} />
+            </p>
+          ))}
         <details class="more">
           <summary>{jobs.how}</summary>
           <p>{job.test}</p>
@@ -57,11 +80,6 @@ function Job({ gate, verdict, next }: { gate: Gate; verdict: GateVerdict; next: 
       </div>
     </li>
   );
-}
-
-/** How to test stands in the fold below, and the footnote says what is assumed. */
-function isNews(reason: Reason): boolean {
-  return reason.code !== 'how-to-test' && reason.code !== 'starting-assumption';
 }
 
 function ExactTimes({ verdict }: { verdict: GateVerdict }) {

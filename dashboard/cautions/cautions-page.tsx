@@ -4,7 +4,7 @@ import { useReader } from '../reader.ts';
 export function CautionsPage() {
   const { cautionsPage } = useReader().words;
   return (
-    <main class="page prose">
+    <main class="page page-prose">
       <h1>{cautionsPage.title}</h1>
       <p class="lead">{cautionsPage.lead}</p>
       {cautionsPage.all.map((caution) => (

@@ -35,6 +35,7 @@ export function ReportPage({ id }: { id: string }) {
   const { batch } = report;
   const { lengthMm, widthMm, thicknessMm } = batch.boards;
   const place = (placeId: string) => report.placeNames[placeId] ?? said.anotherPlace;
+  const entries = logEntries(batch, place, reader);
   const timber = timberLine(batch.timber, calendar, words.trade);
   const day = (moment: string) => calendar.exact(Date.parse(moment));
   return (
@@ -80,9 +81,10 @@ export function ReportPage({ id }: { id: string }) {
       {batch.coats.length === 0 && <p class="quiet">{said.noCoat}</p>}
       <section aria-labelledby="report-log">
         <h2 id="report-log">{said.recorded}</h2>
+        {entries.length === 0 && <p class="quiet">{words.batch.log.nothing}</p>}
         <table class="figures">
           <tbody>
-            {logEntries(batch, place, reader).map((entry) => (
+            {entries.map((entry) => (
               <tr key={entry.id}>
                 <th scope="row">{calendar.exact(entry.at)}</th>
                 <td>{entry.what}</td>
@@ -137,7 +139,7 @@ function CoatFigures({ air: coat, usedL, sum }: CoatFiguresProps) {
           figures.degreeHours(sum),
         )}
       </p>
-      <table class="figures">
+      <table class="figures stacked">
         <thead>
           <tr>
             <th scope="col">{air.heading}</th>
@@ -175,9 +177,13 @@ function AirRow({ when, air }: { when: string; air: Conditions }) {
   return (
     <tr>
       <th scope="row">{when}</th>
-      <td>{three(air.tempC, (value) => figures.bare('tempC', value), figures.unit('tempC'))}</td>
-      <td>{three(air.rhPercent, (value) => figures.number(value, 0), '%')}</td>
-      <td>
+      <td data-label={said.temperature}>
+        {three(air.tempC, (value) => figures.bare('tempC', value), figures.unit('tempC'))}
+      </td>
+      <td data-label={said.humidity}>
+        {three(air.rhPercent, (value) => figures.number(value, 0), '%')}
+      </td>
+      <td data-label={said.hours}>
         {said.counted(
           count(air.coldHours),
           count(air.dampHours),
