@@ -20,7 +20,7 @@ export function AirHere({ place, cautions }: { place: OverviewPlace; cautions: C
           figures.temperature(air.tempC),
           figures.humidity(air.rhPercent),
           figures.temperature(air.dewPointC),
-          <strong>{words.things.airflows[airflow]}</strong>,
+          <strong>{words.air.flows[airflow]}</strong>,
         )}
       </p>
       {(air.apartK ?? 0) >= WORTH_A_WORD_K && (

@@ -1,7 +1,7 @@
 import type { Face, Mixture } from '../../daemon/contract/plan.ts';
-import type { FirstWords } from '../words/words.ts';
+import type { RestWords } from '../words/words.ts';
 
-type Things = FirstWords['things'];
+type Things = RestWords['things'];
 
 /** The mixture as a painter says it: “35 paint : 50 raw linseed oil : 15 turpentine”. */
 export function mixtureLine(mixture: Mixture, things: Things): string {

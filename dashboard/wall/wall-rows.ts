@@ -109,7 +109,7 @@ export function wrongLine(wrong: Wrong, { words, say }: Reader, now: number): st
     case 'old-figures':
       return words.wall.oldFigures(words.times.ago(agoOf(wrong.at, now)));
     case 'poor-air':
-      return words.things.poorAir[wrong.why];
+      return words.air.poor[wrong.why];
     case 'said':
       return say(wrong.sentence);
   }

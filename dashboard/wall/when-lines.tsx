@@ -35,8 +35,8 @@ export function WhenLines({ row, now, fresh, forJob, wrong }: WhenLinesProps) {
 
 /** The word alone: temperature and humidity are read at a desk, on the page of the batch. */
 function airLine({ place }: WallRow, now: number, { words }: Reader): string {
-  const { wall, things, times } = words;
-  const word = things.airflows[place.airflow];
+  const { air, wall, times } = words;
+  const word = air.flows[place.airflow];
   const at = place.air.at === null ? null : Date.parse(place.air.at);
   return at === null || now - at <= NEW_MS
     ? wall.air(word)

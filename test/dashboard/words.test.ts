@@ -4,7 +4,8 @@ import { facesLine, mixtureLine } from '../../dashboard/format/lists.ts';
 import { first } from '../../dashboard/words/en/first.ts';
 import { rest } from '../../dashboard/words/en/rest.ts';
 
-const { cautions, jobs, things } = first;
+const { cautions, jobs } = first;
+const { things } = rest;
 
 /** Every string of a catalogue, also of functions that are given plain words. */
 function said(words: unknown): string[] {

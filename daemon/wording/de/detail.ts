@@ -1,10 +1,9 @@
-import type { Species } from '../../contract/batch.ts';
-import type { PlaceKind } from '../../contract/place.ts';
 import type { Surface } from '../../contract/plan.ts';
 import type { Quantity } from '../../contract/quantity.ts';
 import type { StateBefore } from '../../contract/timber.ts';
 import type { Phrases } from '../phrase.ts';
 import type { DetailSentences, Thing } from '../subject/detail.ts';
+import { names } from './thing-names.ts';
 
 const things: Readonly<Record<Thing, string>> = {
   place: 'Platz',
@@ -17,33 +16,13 @@ const things: Readonly<Record<Thing, string>> = {
   'topic-rule': 'Topic-Regel',
 };
 
-const places: Readonly<Record<PlaceKind, string>> = {
-  outdoors: 'im Freien',
-  room: 'Raum',
-  rack: 'Gestell',
-  wall: 'Hauswand',
-};
-
-const surfaceNames: Readonly<Record<Surface, string>> = { sawn: 'sägerau', planed: 'gehobelt' };
 const surfaces: Readonly<Record<Surface, string>> = { sawn: 'sägeraue', planed: 'gehobelte' };
 
-/** Quantities as they stand within a sentence. */
+/** Quantities as what is measured: not “battery”, but what is left in it. */
 export const quantityNames: Readonly<Record<Quantity, string>> = {
-  'air-temperature': 'Lufttemperatur',
-  'relative-humidity': 'relative Luftfeuchte',
-  'surface-temperature': 'Oberflächentemperatur',
-  'wood-moisture': 'Holzfeuchte',
+  ...names.quantities,
   'wood-resistance': 'Widerstand zwischen den Stiften',
-  'carbon-dioxide': 'Kohlendioxid',
   battery: 'Batterieladung',
-};
-
-const species: Readonly<Record<Species, string>> = {
-  'scots-pine': 'Kiefer',
-  'norway-spruce': 'Fichte',
-  'douglas-fir': 'Douglasie',
-  larch: 'Lärche',
-  other: 'anderes Holz',
 };
 
 const states: Readonly<Record<StateBefore, string>> = {
@@ -64,7 +43,7 @@ export const detail: Phrases<DetailSentences> = {
     `Die Zeit ${speak.moment(at)} ist noch nicht gekommen; hier ist es ${speak.moment(now)}.`,
   'end-before-start': () => 'Das Ende liegt vor dem Anfang.',
   'place-not-within': ({ kind, within }) =>
-    `Ein Platz der Art „${places[kind]}“ kann nicht in einem der Art „${places[within]}“ liegen.`,
+    `Ein Platz der Art „${names.placeKinds[kind]}“ kann nicht in einem der Art „${names.placeKinds[within]}“ liegen.`,
   'no-place-to-coat': () =>
     'Es gibt noch keinen Platz, an dem Bretter gestrichen werden könnten; zuerst einen Raum oder ein Gestell anlegen.',
   'no-such-coat': ({ planName, coats, coat }) =>
@@ -104,9 +83,10 @@ export const detail: Phrases<DetailSentences> = {
     `„${batchName}“ bekam Anstrich ${number} erst nach ${speak.moment(at)}.`,
   'boards-unlike': ({ differences }, _speak, say) =>
     `Diese Bretter sind nicht gleich. Was sich unterscheidet: ${differences.map(say).join('; ')}.`,
-  'unlike/timber': ({ ours, theirs }) => `das Holz (${species[ours]}, ${species[theirs]})`,
+  'unlike/timber': ({ ours, theirs }) =>
+    `das Holz (${names.species[ours]}, ${names.species[theirs]})`,
   'unlike/surface': ({ ours, theirs }) =>
-    `die Oberfläche (${surfaceNames[ours]}, ${surfaceNames[theirs]})`,
+    `die Oberfläche (${names.surfaces[ours]}, ${names.surfaces[theirs]})`,
   'unlike/length': ({ oursMm, theirsMm }, speak) =>
     `die Länge (${speak.bare.length(oursMm)} und ${speak.length(theirsMm)})`,
   'unlike/width': ({ oursMm, theirsMm }, speak) =>

@@ -1,6 +1,7 @@
 import type { Phrases } from '../phrase.ts';
 import type { Speaker } from '../speaker.ts';
 import type { FitSentences } from '../subject/fit.ts';
+import { names } from './thing-names.ts';
 
 const toMeasure = ({ boards, fromEndCm }: FitSentences['moisture-unknown'], speak: Speaker) =>
   `An ${boards} Brettern ${speak.lengthCm(fromEndCm, 'as-set')} vom Ende messen und die Werte eintippen.`;
@@ -22,8 +23,6 @@ const dewMargin =
   (word: string) =>
   ({ marginK, limitK }: FitSentences['dew-margin/clear'], speak: Speaker): string =>
     `${word}: ${speak.temperatureDifference(marginK)} darüber, mindestens ${speak.temperatureDifference(limitK, 'as-set')}. Bretter, die aus der Kälte hereinkommen, sind näher dran.`;
-
-const facing = { north: 'Nord', east: 'Ost', south: 'Süd', west: 'West' } as const;
 
 export const fit: Phrases<FitSentences> = {
   'fit-good': () => 'Es lässt sich streichen.',
@@ -51,7 +50,7 @@ export const fit: Phrases<FitSentences> = {
   'temperature/fine': ({ tempC, fromC, toC }, speak) =>
     `${speak.temperature(tempC)}: zwischen ${speak.bare.temperature(fromC, 'as-set')} und ${speak.temperature(toC, 'as-set')}.`,
   sun: (told) =>
-    `Auf einer Wand nach ${facing[told.facing]} kann jetzt die Sonne stehen: nie in direkter Sonne streichen, dem Schatten ums Haus folgen.`,
+    `Auf einer Wand nach ${names.facings[told.facing]} kann jetzt die Sonne stehen: nie in direkter Sonne streichen, dem Schatten ums Haus folgen.`,
   'night-unknown': () =>
     'Die erste Nacht lässt sich nicht sagen: Die Messwerte reichen noch nicht weit genug zurück.',
   'night-cold': ({ lowC, errorK, limitC }, speak) =>

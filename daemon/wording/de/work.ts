@@ -1,6 +1,6 @@
 import type { Phrases } from '../phrase.ts';
 import type { WorkSentences } from '../subject/work.ts';
-import { gateNouns } from './verdict.ts';
+import { gateNouns } from './gate-names.ts';
 
 export const work: Phrases<WorkSentences> = {
   'step/edges': () => 'Kanten, solange die Bretter im Stapel stehen',

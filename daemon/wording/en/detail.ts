@@ -1,7 +1,7 @@
-import type { PlaceKind } from '../../contract/place.ts';
 import type { Quantity } from '../../contract/quantity.ts';
 import type { Phrases } from '../phrase.ts';
 import type { DetailSentences, Thing } from '../subject/detail.ts';
+import { names } from './thing-names.ts';
 
 const things: Readonly<Record<Thing, string>> = {
   place: 'place',
@@ -14,21 +14,11 @@ const things: Readonly<Record<Thing, string>> = {
   'topic-rule': 'topic rule',
 };
 
-const places: Readonly<Record<PlaceKind, string>> = {
-  outdoors: 'outdoors',
-  room: 'room',
-  rack: 'rack',
-  wall: 'wall',
-};
-
-/** Quantities as they stand within a sentence. */
+/** Quantities as what is measured: not “battery”, but what is left in it. */
 export const quantityNames: Readonly<Record<Quantity, string>> = {
-  'air-temperature': 'air temperature',
-  'relative-humidity': 'relative humidity',
-  'surface-temperature': 'surface temperature',
+  ...names.quantities,
   'wood-moisture': 'wood moisture content',
   'wood-resistance': 'resistance between the pins',
-  'carbon-dioxide': 'carbon dioxide',
   battery: 'battery left',
 };
 
@@ -40,7 +30,7 @@ export const detail: Phrases<DetailSentences> = {
     `The time ${speak.moment(at)} has not come yet; it is ${speak.moment(now)} here.`,
   'end-before-start': () => 'The end lies before the start.',
   'place-not-within': ({ kind, within }) =>
-    `A place of kind ${places[kind]} cannot lie within one of kind ${places[within]}.`,
+    `A place of kind ${names.placeKinds[kind]} cannot lie within one of kind ${names.placeKinds[within]}.`,
   'no-place-to-coat': () =>
     'There is no place yet where boards could be coated; make a room or a rack first.',
   'no-such-coat': ({ planName, coats, coat }) =>

@@ -1,6 +1,7 @@
 import type { Phrases } from '../phrase.ts';
 import type { Speaker } from '../speaker.ts';
 import type { FitSentences } from '../subject/fit.ts';
+import { names } from './thing-names.ts';
 
 const toMeasure = ({ boards, fromEndCm }: FitSentences['moisture-unknown'], speak: Speaker) =>
   `Measure ${boards} boards ${speak.lengthCm(fromEndCm, 'as-set')} from the end and type in the figures.`;
@@ -22,8 +23,6 @@ const dewMargin =
   (word: string) =>
   ({ marginK, limitK }: FitSentences['dew-margin/clear'], speak: Speaker): string =>
     `${word}: ${speak.temperatureDifference(marginK)} above it, at least ${speak.temperatureDifference(limitK, 'as-set')}. Boards that come in from the cold are nearer.`;
-
-const facing = { north: 'north', east: 'east', south: 'south', west: 'west' } as const;
 
 export const fit: Phrases<FitSentences> = {
   'fit-good': () => 'Fit to brush.',
@@ -50,7 +49,7 @@ export const fit: Phrases<FitSentences> = {
   'temperature/fine': ({ tempC, fromC, toC }, speak) =>
     `${speak.temperature(tempC)}: between ${speak.bare.temperature(fromC, 'as-set')} and ${speak.temperature(toC, 'as-set')}.`,
   sun: (told) =>
-    `The sun may stand on a ${facing[told.facing]} wall now: never brush in direct sun, follow the shade around the house.`,
+    `The sun may stand on a ${names.facings[told.facing]} wall now: never brush in direct sun, follow the shade around the house.`,
   'night-unknown': () =>
     'The first night cannot be told: the readings do not reach back far enough yet.',
   'night-cold': ({ lowC, errorK, limitC }, speak) =>

@@ -1,6 +1,6 @@
 import type { Phrases } from '../phrase.ts';
 import type { NoticeSentences } from '../subject/notice.ts';
-import { gateVerbs } from './verdict.ts';
+import { gateVerbs } from './gate-names.ts';
 
 export const notice: Phrases<NoticeSentences> = {
   'notice-title/rags': () => 'Oily rags',

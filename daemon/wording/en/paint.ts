@@ -1,13 +1,9 @@
-import type { MixturePart } from '../../contract/mixture.ts';
 import type { Inner, Phrases } from '../phrase.ts';
 import type { Speaker } from '../speaker.ts';
 import type { PaintSentences } from '../subject/paint.ts';
+import { names } from './thing-names.ts';
 
-const parts: Readonly<Record<MixturePart, string>> = {
-  paint: 'paint',
-  rawLinseedOil: 'raw linseed oil',
-  turpentine: 'turpentine',
-};
+const parts = names.mixtureParts;
 
 const pour = (
   { part, stickCm, millilitres, grams }: PaintSentences['mix-pour'],

@@ -1,9 +1,7 @@
-import type { Species } from '../../contract/batch.ts';
-import type { PlaceKind } from '../../contract/place.ts';
-import type { Surface } from '../../contract/plan.ts';
 import type { Quantity } from '../../contract/quantity.ts';
 import type { Phrases } from '../phrase.ts';
 import type { DetailSentences, Thing } from '../subject/detail.ts';
+import { names } from './thing-names.ts';
 
 /** Things in the partitive, as a sentence has them that says that one is not there. */
 const things: Readonly<Record<Thing, string>> = {
@@ -16,23 +14,6 @@ const things: Readonly<Record<Thing, string>> = {
   notice: 'ilmoitusta',
   'topic-rule': 'aihesääntöä',
 };
-
-const places: Readonly<Record<PlaceKind, string>> = {
-  outdoors: 'ulkona',
-  room: 'huone',
-  rack: 'teline',
-  wall: 'seinä',
-};
-
-const species: Readonly<Record<Species, string>> = {
-  'scots-pine': 'mänty',
-  'norway-spruce': 'kuusi',
-  'douglas-fir': 'douglaskuusi',
-  larch: 'lehtikuusi',
-  other: 'muu puu',
-};
-
-const surfaces: Readonly<Record<Surface, string>> = { sawn: 'sahattu', planed: 'höylätty' };
 
 const sizes = { lengthMm: 'pituuden', widthMm: 'leveyden', thicknessMm: 'paksuuden' } as const;
 
@@ -47,14 +28,10 @@ const states: Readonly<Record<State, string>> = {
 
 const state = (told: State | null) => (told === null ? 'ei kerrottu' : states[told]);
 
-/** Quantities as they stand within a sentence. */
+/** Quantities as what is measured: not “battery”, but what is left in it. */
 export const quantityNames: Readonly<Record<Quantity, string>> = {
-  'air-temperature': 'ilman lämpötila',
-  'relative-humidity': 'suhteellinen kosteus',
-  'surface-temperature': 'pintalämpötila',
-  'wood-moisture': 'puun kosteus',
+  ...names.quantities,
   'wood-resistance': 'piikkien välinen vastus',
-  'carbon-dioxide': 'hiilidioksidi',
   battery: 'pariston varaus',
 };
 
@@ -66,7 +43,7 @@ export const detail: Phrases<DetailSentences> = {
     `Aika ${speak.moment(at)} on vielä edessä; täällä on nyt ${speak.moment(now)}.`,
   'end-before-start': () => 'Loppu on ennen alkua.',
   'place-not-within': ({ kind, within }) =>
-    `Paikka ei voi olla toisen sisällä näin: ${places[kind]}, sisällä: ${places[within]}.`,
+    `Paikka ei voi olla toisen sisällä näin: ${names.placeKinds[kind]}, sisällä: ${names.placeKinds[within]}.`,
   'no-place-to-coat': () =>
     'Vielä ei ole paikkaa, jossa lautoja voisi maalata; tee ensin huone tai teline.',
   'no-such-coat': ({ planName, coats, coat }) =>
@@ -93,7 +70,7 @@ export const detail: Phrases<DetailSentences> = {
   'plan-changed': ({ version }) =>
     `Tätä suunnitelmaa on välillä muutettu: uusin versio on ${version}. Muuta sitä.`,
   'no-default-plan': ({ surface }) =>
-    `Tälle pinnalle ei ole oletussuunnitelmaa: ${surfaces[surface]}. Anna planId.`,
+    `Tälle pinnalle ei ole oletussuunnitelmaa: ${names.surfaces[surface]}. Anna planId.`,
   'no-batch-like-it': ({ field }) =>
     `Vielä ei ole erää, josta voisi ottaa tiedon (${sizes[field]}); anna ${field}.`,
   'figure-impossible': ({ value, quantity, low, high }, speak) =>
@@ -106,8 +83,10 @@ export const detail: Phrases<DetailSentences> = {
     `Erä ”${batchName}” sai kerroksen ${number} vasta tämän jälkeen: ${speak.moment(at)}.`,
   'boards-unlike': ({ differences }, _speak, say) =>
     `Nämä laudat eivät ole samanlaisia. Eroja: ${differences.map(say).join('; ')}.`,
-  'unlike/timber': ({ ours, theirs }) => `puulaji (${species[ours]}, ${species[theirs]})`,
-  'unlike/surface': ({ ours, theirs }) => `pinta (${surfaces[ours]}, ${surfaces[theirs]})`,
+  'unlike/timber': ({ ours, theirs }) =>
+    `puulaji (${names.species[ours]}, ${names.species[theirs]})`,
+  'unlike/surface': ({ ours, theirs }) =>
+    `pinta (${names.surfaces[ours]}, ${names.surfaces[theirs]})`,
   'unlike/length': ({ oursMm, theirsMm }, speak) =>
     `pituus (${speak.bare.length(oursMm)} ja ${speak.length(theirsMm)})`,
   'unlike/width': ({ oursMm, theirsMm }, speak) =>

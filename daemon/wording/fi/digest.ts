@@ -1,7 +1,7 @@
 import type { Inner, Phrases } from '../phrase.ts';
 import type { Speaker } from '../speaker.ts';
 import type { DigestSentences } from '../subject/digest.ts';
-import { gateNames, gateTests, gateTo } from './verdict.ts';
+import { gateNames, gateTests, gateTo } from './gate-names.ts';
 
 const rack = (
   { batchName, placeName, coatName }: DigestSentences['digest-rack/done'],

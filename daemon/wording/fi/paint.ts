@@ -2,12 +2,9 @@ import type { MixturePart } from '../../contract/mixture.ts';
 import type { Inner, Phrases } from '../phrase.ts';
 import type { Speaker } from '../speaker.ts';
 import type { PaintSentences } from '../subject/paint.ts';
+import { names } from './thing-names.ts';
 
-const parts: Readonly<Record<MixturePart, string>> = {
-  paint: 'maali',
-  rawLinseedOil: 'raakapellavaöljy',
-  turpentine: 'tärpätti',
-};
+const parts = names.mixtureParts;
 
 /** The same in the partitive, as what is poured or measured. */
 const some: Readonly<Record<MixturePart, string>> = {

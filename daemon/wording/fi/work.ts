@@ -1,7 +1,7 @@
 import type { Gate } from '../../contract/gate.ts';
 import type { Phrases } from '../phrase.ts';
 import type { WorkSentences } from '../subject/work.ts';
-import { gateNames } from './verdict.ts';
+import { gateNames } from './gate-names.ts';
 
 /** What can be done where the test passes. */
 const doable: Readonly<Record<Gate, string>> = {

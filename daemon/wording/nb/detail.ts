@@ -1,10 +1,8 @@
-import type { Species } from '../../contract/batch.ts';
-import type { PlaceKind } from '../../contract/place.ts';
-import type { Surface } from '../../contract/plan.ts';
 import type { Quantity } from '../../contract/quantity.ts';
 import type { StateBefore } from '../../contract/timber.ts';
 import type { Phrases } from '../phrase.ts';
 import type { DetailSentences, Thing } from '../subject/detail.ts';
+import { names } from './thing-names.ts';
 
 /** With the word for “none” that goes with its gender. */
 const noThing: Readonly<Record<Thing, string>> = {
@@ -18,32 +16,11 @@ const noThing: Readonly<Record<Thing, string>> = {
   'topic-rule': 'ingen emneregel',
 };
 
-const places: Readonly<Record<PlaceKind, string>> = {
-  outdoors: 'utendørs',
-  room: 'rom',
-  rack: 'reol',
-  wall: 'vegg',
-};
-
-const surfaces: Readonly<Record<Surface, string>> = { sawn: 'skåret', planed: 'høvlet' };
-
-/** Quantities as they stand within a sentence. */
+/** Quantities as what is measured: not “battery”, but what is left in it. */
 export const quantityNames: Readonly<Record<Quantity, string>> = {
-  'air-temperature': 'lufttemperatur',
-  'relative-humidity': 'relativ fuktighet',
-  'surface-temperature': 'overflatetemperatur',
-  'wood-moisture': 'trefuktighet',
+  ...names.quantities,
   'wood-resistance': 'resistans mellom stiftene',
-  'carbon-dioxide': 'karbondioksid',
   battery: 'batteriladning',
-};
-
-const species: Readonly<Record<Species, string>> = {
-  'scots-pine': 'furu',
-  'norway-spruce': 'gran',
-  'douglas-fir': 'douglasgran',
-  larch: 'lerk',
-  other: 'annet virke',
 };
 
 const states: Readonly<Record<StateBefore, string>> = {
@@ -63,7 +40,7 @@ export const detail: Phrases<DetailSentences> = {
     `Tiden ${speak.moment(at)} har ikke kommet ennå; her er det ${speak.moment(now)}.`,
   'end-before-start': () => 'Slutten ligger før starten.',
   'place-not-within': ({ kind, within }) =>
-    `Et sted av typen ${places[kind]} kan ikke ligge i et av typen ${places[within]}.`,
+    `Et sted av typen ${names.placeKinds[kind]} kan ikke ligge i et av typen ${names.placeKinds[within]}.`,
   'no-place-to-coat': () =>
     'Det finnes ikke noe sted ennå der bord kan males; lag et rom eller en reol først.',
   'no-such-coat': ({ planName, coats, coat }) =>
@@ -89,7 +66,7 @@ export const detail: Phrases<DetailSentences> = {
   'plan-changed': ({ version }) =>
     `Planen er endret i mellomtiden: den nyeste versjonen er ${version}. Endre den.`,
   'no-default-plan': ({ surface }) =>
-    `Det finnes ingen standardplan for ${surfaces[surface]} overflate: oppgi planId.`,
+    `Det finnes ingen standardplan for ${names.surfaces[surface]} overflate: oppgi planId.`,
   'no-batch-like-it': ({ field }) =>
     `Det finnes ikke noe parti ennå som ${field} kan tas fra; oppgi det.`,
   'figure-impossible': ({ value, quantity, low, high }, speak) =>
@@ -102,8 +79,10 @@ export const detail: Phrases<DetailSentences> = {
     `«${batchName}» fikk strøk ${number} først etter ${speak.moment(at)}.`,
   'boards-unlike': ({ differences }, _speak, say) =>
     `Disse bordene er ikke like. Det som skiller: ${differences.map(say).join('; ')}.`,
-  'unlike/timber': ({ ours, theirs }) => `trevirket (${species[ours]}, ${species[theirs]})`,
-  'unlike/surface': ({ ours, theirs }) => `overflaten (${surfaces[ours]}, ${surfaces[theirs]})`,
+  'unlike/timber': ({ ours, theirs }) =>
+    `trevirket (${names.species[ours]}, ${names.species[theirs]})`,
+  'unlike/surface': ({ ours, theirs }) =>
+    `overflaten (${names.surfaces[ours]}, ${names.surfaces[theirs]})`,
   'unlike/length': ({ oursMm, theirsMm }, speak) =>
     `lengden (${speak.bare.length(oursMm)} og ${speak.length(theirsMm)})`,
   'unlike/width': ({ oursMm, theirsMm }, speak) =>

@@ -1,6 +1,7 @@
 import type { Phrases } from '../phrase.ts';
 import type { Speaker } from '../speaker.ts';
 import type { FitSentences } from '../subject/fit.ts';
+import { names } from './thing-names.ts';
 
 const toMeasure = ({ boards, fromEndCm }: FitSentences['moisture-unknown'], speak: Speaker) =>
   `Mål ${boards} bord ${speak.lengthCm(fromEndCm, 'as-set')} fra enden og skriv inn tallene.`;
@@ -22,8 +23,6 @@ const dewMargin =
   (word: string) =>
   ({ marginK, limitK }: FitSentences['dew-margin/clear'], speak: Speaker): string =>
     `${word}: ${speak.temperatureDifference(marginK)} over det, minst ${speak.temperatureDifference(limitK, 'as-set')}. Bord som kommer inn fra kulden, er nærmere.`;
-
-const facing = { north: 'nord', east: 'øst', south: 'sør', west: 'vest' } as const;
 
 export const fit: Phrases<FitSentences> = {
   'fit-good': () => 'Det går an å male.',
@@ -50,7 +49,7 @@ export const fit: Phrases<FitSentences> = {
   'temperature/fine': ({ tempC, fromC, toC }, speak) =>
     `${speak.temperature(tempC)}: mellom ${speak.bare.temperature(fromC, 'as-set')} og ${speak.temperature(toC, 'as-set')}.`,
   sun: (told) =>
-    `Solen kan stå på en vegg mot ${facing[told.facing]} nå: mal aldri i direkte sol, følg skyggen rundt huset.`,
+    `Solen kan stå på en vegg mot ${names.facings[told.facing]} nå: mal aldri i direkte sol, følg skyggen rundt huset.`,
   'night-unknown': () =>
     'Den første natten kan ikke anslås: målingene går ikke langt nok tilbake ennå.',
   'night-cold': ({ lowC, errorK, limitC }, speak) =>

@@ -1,10 +1,8 @@
-import type { Species } from '../../contract/batch.ts';
-import type { PlaceKind } from '../../contract/place.ts';
-import type { Surface } from '../../contract/plan.ts';
 import type { Quantity } from '../../contract/quantity.ts';
 import type { StateBefore } from '../../contract/timber.ts';
 import type { Phrases } from '../phrase.ts';
 import type { DetailSentences, Thing } from '../subject/detail.ts';
+import { names } from './thing-names.ts';
 
 /** With the word for “none” that goes with its gender. */
 const noThing: Readonly<Record<Thing, string>> = {
@@ -18,23 +16,6 @@ const noThing: Readonly<Record<Thing, string>> = {
   'topic-rule': 'ingen ämnesregel',
 };
 
-const places: Readonly<Record<PlaceKind, string>> = {
-  outdoors: 'utomhus',
-  room: 'rum',
-  rack: 'ställ',
-  wall: 'vägg',
-};
-
-const surfaces: Readonly<Record<Surface, string>> = { sawn: 'sågad', planed: 'hyvlad' };
-
-const species: Readonly<Record<Species, string>> = {
-  'scots-pine': 'furu',
-  'norway-spruce': 'gran',
-  'douglas-fir': 'douglasgran',
-  larch: 'lärk',
-  other: 'annat virke',
-};
-
 const states: Readonly<Record<StateBefore, string>> = {
   new: 'nytt',
   weathered: 'grånat',
@@ -44,14 +25,10 @@ const states: Readonly<Record<StateBefore, string>> = {
 
 const stateOf = (state: StateBefore | null) => (state === null ? 'inte sagt' : states[state]);
 
-/** Quantities as they stand within a sentence. */
+/** Quantities as what is measured: not “battery”, but what is left in it. */
 export const quantityNames: Readonly<Record<Quantity, string>> = {
-  'air-temperature': 'lufttemperatur',
-  'relative-humidity': 'relativ fuktighet',
-  'surface-temperature': 'yttemperatur',
-  'wood-moisture': 'fuktkvot',
+  ...names.quantities,
   'wood-resistance': 'resistans mellan stiften',
-  'carbon-dioxide': 'koldioxid',
   battery: 'batteriets laddning',
 };
 
@@ -63,7 +40,7 @@ export const detail: Phrases<DetailSentences> = {
     `Tiden ${speak.moment(at)} har inte kommit än; här är det ${speak.moment(now)}.`,
   'end-before-start': () => 'Slutet ligger före början.',
   'place-not-within': ({ kind, within }) =>
-    `En plats av slaget ${places[kind]} kan inte ligga i en av slaget ${places[within]}.`,
+    `En plats av slaget ${names.placeKinds[kind]} kan inte ligga i en av slaget ${names.placeKinds[within]}.`,
   'no-place-to-coat': () =>
     'Det finns ingen plats än där brädor kan strykas; lägg upp ett rum eller ett ställ först.',
   'no-such-coat': ({ planName, coats, coat }) =>
@@ -89,7 +66,7 @@ export const detail: Phrases<DetailSentences> = {
   'plan-changed': ({ version }) =>
     `Planen har ändrats under tiden: dess nyaste version är ${version}. Ändra den.`,
   'no-default-plan': ({ surface }) =>
-    `Det finns ingen vanlig plan för ${surfaces[surface]} yta: ange planId.`,
+    `Det finns ingen vanlig plan för ${names.surfaces[surface]} yta: ange planId.`,
   'no-batch-like-it': ({ field }) => `Det finns inget parti än vars ${field} kan tas; ange det.`,
   'figure-impossible': ({ value, quantity, low, high }, speak) =>
     `${speak.quantity(value, quantity)} ligger utanför vad ${quantityNames[quantity]} kan vara (${speak.bare.quantity(low, quantity)} till ${speak.quantity(high, quantity)}).`,
@@ -101,8 +78,10 @@ export const detail: Phrases<DetailSentences> = {
     `”${batchName}” fick sin strykning ${number} först efter ${speak.moment(at)}.`,
   'boards-unlike': ({ differences }, _speak, say) =>
     `Brädorna är inte lika. Det som skiljer: ${differences.map(say).join('; ')}.`,
-  'unlike/timber': ({ ours, theirs }) => `virket (${species[ours]}, ${species[theirs]})`,
-  'unlike/surface': ({ ours, theirs }) => `ytan (${surfaces[ours]}, ${surfaces[theirs]})`,
+  'unlike/timber': ({ ours, theirs }) =>
+    `virket (${names.species[ours]}, ${names.species[theirs]})`,
+  'unlike/surface': ({ ours, theirs }) =>
+    `ytan (${names.surfaces[ours]}, ${names.surfaces[theirs]})`,
   'unlike/length': ({ oursMm, theirsMm }, speak) =>
     `längden (${speak.bare.length(oursMm)} och ${speak.length(theirsMm)})`,
   'unlike/width': ({ oursMm, theirsMm }, speak) =>

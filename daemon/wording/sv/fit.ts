@@ -1,6 +1,7 @@
 import type { Phrases } from '../phrase.ts';
 import type { Speaker } from '../speaker.ts';
 import type { FitSentences } from '../subject/fit.ts';
+import { names } from './thing-names.ts';
 
 const toMeasure = ({ boards, fromEndCm }: FitSentences['moisture-unknown'], speak: Speaker) =>
   `Mät ${boards} brädor ${speak.lengthCm(fromEndCm, 'as-set')} från änden och skriv in värdena.`;
@@ -22,8 +23,6 @@ const dewMargin =
   (word: string) =>
   ({ marginK, limitK }: FitSentences['dew-margin/clear'], speak: Speaker): string =>
     `${word}: ${speak.temperatureDifference(marginK)} över den, minst ${speak.temperatureDifference(limitK, 'as-set')}. Brädor som kommer in från kylan är närmare.`;
-
-const facing = { north: 'norr', east: 'öster', south: 'söder', west: 'väster' } as const;
 
 export const fit: Phrases<FitSentences> = {
   'fit-good': () => 'Det går att stryka.',
@@ -50,7 +49,7 @@ export const fit: Phrases<FitSentences> = {
   'temperature/fine': ({ tempC, fromC, toC }, speak) =>
     `${speak.temperature(tempC)}: mellan ${speak.bare.temperature(fromC, 'as-set')} och ${speak.temperature(toC, 'as-set')}.`,
   sun: (told) =>
-    `Solen kan ligga på en vägg mot ${facing[told.facing]} nu: stryk aldrig i direkt sol, följ skuggan runt huset.`,
+    `Solen kan ligga på en vägg mot ${names.facings[told.facing]} nu: stryk aldrig i direkt sol, följ skuggan runt huset.`,
   'night-unknown': () =>
     'Första natten går inte att säga: mätvärdena räcker inte tillräckligt långt tillbaka än.',
   'night-cold': ({ lowC, errorK, limitC }, speak) =>

@@ -1,6 +1,6 @@
 import type { Phrases } from '../phrase.ts';
 import type { WorkSentences } from '../subject/work.ts';
-import { gateVerbs } from './verdict.ts';
+import { gateVerbs } from './gate-names.ts';
 
 export const work: Phrases<WorkSentences> = {
   'step/edges': () => 'Kanterna, medan brädorna står i stapeln',

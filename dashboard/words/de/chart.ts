@@ -1,12 +1,17 @@
+import { names } from '../../../daemon/wording/de/thing-names.ts';
+import { capitalized } from '../capitalized.ts';
 import type { chart as English } from '../en/chart.ts';
 import { plural } from '../plural.ts';
+
+const { quantities } = names;
+const named = capitalized(quantities);
 
 export const chart: typeof English = {
   panels: {
     temperature: 'Temperatur',
-    humidity: 'Relative Luftfeuchte',
-    moisture: 'Holzfeuchte',
-    gas: 'Kohlendioxid',
+    humidity: named['relative-humidity'],
+    moisture: named['wood-moisture'],
+    gas: named['carbon-dioxide'],
     changes: 'Luftwechsel',
     sum: 'Gradstunden',
   },
@@ -15,7 +20,7 @@ export const chart: typeof English = {
     dew: 'Taupunkt',
     humidity: 'Feuchte',
     moisture: 'Holzfeuchte',
-    gas: 'Kohlendioxid',
+    gas: named['carbon-dioxide'],
     changes: 'Luftwechsel je Stunde',
     sum: 'Summe',
   },
@@ -104,11 +109,11 @@ export const chart: typeof English = {
     likely: (name, unit) => `${name} kommend, wahrscheinlich (${unit})`,
     late: (name, unit) => `${name} kommend, spät (${unit})`,
     names: {
-      air: 'Lufttemperatur',
+      air: quantities['air-temperature'],
       dew: 'Taupunkt',
-      humidity: 'relative Luftfeuchte',
-      moisture: 'Holzfeuchte',
-      gas: 'Kohlendioxid',
+      humidity: quantities['relative-humidity'],
+      moisture: quantities['wood-moisture'],
+      gas: quantities['carbon-dioxide'],
       changes: 'Luftwechsel',
       sum: 'Gradstunden',
       counted: 'Gradstunden, die zählen',

@@ -21,6 +21,7 @@ import { report, season } from './report.ts';
 import { screen } from './screen.ts';
 import { settings } from './settings.ts';
 import { setup } from './setup.ts';
+import { things } from './things.ts';
 import { topics } from './topics.ts';
 import { trade } from './trade.ts';
 import { trust } from './trust.ts';
@@ -50,6 +51,7 @@ export const rest: RestWords = {
   season,
   settings,
   setup,
+  things,
   topics,
   trade,
   trust,

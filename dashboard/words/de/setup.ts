@@ -1,5 +1,9 @@
+import { names } from '../../../daemon/wording/de/thing-names.ts';
+import { capitalized } from '../capitalized.ts';
 import type { setup as English } from '../en/setup.ts';
 import { plural } from '../plural.ts';
+
+const parts = capitalized(names.mixtureParts);
 
 export const setup: typeof English = {
   title: 'Einrichten',
@@ -26,7 +30,7 @@ export const setup: typeof English = {
       'Alle Lagen zusammen. Ist beides angegeben, zählt das Engere; ohne beides heißt es nie, dass es voll ist.',
     holdsAir: 'Fasst so viel Luft',
     facing: 'Richtung',
-    facings: { north: 'Nord', east: 'Ost', south: 'Süd', west: 'West' },
+    facings: names.facings,
     stands: 'Steht',
     exposures: {
       open: 'dem Wetter ausgesetzt',
@@ -159,11 +163,7 @@ export const setup: typeof English = {
     another: 'Einen anderen Plan daraus machen, unter eigenem Namen',
     name: 'Name',
     coatNumber: (number) => `Anstrich ${number}`,
-    parts: {
-      paint: 'Farbe',
-      rawLinseedOil: 'Rohes Leinöl',
-      turpentine: 'Terpentinöl',
-    },
+    parts,
     partsUnit: 'Teile',
     covers: 'Ergiebigkeit',
     coverWidth: 'Deckbreite',
@@ -178,10 +178,10 @@ export const setup: typeof English = {
   tins: {
     title: 'Dosen',
     kinds: {
-      paint: 'Farbe',
+      paint: parts.paint,
       primer: 'Grundierung',
-      oil: 'Rohes Leinöl',
-      turpentine: 'Terpentinöl',
+      oil: parts.rawLinseedOil,
+      turpentine: parts.turpentine,
     },
     used: (litres) => `${litres} verbraucht`,
     notOpened: 'noch nicht geöffnet',

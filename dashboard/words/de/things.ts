@@ -1,19 +1,14 @@
+import { names } from '../../../daemon/wording/de/thing-names.ts';
+import { capitalized } from '../capitalized.ts';
 import type { things as English } from '../en/things.ts';
 import { plural } from '../plural.ts';
 
 export const things: typeof English = {
-  placeKinds: { rack: 'Gestell', room: 'Raum', wall: 'Hauswand', outdoors: 'Im Freien' },
-  species: {
-    'scots-pine': 'Kiefer',
-    'norway-spruce': 'Fichte',
-    'douglas-fir': 'Douglasie',
-    larch: 'Lärche',
-    other: 'anderes Holz',
-  },
+  placeKinds: capitalized(names.placeKinds),
+  species: names.species,
   // Without capitals: they stand within lines, where German words keep the case they have.
-  surfaces: { sawn: 'sägerau', planed: 'gehobelt' },
+  surfaces: names.surfaces,
   faces: { face: 'Vorderseite', back: 'Rückseite', edges: 'Kanten', ends: 'Hirnholz' },
-  airflows: { good: 'gut', poor: 'schlecht', 'cannot-tell': 'unklar' },
   remarks: {
     'got-wet': 'Nass geworden',
     wrinkled: 'Runzelig',
@@ -30,31 +25,9 @@ export const things: typeof English = {
     sanded: 'Geschliffen',
     other: 'Etwas anderes',
   },
-  quantities: {
-    'air-temperature': 'Lufttemperatur',
-    'relative-humidity': 'Relative Luftfeuchte',
-    'surface-temperature': 'Oberflächentemperatur',
-    'wood-moisture': 'Holzfeuchte',
-    'wood-resistance': 'Widerstand im Holz',
-    'carbon-dioxide': 'Kohlendioxid',
-    battery: 'Batterie',
-  },
-  quantitiesWithin: {
-    'air-temperature': 'Lufttemperatur',
-    'relative-humidity': 'relative Luftfeuchte',
-    'surface-temperature': 'Oberflächentemperatur',
-    'wood-moisture': 'Holzfeuchte',
-    'wood-resistance': 'Widerstand im Holz',
-    'carbon-dioxide': 'Kohlendioxid',
-    battery: 'Batterie',
-  },
-  ingredients: { paint: 'Farbe', rawLinseedOil: 'rohes Leinöl', turpentine: 'Terpentinöl' },
+  quantities: capitalized(names.quantities),
+  quantitiesWithin: names.quantities,
+  ingredients: names.mixtureParts,
   undiluted: 'unverdünnte Farbe',
-  poorAir: {
-    few: 'Verbrauchte Luft: öffnen, außer wenn es draußen feuchter ist.',
-    stagnant: 'Die Luft steht zwischen den Brettern: Luft durchlassen.',
-    damp: 'Seit Stunden feucht: lüften, wenn es draußen trockener ist.',
-    other: 'Schlechte Luft hier. Lüften; kein Gebläse auf nasse Farbe.',
-  },
   boards: (count) => plural('de', count, { one: '# Brett', other: '# Bretter' }),
 };

@@ -1,15 +1,20 @@
+import { names } from '../../../daemon/wording/en/thing-names.ts';
 import type { MarkShape } from '../../chart/marks.ts';
 import type { LineKind, PanelKind } from '../../chart/panel.ts';
+import { capitalized } from '../capitalized.ts';
 import type { Node } from '../node.ts';
 import { plural } from '../plural.ts';
+
+const { quantities } = names;
+const named = capitalized(quantities);
 
 /** Curves: panels, their lines, marks, table and files. */
 export const chart = {
   panels: {
     temperature: 'Temperature',
-    humidity: 'Relative humidity',
-    moisture: 'Wood moisture',
-    gas: 'Carbon dioxide',
+    humidity: named['relative-humidity'],
+    moisture: named['wood-moisture'],
+    gas: named['carbon-dioxide'],
     changes: 'Air changes',
     sum: 'Degree-hours',
   } satisfies Record<PanelKind, string>,
@@ -18,7 +23,7 @@ export const chart = {
     dew: 'Dew point',
     humidity: 'Humidity',
     moisture: 'Moisture',
-    gas: 'Carbon dioxide',
+    gas: named['carbon-dioxide'],
     changes: 'Air changes an hour',
     sum: 'Sum',
   } satisfies Record<LineKind, string>,
@@ -112,11 +117,11 @@ export const chart = {
     likely: (name: string, unit: string) => `${name} to come, likely (${unit})`,
     late: (name: string, unit: string) => `${name} to come, late (${unit})`,
     names: {
-      air: 'air temperature',
+      air: quantities['air-temperature'],
       dew: 'dew point',
-      humidity: 'relative humidity',
-      moisture: 'wood moisture',
-      gas: 'carbon dioxide',
+      humidity: quantities['relative-humidity'],
+      moisture: quantities['wood-moisture'],
+      gas: quantities['carbon-dioxide'],
       changes: 'air changes',
       sum: 'degree-hours',
       counted: 'degree-hours that count',

@@ -1,3 +1,4 @@
+import { air } from './air.ts';
 import { cautions } from './cautions.ts';
 import { firstSteps } from './first-steps.ts';
 import { frame } from './frame.ts';
@@ -5,13 +6,13 @@ import { jobs } from './jobs.ts';
 import { pin } from './pin.ts';
 import { signs } from './signs.ts';
 import { stages } from './stages.ts';
-import { things } from './things.ts';
 import { times } from './times.ts';
 import { unsent } from './unsent.ts';
 import { wall } from './wall.ts';
 
 /** What the first screen needs: fetched before anything is drawn, so it is kept small. */
 export const first = {
+  air,
   cautions,
   firstSteps,
   frame,
@@ -19,7 +20,6 @@ export const first = {
   pin,
   signs,
   stages,
-  things,
   times,
   unsent,
   wall,

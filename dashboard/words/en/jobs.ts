@@ -13,6 +13,13 @@ export interface JobWords {
   readonly failed: string;
 }
 
+/** Stacking and mounting ask the same of a coat. */
+const palm = {
+  test: 'Press the palm down firmly and count to five. It must lift off clean.',
+  passed: 'It lifts clean',
+  failed: 'It sticks',
+};
+
 /** The jobs of a rack in a painter’s words. */
 export const jobs = {
   turn: {
@@ -27,17 +34,13 @@ export const jobs = {
     noun: 'stack',
     infinitive: 'to stack',
     question: 'May they be stacked close?',
-    test: 'Press the palm down firmly and count to five. It must lift off clean.',
-    passed: 'It lifts clean',
-    failed: 'It sticks',
+    ...palm,
   },
   mount: {
     noun: 'mount',
     infinitive: 'to mount',
     question: 'May they be put up?',
-    test: 'Press the palm down firmly and count to five. It must lift off clean.',
-    passed: 'It lifts clean',
-    failed: 'It sticks',
+    ...palm,
   },
   sand: {
     noun: 'sand',

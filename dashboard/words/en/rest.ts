@@ -20,6 +20,7 @@ import { report, season } from './report.ts';
 import { screen } from './screen.ts';
 import { settings } from './settings.ts';
 import { setup } from './setup.ts';
+import { things } from './things.ts';
 import { topics } from './topics.ts';
 import { trade } from './trade.ts';
 import { trust } from './trust.ts';
@@ -49,6 +50,7 @@ export const rest = {
   season,
   settings,
   setup,
+  things,
   topics,
   trade,
   trust,

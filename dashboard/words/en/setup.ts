@@ -1,12 +1,15 @@
 import type { Place } from '../../../daemon/contract/place.ts';
 import type { Timber } from '../../../daemon/contract/timber.ts';
 import type { Tin } from '../../../daemon/contract/tin.ts';
+import { names } from '../../../daemon/wording/en/thing-names.ts';
+import { capitalized } from '../capitalized.ts';
 import type { Node } from '../node.ts';
 import { plural } from '../plural.ts';
 
 type Known<T> = NonNullable<T>;
-type Facing = Known<Place['facing']>;
 type Exposure = Known<Place['exposure']>;
+
+const parts = capitalized(names.mixtureParts);
 
 /** Places, sensors, batches, plans and tins: what is set up once. */
 export const setup = {
@@ -36,10 +39,7 @@ export const setup = {
       'All shelves together. With both the tighter counts; with neither it never says that it is full.',
     holdsAir: 'Holds so much air',
     facing: 'Facing',
-    facings: { north: 'North', east: 'East', south: 'South', west: 'West' } satisfies Record<
-      Facing,
-      string
-    >,
+    facings: capitalized(names.facings),
     stands: 'Stands',
     exposures: {
       open: 'open to weather',
@@ -179,11 +179,7 @@ export const setup = {
     another: 'Make another plan of it, under a name of its own',
     name: 'Name',
     coatNumber: (number: string) => `Coat ${number}`,
-    parts: {
-      paint: 'Paint',
-      rawLinseedOil: 'Raw linseed oil',
-      turpentine: 'Turpentine',
-    },
+    parts,
     partsUnit: 'parts',
     covers: 'How far it goes',
     coverWidth: 'Cover width',
@@ -199,10 +195,10 @@ export const setup = {
   tins: {
     title: 'Tins',
     kinds: {
-      paint: 'Paint',
+      paint: parts.paint,
       primer: 'Primer',
-      oil: 'Raw linseed oil',
-      turpentine: 'Turpentine',
+      oil: parts.rawLinseedOil,
+      turpentine: parts.turpentine,
     } satisfies Record<Tin['kind'], string>,
     used: (litres: string) => `${litres} used`,
     notOpened: 'not opened yet',

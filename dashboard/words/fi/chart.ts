@@ -1,12 +1,17 @@
+import { names } from '../../../daemon/wording/fi/thing-names.ts';
+import { capitalized } from '../capitalized.ts';
 import type { chart as English } from '../en/chart.ts';
 import { plural } from '../plural.ts';
+
+const { quantities } = names;
+const named = capitalized(quantities);
 
 export const chart: typeof English = {
   panels: {
     temperature: 'Lämpötila',
-    humidity: 'Suhteellinen kosteus',
-    moisture: 'Puun kosteus',
-    gas: 'Hiilidioksidi',
+    humidity: named['relative-humidity'],
+    moisture: named['wood-moisture'],
+    gas: named['carbon-dioxide'],
     changes: 'Ilmanvaihto',
     sum: 'Astetunnit',
   },
@@ -15,7 +20,7 @@ export const chart: typeof English = {
     dew: 'Kastepiste',
     humidity: 'Kosteus',
     moisture: 'Puun kosteus',
-    gas: 'Hiilidioksidi',
+    gas: named['carbon-dioxide'],
     changes: 'Ilmanvaihtoja tunnissa',
     sum: 'Summa',
   },
@@ -103,11 +108,11 @@ export const chart: typeof English = {
     likely: (name, unit) => `${name}, tuleva, todennäköisesti (${unit})`,
     late: (name, unit) => `${name}, tuleva, myöhään (${unit})`,
     names: {
-      air: 'ilman lämpötila',
+      air: quantities['air-temperature'],
       dew: 'kastepiste',
-      humidity: 'suhteellinen kosteus',
-      moisture: 'puun kosteus',
-      gas: 'hiilidioksidi',
+      humidity: quantities['relative-humidity'],
+      moisture: quantities['wood-moisture'],
+      gas: quantities['carbon-dioxide'],
       changes: 'ilmanvaihto',
       sum: 'astetunnit',
       counted: 'laskettavat astetunnit',

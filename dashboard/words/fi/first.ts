@@ -1,4 +1,5 @@
 import type { FirstWords } from '../words.ts';
+import { air } from './air.ts';
 import { cautions } from './cautions.ts';
 import { firstSteps } from './first-steps.ts';
 import { frame } from './frame.ts';
@@ -6,13 +7,13 @@ import { jobs } from './jobs.ts';
 import { pin } from './pin.ts';
 import { signs } from './signs.ts';
 import { stages } from './stages.ts';
-import { things } from './things.ts';
 import { times } from './times.ts';
 import { unsent } from './unsent.ts';
 import { wall } from './wall.ts';
 
 /** What the first screen needs, in Finnish. */
 export const first: FirstWords = {
+  air,
   cautions,
   firstSteps,
   frame,
@@ -20,7 +21,6 @@ export const first: FirstWords = {
   pin,
   signs,
   stages,
-  things,
   times,
   unsent,
   wall,

@@ -1,5 +1,9 @@
+import { names } from '../../../daemon/wording/fi/thing-names.ts';
+import { capitalized } from '../capitalized.ts';
 import type { setup as English } from '../en/setup.ts';
 import { plural } from '../plural.ts';
+
+const parts = capitalized(names.mixtureParts);
 
 export const setup: typeof English = {
   title: 'Perustiedot',
@@ -26,7 +30,7 @@ export const setup: typeof English = {
       'Kaikki hyllyt yhteensä. Jos annat molemmat, tiukempi ratkaisee; ilman kumpaakaan se ei koskaan sano olevansa täynnä.',
     holdsAir: 'Ilmaa mahtuu',
     facing: 'Ilmansuunta',
-    facings: { north: 'Pohjoinen', east: 'Itä', south: 'Etelä', west: 'Länsi' },
+    facings: capitalized(names.facings),
     stands: 'Sijainti',
     exposures: {
       open: 'säälle alttiina',
@@ -158,11 +162,7 @@ export const setup: typeof English = {
     another: 'Tee siitä toinen suunnitelma, jolla on oma nimi',
     name: 'Nimi',
     coatNumber: (number) => `Kerros ${number}`,
-    parts: {
-      paint: 'Maali',
-      rawLinseedOil: 'Raakapellavaöljy',
-      turpentine: 'Tärpätti',
-    },
+    parts,
     partsUnit: 'osaa',
     covers: 'Riittoisuus',
     coverWidth: 'Hyötyleveys',
@@ -177,10 +177,10 @@ export const setup: typeof English = {
   tins: {
     title: 'Purkit',
     kinds: {
-      paint: 'Maali',
+      paint: parts.paint,
       primer: 'Pohjamaali',
-      oil: 'Raakapellavaöljy',
-      turpentine: 'Tärpätti',
+      oil: parts.rawLinseedOil,
+      turpentine: parts.turpentine,
     },
     used: (litres) => `käytetty ${litres}`,
     notOpened: 'ei vielä avattu',

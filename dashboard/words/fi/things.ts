@@ -1,34 +1,17 @@
+import { names } from '../../../daemon/wording/fi/thing-names.ts';
+import { capitalized } from '../capitalized.ts';
 import type { things as English } from '../en/things.ts';
 import { plural } from '../plural.ts';
 
 export const things: typeof English = {
-  placeKinds: {
-    rack: 'Teline',
-    room: 'Huone',
-    wall: 'Seinä',
-    outdoors: 'Ulkona',
-  },
-  species: {
-    'scots-pine': 'mänty',
-    'norway-spruce': 'kuusi',
-    'douglas-fir': 'douglaskuusi',
-    larch: 'lehtikuusi',
-    other: 'muu puu',
-  },
-  surfaces: {
-    sawn: 'Sahattu',
-    planed: 'Höylätty',
-  },
+  placeKinds: capitalized(names.placeKinds),
+  species: names.species,
+  surfaces: capitalized(names.surfaces),
   faces: {
     face: 'etupuoli',
     back: 'takapuoli',
     edges: 'reunat',
     ends: 'päät',
-  },
-  airflows: {
-    good: 'hyvä',
-    poor: 'huono',
-    'cannot-tell': 'ei tiedetä',
   },
   remarks: {
     'got-wet': 'Kastui',
@@ -46,31 +29,9 @@ export const things: typeof English = {
     sanded: 'Hiottu',
     other: 'Jotain muuta',
   },
-  quantities: {
-    'air-temperature': 'Ilman lämpötila',
-    'relative-humidity': 'Suhteellinen kosteus',
-    'surface-temperature': 'Pintalämpötila',
-    'wood-moisture': 'Puun kosteus',
-    'wood-resistance': 'Puun vastus',
-    'carbon-dioxide': 'Hiilidioksidi',
-    battery: 'Paristo',
-  },
-  quantitiesWithin: {
-    'air-temperature': 'ilman lämpötila',
-    'relative-humidity': 'suhteellinen kosteus',
-    'surface-temperature': 'pintalämpötila',
-    'wood-moisture': 'puun kosteus',
-    'wood-resistance': 'puun vastus',
-    'carbon-dioxide': 'hiilidioksidi',
-    battery: 'paristo',
-  },
-  ingredients: { paint: 'maali', rawLinseedOil: 'raakapellavaöljy', turpentine: 'tärpätti' },
+  quantities: capitalized(names.quantities),
+  quantitiesWithin: names.quantities,
+  ingredients: names.mixtureParts,
   undiluted: 'ohentamaton maali',
-  poorAir: {
-    few: 'Tunkkaista: avaa, ellei ulkona ole kosteampaa.',
-    stagnant: 'Ilma seisoo lautojen välissä: päästä ilmaa läpi.',
-    damp: 'Kosteaa tuntikausia: vaihda ilmaa, kun ulkona on kuivempaa.',
-    other: 'Huono ilma. Vaihda sitä; ei puhallinta märkään pintaan.',
-  },
   boards: (count) => plural('fi', count, { one: '# lauta', other: '# lautaa' }),
 };

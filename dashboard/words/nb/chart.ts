@@ -1,12 +1,17 @@
+import { names } from '../../../daemon/wording/nb/thing-names.ts';
+import { capitalized } from '../capitalized.ts';
 import type { chart as English } from '../en/chart.ts';
 import { plural } from '../plural.ts';
+
+const { quantities } = names;
+const named = capitalized(quantities);
 
 export const chart: typeof English = {
   panels: {
     temperature: 'Temperatur',
-    humidity: 'Relativ fuktighet',
-    moisture: 'Trefuktighet',
-    gas: 'Karbondioksid',
+    humidity: named['relative-humidity'],
+    moisture: named['wood-moisture'],
+    gas: named['carbon-dioxide'],
     changes: 'Luftskifte',
     sum: 'Gradtimer',
   },
@@ -15,7 +20,7 @@ export const chart: typeof English = {
     dew: 'Duggpunkt',
     humidity: 'Fuktighet',
     moisture: 'Trefuktighet',
-    gas: 'Karbondioksid',
+    gas: named['carbon-dioxide'],
     changes: 'Luftskifter i timen',
     sum: 'Sum',
   },
@@ -103,11 +108,11 @@ export const chart: typeof English = {
     likely: (name, unit) => `${name} fremover, trolig (${unit})`,
     late: (name, unit) => `${name} fremover, sent (${unit})`,
     names: {
-      air: 'lufttemperatur',
+      air: quantities['air-temperature'],
       dew: 'duggpunkt',
-      humidity: 'relativ fuktighet',
-      moisture: 'trefuktighet',
-      gas: 'karbondioksid',
+      humidity: quantities['relative-humidity'],
+      moisture: quantities['wood-moisture'],
+      gas: quantities['carbon-dioxide'],
       changes: 'luftskifte',
       sum: 'gradtimer',
       counted: 'gradtimer som teller',

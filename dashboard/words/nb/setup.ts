@@ -1,5 +1,9 @@
+import { names } from '../../../daemon/wording/nb/thing-names.ts';
+import { capitalized } from '../capitalized.ts';
 import type { setup as English } from '../en/setup.ts';
 import { plural } from '../plural.ts';
+
+const parts = capitalized(names.mixtureParts);
 
 export const setup: typeof English = {
   title: 'Oppsett',
@@ -23,7 +27,7 @@ export const setup: typeof English = {
       'Alle hyller til sammen. Oppgis begge, gjelder det trangeste; oppgis ingen, sies det aldri å være fullt.',
     holdsAir: 'Rommer så mye luft',
     facing: 'Vender mot',
-    facings: { north: 'nord', east: 'øst', south: 'sør', west: 'vest' },
+    facings: names.facings,
     stands: 'Står',
     exposures: {
       open: 'åpent for været',
@@ -152,7 +156,7 @@ export const setup: typeof English = {
     another: 'Lag en annen plan av den, med et eget navn',
     name: 'Navn',
     coatNumber: (number) => `Strøk ${number}`,
-    parts: { paint: 'Maling', rawLinseedOil: 'Rå linolje', turpentine: 'Terpentin' },
+    parts,
     partsUnit: 'deler',
     covers: 'Hvor langt det rekker',
     coverWidth: 'Dekkende bredde',
@@ -167,10 +171,10 @@ export const setup: typeof English = {
   tins: {
     title: 'Bokser',
     kinds: {
-      paint: 'Maling',
+      paint: parts.paint,
       primer: 'Grunning',
-      oil: 'Rå linolje',
-      turpentine: 'Terpentin',
+      oil: parts.rawLinseedOil,
+      turpentine: parts.turpentine,
     },
     used: (litres) => `${litres} brukt`,
     notOpened: 'ikke åpnet ennå',

@@ -1,18 +1,13 @@
+import { names } from '../../../daemon/wording/nb/thing-names.ts';
+import { capitalized } from '../capitalized.ts';
 import type { things as English } from '../en/things.ts';
 import { plural } from '../plural.ts';
 
 export const things: typeof English = {
-  placeKinds: { rack: 'Reol', room: 'Rom', wall: 'Vegg', outdoors: 'Utendørs' },
-  species: {
-    'scots-pine': 'furu',
-    'norway-spruce': 'gran',
-    'douglas-fir': 'douglasgran',
-    larch: 'lerk',
-    other: 'annet treslag',
-  },
-  surfaces: { sawn: 'Skåret', planed: 'Høvlet' },
+  placeKinds: capitalized(names.placeKinds),
+  species: names.species,
+  surfaces: capitalized(names.surfaces),
   faces: { face: 'forside', back: 'bakside', edges: 'kanter', ends: 'ender' },
-  airflows: { good: 'god', poor: 'dårlig', 'cannot-tell': 'vet ikke' },
   remarks: {
     'got-wet': 'Ble våt',
     wrinkled: 'Rynket',
@@ -29,31 +24,9 @@ export const things: typeof English = {
     sanded: 'Slipt',
     other: 'Noe annet',
   },
-  quantities: {
-    'air-temperature': 'Lufttemperatur',
-    'relative-humidity': 'Relativ fuktighet',
-    'surface-temperature': 'Overflatetemperatur',
-    'wood-moisture': 'Trefuktighet',
-    'wood-resistance': 'Motstand i treet',
-    'carbon-dioxide': 'Karbondioksid',
-    battery: 'Batteri',
-  },
-  quantitiesWithin: {
-    'air-temperature': 'lufttemperatur',
-    'relative-humidity': 'relativ fuktighet',
-    'surface-temperature': 'overflatetemperatur',
-    'wood-moisture': 'trefuktighet',
-    'wood-resistance': 'motstand i treet',
-    'carbon-dioxide': 'karbondioksid',
-    battery: 'batteri',
-  },
-  ingredients: { paint: 'maling', rawLinseedOil: 'rå linolje', turpentine: 'terpentin' },
+  quantities: capitalized(names.quantities),
+  quantitiesWithin: names.quantities,
+  ingredients: names.mixtureParts,
   undiluted: 'ufortynnet maling',
-  poorAir: {
-    few: 'Innestengt luft: åpne, om det ikke er fuktigere ute.',
-    stagnant: 'Stillestående luft mellom bordene: slipp luft gjennom.',
-    damp: 'Fuktig i timevis: skift luft når det er tørrere ute.',
-    other: 'Dårlig luft her. Skift luft; ingen vifte på våt maling.',
-  },
   boards: (count) => plural('nb', count, { one: '# bord', other: '# bord' }),
 };

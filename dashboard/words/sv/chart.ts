@@ -1,12 +1,17 @@
+import { names } from '../../../daemon/wording/sv/thing-names.ts';
+import { capitalized } from '../capitalized.ts';
 import type { chart as English } from '../en/chart.ts';
 import { plural } from '../plural.ts';
+
+const { quantities } = names;
+const named = capitalized(quantities);
 
 export const chart: typeof English = {
   panels: {
     temperature: 'Temperatur',
-    humidity: 'Relativ fuktighet',
-    moisture: 'Fuktkvot',
-    gas: 'Koldioxid',
+    humidity: named['relative-humidity'],
+    moisture: named['wood-moisture'],
+    gas: named['carbon-dioxide'],
     changes: 'Luftväxling',
     sum: 'Gradtimmar',
   },
@@ -15,7 +20,7 @@ export const chart: typeof English = {
     dew: 'Daggpunkt',
     humidity: 'Fuktighet',
     moisture: 'Fuktkvot',
-    gas: 'Koldioxid',
+    gas: named['carbon-dioxide'],
     changes: 'Luftväxlingar i timmen',
     sum: 'Summa',
   },
@@ -103,11 +108,11 @@ export const chart: typeof English = {
     likely: (name, unit) => `${name} framåt, troligen (${unit})`,
     late: (name, unit) => `${name} framåt, sent (${unit})`,
     names: {
-      air: 'lufttemperatur',
+      air: quantities['air-temperature'],
       dew: 'daggpunkt',
-      humidity: 'relativ fuktighet',
-      moisture: 'fuktkvot',
-      gas: 'koldioxid',
+      humidity: quantities['relative-humidity'],
+      moisture: quantities['wood-moisture'],
+      gas: quantities['carbon-dioxide'],
       changes: 'luftväxling',
       sum: 'gradtimmar',
       counted: 'gradtimmar som räknas',

@@ -1,5 +1,9 @@
+import { names } from '../../../daemon/wording/sv/thing-names.ts';
+import { capitalized } from '../capitalized.ts';
 import type { setup as English } from '../en/setup.ts';
 import { plural } from '../plural.ts';
+
+const parts = capitalized(names.mixtureParts);
 
 export const setup: typeof English = {
   title: 'Ställa in',
@@ -23,7 +27,7 @@ export const setup: typeof English = {
       'Alla hyllor tillsammans. Anges båda räknas det snävare; anges inget sägs det aldrig vara fullt.',
     holdsAir: 'Rymmer så mycket luft',
     facing: 'Vetter mot',
-    facings: { north: 'norr', east: 'öster', south: 'söder', west: 'väster' },
+    facings: names.facings,
     stands: 'Står',
     exposures: {
       open: 'öppet för väder',
@@ -151,7 +155,7 @@ export const setup: typeof English = {
     another: 'Gör en annan plan av den, med ett eget namn',
     name: 'Namn',
     coatNumber: (number) => `Strykning ${number}`,
-    parts: { paint: 'Färg', rawLinseedOil: 'Rå linolja', turpentine: 'Terpentin' },
+    parts,
     partsUnit: 'delar',
     covers: 'Hur långt det räcker',
     coverWidth: 'Täckande bredd',
@@ -166,10 +170,10 @@ export const setup: typeof English = {
   tins: {
     title: 'Burkar',
     kinds: {
-      paint: 'Färg',
+      paint: parts.paint,
       primer: 'Grundfärg',
-      oil: 'Rå linolja',
-      turpentine: 'Terpentin',
+      oil: parts.rawLinseedOil,
+      turpentine: parts.turpentine,
     },
     used: (litres) => `${litres} förbrukat`,
     notOpened: 'inte öppnad än',

@@ -1,18 +1,13 @@
+import { names } from '../../../daemon/wording/sv/thing-names.ts';
+import { capitalized } from '../capitalized.ts';
 import type { things as English } from '../en/things.ts';
 import { plural } from '../plural.ts';
 
 export const things: typeof English = {
-  placeKinds: { rack: 'Ställ', room: 'Rum', wall: 'Vägg', outdoors: 'Utomhus' },
-  species: {
-    'scots-pine': 'furu',
-    'norway-spruce': 'gran',
-    'douglas-fir': 'douglasgran',
-    larch: 'lärk',
-    other: 'annat virke',
-  },
-  surfaces: { sawn: 'Sågad', planed: 'Hyvlad' },
+  placeKinds: capitalized(names.placeKinds),
+  species: names.species,
+  surfaces: capitalized(names.surfaces),
   faces: { face: 'framsida', back: 'baksida', edges: 'kanter', ends: 'ändar' },
-  airflows: { good: 'bra', poor: 'dålig', 'cannot-tell': 'vet inte' },
   remarks: {
     'got-wet': 'Blev våt',
     wrinkled: 'Rynkig',
@@ -29,31 +24,9 @@ export const things: typeof English = {
     sanded: 'Slipad',
     other: 'Något annat',
   },
-  quantities: {
-    'air-temperature': 'Lufttemperatur',
-    'relative-humidity': 'Relativ fuktighet',
-    'surface-temperature': 'Yttemperatur',
-    'wood-moisture': 'Fuktkvot',
-    'wood-resistance': 'Resistans i virket',
-    'carbon-dioxide': 'Koldioxid',
-    battery: 'Batteri',
-  },
-  quantitiesWithin: {
-    'air-temperature': 'lufttemperatur',
-    'relative-humidity': 'relativ fuktighet',
-    'surface-temperature': 'yttemperatur',
-    'wood-moisture': 'fuktkvot',
-    'wood-resistance': 'resistans i virket',
-    'carbon-dioxide': 'koldioxid',
-    battery: 'batteri',
-  },
-  ingredients: { paint: 'färg', rawLinseedOil: 'rå linolja', turpentine: 'terpentin' },
+  quantities: capitalized(names.quantities),
+  quantitiesWithin: names.quantities,
+  ingredients: names.mixtureParts,
   undiluted: 'oförtunnad färg',
-  poorAir: {
-    few: 'Instängd luft: öppna, om det inte är fuktigare ute.',
-    stagnant: 'Stillastående luft mellan brädorna: släpp igenom luft.',
-    damp: 'Fuktigt i timmar: byt luft när det är torrare ute.',
-    other: 'Dålig luft här. Byt luft; ingen fläkt på våt färg.',
-  },
   boards: (count) => plural('sv', count, { one: '# bräda', other: '# brädor' }),
 };
