@@ -22,7 +22,11 @@ const TABLE = {
   science: { from: 'daemon/science/' },
   wording: { from: 'daemon/wording/', folders: [CONTRACT] },
   rules: { from: 'daemon/rules/', folders: [SCIENCE, CONTRACT, WORDING] },
-  payload: { from: 'sensors/payload/', folders: [SCIENCE, CONTRACT], packages: ['cborg', 'zod'] },
+  payload: {
+    from: 'sensors/payload/',
+    folders: [SCIENCE, CONTRACT, WORDING],
+    packages: ['cborg', 'zod'],
+  },
   correct: { from: 'sensors/correct/', folders: [SCIENCE, CONTRACT, WORDING] },
   monitor: { from: 'daemon/monitor/', folders: [CONTRACT, SCIENCE, RULES, WORDING] },
 

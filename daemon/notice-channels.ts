@@ -24,6 +24,7 @@ export function noticeChannels(
       givenUp: tally?.givenUp ?? 0,
       sentAt: toMoment(tally?.sentAt ?? null),
       lastError: tally?.lastError ?? null,
+      lastErrorSaid: tally?.lastErrorSaid ?? null,
     };
   };
   return {

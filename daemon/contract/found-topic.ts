@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { Id, Moment } from './moment.ts';
 import { Quantity } from './quantity.ts';
+import { Sentence } from './sentence.ts';
 import { TopicRuleDraft } from './topic-rule.ts';
 
 /** What came on a topic, as it may be shown. */
@@ -48,6 +49,7 @@ export const Discovery = z.object({
     always: z.boolean().describe('true with the embedded broker, which sees every message'),
     until: Moment.nullable().describe('end of listening to everything at another broker'),
     trouble: z.string().nullable().describe('why listening did not work'),
+    troubleSaid: Sentence.nullable(),
   }),
 });
 export type Discovery = z.infer<typeof Discovery>;
@@ -75,7 +77,7 @@ export type RuleTrial = z.infer<typeof RuleTrial>;
 
 export const RuleTrialReply = z.object({
   faults: z
-    .array(z.object({ pointer: z.string(), detail: z.string() }))
+    .array(z.object({ pointer: z.string(), detail: z.string(), detailSaid: Sentence }))
     .describe('everything that keeps the rule from being saved; pointers into the rule'),
   topics: z.int().describe('topics heard that the rule would take'),
   takenByOthers: z.int().describe('topics heard that fit, but that earlier rules take'),
@@ -90,7 +92,7 @@ export const RuleTrialReply = z.object({
           at: Moment.nullable().describe('the time it gives itself; null for its arrival'),
         }),
       ),
-      refused: z.array(z.object({ code: z.string(), detail: z.string() })),
+      refused: z.array(z.object({ code: z.string(), detail: z.string(), detailSaid: Sentence })),
     }),
   ),
 });

@@ -43,6 +43,7 @@ export const Refused = z.object({
   topic: z.string(),
   code: z.string(),
   detail: z.string(),
+  detailSaid: Sentence.optional(),
   payloadStart: z.string().describe('the first bytes of the message as text'),
   payloadBytes: z.int(),
 });

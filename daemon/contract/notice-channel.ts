@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Moment } from './moment.ts';
+import { Sentence } from './sentence.ts';
 
 /** How notices leave the house: what is set, without a secret, and how it goes. */
 export const NoticeChannels = z.object({
@@ -18,7 +19,8 @@ export const NoticeChannels = z.object({
       waiting: z.int().describe('messages on their way'),
       givenUp: z.int().describe('messages of the last month that never arrived'),
       sentAt: Moment.nullable().describe('when the last one arrived'),
-      lastError: z.string().nullable(),
+      lastError: z.string().nullable().describe('why the last message did not arrive'),
+      lastErrorSaid: Sentence.nullable(),
     }),
   ),
 });

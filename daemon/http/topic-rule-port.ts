@@ -8,7 +8,7 @@ export interface TopicRulePort {
   all(): TopicRuleFact[];
   maxRules: number;
   /** Everything that is wrong with a rule; `id` names it where it is there already. */
-  faults(form: TopicRuleForm, id: string | null): readonly { pointer: string; detail: string }[];
+  faults(form: TopicRuleForm, id: string | null): readonly RuleTrialReply['faults'][number][];
   /** An earlier rule that takes every topic of this one. */
   hiddenBy(id: string): string | null;
   /* Each settles when it is on disk and in force. */

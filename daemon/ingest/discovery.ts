@@ -9,7 +9,9 @@ import type {
 } from '../contract/found-topic.ts';
 import { toMoment } from '../contract/moment.ts';
 import { mqttChannels } from '../contract/mqtt-channel.ts';
+import type { Said } from '../contract/sentence.ts';
 import { ruleForm } from '../rules/topic-rule-fact.ts';
+import { sentence } from '../wording/english.ts';
 import { type HeardBytes, topicBook } from './topic-book.ts';
 import type { TopicRules } from './topic-rules.ts';
 
@@ -21,7 +23,7 @@ export interface DiscoveryParts {
   now: () => number;
   /** Listening to all topics of another broker; null with our own, which sees every message. */
   listener: {
-    state(): { until: number | null; trouble: string | null };
+    state(): { until: number | null; trouble: Said | null };
   } | null;
 }
 
@@ -105,7 +107,8 @@ export function discovery({ site, rules, maxTopics, maxBytes, now, listener }: D
         listening: {
           always: listener === null,
           until: toMoment(state?.until ?? null),
-          trouble: state?.trouble ?? null,
+          trouble: state?.trouble?.text ?? null,
+          troubleSaid: state?.trouble ?? null,
         },
       };
     },
@@ -169,15 +172,19 @@ export function discovery({ site, rules, maxTopics, maxBytes, now, listener }: D
 }
 export type TopicDiscovery = ReturnType<typeof discovery>;
 
+const shownRefusal = (code: string, said: Said) => ({
+  ...{ code, detail: said.text, detailSaid: said },
+});
+
 function notWhole({ bytes, payload }: HeardBytes) {
-  const detail = `Only the first ${payload.length} of its ${bytes} bytes are remembered, so it cannot be tried; raise discovery.maxBytes in the settings.`;
-  return { readings: [], refused: [{ code: 'payload-too-large', detail }] };
+  const said = sentence('message-cut', { keptBytes: payload.length, bytes });
+  return { readings: [], refused: [shownRefusal('payload-too-large', said)] };
 }
 
 function outcome(decoded: Decoded): Pick<RuleTrialReply['tried'][number], 'readings' | 'refused'> {
   if (decoded.kind === 'not-ours') {
-    const detail = 'The topic does not fit the pattern, or an earlier rule takes it.';
-    return { readings: [], refused: [{ code: 'topic-not-understood', detail }] };
+    const said = sentence('topic-not-taken', {});
+    return { readings: [], refused: [shownRefusal('topic-not-understood', said)] };
   }
   const refused = decoded.kind === 'refused' ? [decoded.refusal] : decoded.refused;
   const readings = decoded.kind === 'refused' ? [] : decoded.readings;
@@ -188,7 +195,7 @@ function outcome(decoded: Decoded): Pick<RuleTrialReply['tried'][number], 'readi
       value,
       at: toMoment(ownAt),
     })),
-    refused: refused.slice(0, mostRefusals).map(({ code, detail }) => ({ code, detail })),
+    refused: refused.slice(0, mostRefusals).map(({ code, said }) => shownRefusal(code, said)),
   };
 }
 

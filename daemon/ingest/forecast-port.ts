@@ -49,6 +49,7 @@ export function forecastPort(parts: ForecastParts): TakeMessage {
       topic: own,
       code: decoded.refusal.code,
       detail: decoded.refusal.detail,
+      detailSaid: decoded.refusal.said,
       payloadStart: text.slice(0, keptCharacters),
       payloadBytes: message.payload.byteLength,
     };

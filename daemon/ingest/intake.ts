@@ -244,7 +244,7 @@ const none: readonly never[] = [];
 
 /** A refused message as it is kept for inspection. */
 const kept = (
-  { code, detail }: Refusal,
+  { code, detail, said }: Refusal,
   { topic, payload }: Arrived,
   text: string | null,
   at: number,
@@ -253,6 +253,7 @@ const kept = (
   topic: topic.slice(0, keptCharacters),
   code,
   detail,
+  detailSaid: said,
   payloadStart: (
     text ?? Buffer.from(payload.subarray(0, keptCharacters / 2)).toString('hex')
   ).slice(0, keptCharacters),

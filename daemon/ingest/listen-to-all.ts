@@ -1,5 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { connect, type MqttClient } from 'mqtt';
+import type { Said } from '../contract/sentence.ts';
+import { sentence } from '../wording/english.ts';
 import type { IngestLog } from './message-port.ts';
 
 export interface ListenToAllParts {
@@ -23,7 +25,7 @@ export function listenToAll({ url, now, heard, log }: ListenToAllParts) {
   let client: MqttClient | null = null;
   let end: NodeJS.Timeout | null = null;
   let until: number | null = null;
-  let trouble: string | null = null;
+  let trouble: Said | null = null;
 
   async function stop(): Promise<void> {
     if (end) clearTimeout(end);
@@ -34,9 +36,9 @@ export function listenToAll({ url, now, heard, log }: ListenToAllParts) {
     if (own) await own.endAsync(true);
   }
 
-  function failed(why: string): void {
+  function failed(why: Said): void {
     trouble = why;
-    log.warn({ why }, 'listening to all topics does not work');
+    log.warn({ why: why.text }, 'listening to all topics does not work');
     void stop();
   }
 
@@ -58,10 +60,10 @@ export function listenToAll({ url, now, heard, log }: ListenToAllParts) {
       until = at;
       own.on('message', (topic, payload, packet) => heard(topic, payload, packet.retain));
       own.on('error', (cause) => {
-        if (client === own) failed(`The broker could not be asked: ${cause.message}.`);
+        if (client === own) failed(sentence('listen-failed', { because: cause.message }));
       });
       own.on('close', () => {
-        if (client === own) failed('The broker ended the connection.');
+        if (client === own) failed(sentence('listen-ended', {}));
       });
       end = setTimeout(() => void stop(), Math.max(0, at - now()));
       end.unref();
@@ -75,7 +77,7 @@ export function listenToAll({ url, now, heard, log }: ListenToAllParts) {
         own.once('connect', () => {
           own.subscribe('#', { qos: 0 }, (cause, granted) => {
             if (client === own && (cause || granted?.some(({ qos }) => Number(qos) >= refusal))) {
-              failed('The broker does not let our user listen to all topics (#).');
+              failed(sentence('listen-refused', {}));
             }
             done();
           });

@@ -2,6 +2,8 @@ import { randomUUID } from 'node:crypto';
 import { connect as connectTcp, isIP, type Socket } from 'node:net';
 import { connect as connectTls } from 'node:tls';
 import { generate, type Packet, parser } from 'mqtt-packet';
+import { sentence } from '../wording/english.ts';
+import { SaidError } from '../wording/said-error.ts';
 import { forecastTopic } from './forecast-port.ts';
 import type { IngestLog, MessagePort, TakeMessage } from './message-port.ts';
 import { sentMessages } from './sent-messages.ts';
@@ -225,7 +227,7 @@ export function startSubscriber(parts: SubscriberParts): MessagePort {
       else if (!isSent && unsent.length < unsentKept) unsent.push({ topic, payload });
     },
     async deliver(topic, payload) {
-      if (!ready || !socket) throw new Error('there is no connection to the MQTT broker');
+      if (!ready || !socket) throw new SaidError(sentence('broker-unconnected', {}));
       await sent.acknowledged(sendPublish(socket, topic, payload, false));
     },
     async close() {

@@ -5,9 +5,11 @@ import {
   type CompiledRule,
   compiledRule,
   type RuleFault,
+  ruleFault,
 } from '../../sensors/payload/topic-rule.ts';
 import type { TopicRuleForm } from '../contract/topic-rule.ts';
 import type { TopicRuleFact } from '../rules/topic-rule-fact.ts';
+import { sentence } from '../wording/english.ts';
 
 /** A rule in force. */
 export type RuleInForce = CompiledRule & { readonly id: string };
@@ -64,12 +66,7 @@ export function topicRules({ site, maxBytes, listenTo, unusable }: TopicRulesPar
         (rule) => rule.id !== id && covers(rule.pattern, pattern) && covers(pattern, rule.pattern),
       );
       if (twin === undefined) return [];
-      return [
-        {
-          pointer: '/pattern',
-          detail: `Another rule, ${twin.pattern.text}, takes exactly these topics; change that one.`,
-        },
-      ];
+      return [ruleFault('/pattern', sentence('rule-twin', { pattern: twin.pattern.text }))];
     },
     /** The rules as they would be with a draft in its place, for a try-out; null when it is faulty. */
     withDraft(

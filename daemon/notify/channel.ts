@@ -16,7 +16,7 @@ export interface Channel {
   readonly name: OutgoingFact['channel'];
   /**
    * @param signal - given up when it fires
-   * @throws Error whose message may be shown to anyone: no secret, no address of a person
+   * @throws SaidError, or an Error whose message may be shown to anyone: no secret, no address of a person
    */
   send(outbound: Outbound, signal: AbortSignal): Promise<void>;
 }

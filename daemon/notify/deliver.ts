@@ -1,3 +1,4 @@
+import type { Said } from '../contract/sentence.ts';
 import { messageWords } from '../rules/message-words.ts';
 import {
   type ChannelName,
@@ -5,6 +6,8 @@ import {
   type OutgoingFact,
   type RetryPolicy,
 } from '../rules/outgoing.ts';
+import { sentence } from '../wording/english.ts';
+import { SaidError } from '../wording/said-error.ts';
 import type { Voice } from '../wording/voice.ts';
 import type { Channel } from './channel.ts';
 
@@ -12,7 +15,7 @@ import type { Channel } from './channel.ts';
 export interface MessageKeeper {
   beginMessage(id: string): Promise<void>;
   messageSent(id: string, at: number): Promise<void>;
-  messageFailed(id: string, error: string, at: number, nextAt: number | null): Promise<void>;
+  messageFailed(id: string, error: Said, at: number, nextAt: number | null): Promise<void>;
 }
 
 export interface DeliveryParts {
@@ -45,11 +48,11 @@ export function deliverer(parts: DeliveryParts) {
     } catch (cause) {
       // Stopped by ourselves: it stays due and goes at the next start.
       if (stop.signal.aborted) return false;
-      const error = cause instanceof Error ? cause.message : String(cause);
+      const error = reasonOf(cause);
       const at = now();
       const nextAt = nextTryAt({ ...message, tries: message.tries + 1 }, at, policy);
       await keeper.messageFailed(message.id, error, at, nextAt);
-      const facts = { channel: channel.name, message: message.id, error };
+      const facts = { channel: channel.name, message: message.id, error: error.text };
       if (nextAt === null) log.error(facts, 'a message was given up');
       else log.warn(facts, 'a message did not arrive; it is tried again');
       return true;
@@ -95,5 +98,12 @@ export function deliverer(parts: DeliveryParts) {
       await Promise.all(running.values());
     },
   };
+}
+
+/** Why a message did not arrive; what another program says of it is quoted. */
+function reasonOf(cause: unknown): Said {
+  if (cause instanceof SaidError) return cause.said;
+  const because = cause instanceof Error ? cause.message : String(cause);
+  return sentence('delivery-failed', { because });
 }
 export type Deliverer = ReturnType<typeof deliverer>;

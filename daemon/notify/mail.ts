@@ -1,4 +1,7 @@
 import { createTransport } from 'nodemailer';
+import type { Said } from '../contract/sentence.ts';
+import { sentence } from '../wording/english.ts';
+import { SaidError } from '../wording/said-error.ts';
 import type { Channel } from './channel.ts';
 
 export interface MailParts {
@@ -49,7 +52,7 @@ export function mailChannel(parts: MailParts): Channel {
           headers: { 'auto-submitted': 'auto-generated' },
         });
       } catch (cause) {
-        throw new Error(failureWords(cause as SmtpFailure), { cause });
+        throw new SaidError(failureSaid(cause as SmtpFailure), { cause });
       } finally {
         signal.removeEventListener('abort', stop);
         transport.close();
@@ -64,10 +67,10 @@ interface SmtpFailure extends Error {
 }
 
 /** Says what went wrong without what a server’s answer may repeat: names, addresses, passwords. */
-function failureWords({ code, responseCode }: SmtpFailure): string {
-  if (code === 'EAUTH') return 'the SMTP server did not take name and password';
-  if (code === 'ETIMEDOUT') return 'the SMTP server did not answer in time';
-  if (code === 'ETLS') return 'the connection to the SMTP server could not be secured';
-  if (responseCode !== undefined) return `the SMTP server refused the message (${responseCode})`;
-  return `the SMTP server is out of reach (${code ?? 'unknown'})`;
+function failureSaid({ code, responseCode: status }: SmtpFailure): Said {
+  if (code === 'EAUTH') return sentence('mail-failed/log-in', {});
+  if (code === 'ETIMEDOUT') return sentence('mail-failed/late', {});
+  if (code === 'ETLS') return sentence('mail-failed/tls', {});
+  if (status !== undefined) return sentence('mail-failed/refused', { status });
+  return sentence('mail-failed/away', { because: code ?? '?' });
 }

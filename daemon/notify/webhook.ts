@@ -2,7 +2,10 @@ import { lookup } from 'node:dns';
 import { request as requestHttp } from 'node:http';
 import { request as requestHttps } from 'node:https';
 import { isIP, type LookupFunction } from 'node:net';
-import { addressRefusal, webhookRefusal } from '../rules/webhook-target.ts';
+import type { Said } from '../contract/sentence.ts';
+import { addressFault, webhookRefusal } from '../rules/webhook-target.ts';
+import { sentence } from '../wording/english.ts';
+import { SaidError } from '../wording/said-error.ts';
 import { type Channel, entryOut } from './channel.ts';
 import { signedHeaders } from './http-signature.ts';
 
@@ -58,12 +61,12 @@ export function webhookChannel({ url, secret, timeoutMs, site, now }: WebhookPar
             response.resume();
             const status = response.statusCode ?? 0;
             if (status >= 200 && status < 300) done();
-            else lost(new Error(answerWords(status)));
+            else lost(new SaidError(answerSaid(status)));
             response.once('end', () => request.destroy());
           },
         );
         request.once('error', (cause: NodeJS.ErrnoException) =>
-          lost(new Error(failureWords(cause, patience), { cause })),
+          lost(cause instanceof SaidError ? cause : failureOf(cause, patience)),
         );
         request.end(payload);
       }),
@@ -77,10 +80,10 @@ export const judgedLookup: LookupFunction = (hostname, options, callback) => {
       callback(failure, '', 0);
       return;
     }
-    const refused = addresses.find(({ address }) => addressRefusal(address) !== null);
-    if (refused) {
-      const why = addressRefusal(refused.address);
-      callback(new Error(`the name leads to ${refused.address}: ${why}`), '', 0);
+    for (const { address } of addresses) {
+      const fault = addressFault(address);
+      if (fault === null) continue;
+      callback(new SaidError(sentence('webhook-failed/address', { address, fault })), '', 0);
       return;
     }
     if (options.all === true) {
@@ -92,17 +95,15 @@ export const judgedLookup: LookupFunction = (hostname, options, callback) => {
   });
 };
 
-function answerWords(status: number): string {
-  if (status >= 300 && status < 400) {
-    return `the receiver answered with ${status}; redirects are not followed`;
-  }
-  return `the receiver answered with ${status}`;
+function answerSaid(status: number): Said {
+  const isRedirect = status >= 300 && status < 400;
+  return sentence(isRedirect ? 'webhook-failed/redirect' : 'webhook-failed/answer', { status });
 }
 
-function failureWords(cause: NodeJS.ErrnoException, patience: AbortSignal): string {
+function failureOf(cause: NodeJS.ErrnoException, patience: AbortSignal): Error {
   if (patience.aborted && (patience.reason as Error)?.name === 'TimeoutError') {
-    return 'the receiver did not answer in time';
+    return new SaidError(sentence('webhook-failed/late', {}), { cause });
   }
-  if (cause.code) return `the receiver is out of reach (${cause.code})`;
-  return cause.message;
+  if (cause.code === undefined) return cause;
+  return new SaidError(sentence('webhook-failed/away', { because: cause.code }), { cause });
 }

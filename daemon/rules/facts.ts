@@ -8,7 +8,7 @@ import type { Face, Mixture, PlannedCoat, PlanUse, Surface } from '../contract/p
 import type { Quantity } from '../contract/quantity.ts';
 import type { SensorHeight } from '../contract/sensor.ts';
 import type { FaultKind } from '../contract/sensor-fault.ts';
-import type { Told } from '../contract/sentence.ts';
+import type { Said, Told } from '../contract/sentence.ts';
 import type { TimberFact } from './trade-facts.ts';
 
 /*
@@ -243,6 +243,8 @@ export interface RefusedMessage {
   topic: string;
   code: string;
   detail: string;
+  /** The detail as a sentence; left out where the text is all there is. */
+  detailSaid?: Said;
   payloadStart: string;
   payloadBytes: number;
 }

@@ -1,3 +1,6 @@
+import { addressFaults } from '../wording/en/delivery.ts';
+import type { AddressFault } from '../wording/subject/delivery.ts';
+
 /*
  * Where a webhook may go. Only the owner’s settings file names it, so a device of the own network or
  * this computer itself is a fair target; what is refused is what nobody means: the link-local
@@ -13,38 +16,38 @@ const ip4 = /^(?:\d{1,3}\.){3}\d{1,3}$/;
  * Why a webhook may not go to an address.
  *
  * @param address - IPv4 or IPv6 address as a resolver gives it, without brackets
- * @returns the reason as half a sentence; null where it may
+ * @returns null where it may
  *
  * **Source:** RFC 6890 tables of special-purpose addresses; RFC 4291, section 2.5.5.2, for IPv4
  * within IPv6.
  */
-export function addressRefusal(address: string): string | null {
+export function addressFault(address: string): AddressFault | null {
   const plain = address.toLowerCase().replace(/%.*$/, '');
-  if (metadataHosts.includes(plain)) return 'it is where hosted machines hand out their secrets';
-  if (ip4.test(plain)) return ip4Refusal(plain.split('.').map(Number));
+  if (metadataHosts.includes(plain)) return 'secrets';
+  if (ip4.test(plain)) return ip4Fault(plain.split('.').map(Number));
   const groups = ip6Groups(plain);
-  if (groups === null) return 'it is no IP address';
+  if (groups === null) return 'not-ip';
   const [first = 0, second = 0] = groups;
   const leadingZeros = groups.slice(0, 5).every((group) => group === 0);
   const isMapped = leadingZeros && groups[5] === 0xffff;
   const isNat64 = first === 0x64 && second === 0xff9b;
   if (isMapped || isNat64) {
     const [high = 0, low = 0] = groups.slice(6);
-    return ip4Refusal([high >> 8, high & 255, low >> 8, low & 255]);
+    return ip4Fault([high >> 8, high & 255, low >> 8, low & 255]);
   }
-  if (groups.every((group) => group === 0)) return 'it is no address of a host';
-  if ((first & 0xffc0) === 0xfe80) return 'it is link-local';
-  if ((first & 0xff00) === 0xff00) return 'it is a multicast address';
+  if (groups.every((group) => group === 0)) return 'no-host';
+  if ((first & 0xffc0) === 0xfe80) return 'link-local';
+  if ((first & 0xff00) === 0xff00) return 'multicast';
   return null;
 }
 
-function ip4Refusal([a = 256, b = 256, c = 256, d = 256]: number[]): string | null {
-  if ([a, b, c, d].some((part) => part > 255)) return 'it is no IP address';
-  if (a === 169 && b === 254) return 'it is link-local';
-  if (a === 0) return 'it is no address of a host';
-  if (a >= 224) return 'it is a multicast or reserved address';
+function ip4Fault([a = 256, b = 256, c = 256, d = 256]: number[]): AddressFault | null {
+  if ([a, b, c, d].some((part) => part > 255)) return 'not-ip';
+  if (a === 169 && b === 254) return 'link-local';
+  if (a === 0) return 'no-host';
+  if (a >= 224) return 'reserved';
   if (a === 100 && b === 100 && c === 100 && d === 200) {
-    return 'it is where hosted machines hand out their secrets';
+    return 'secrets';
   }
   return null;
 }
@@ -90,6 +93,6 @@ export function webhookRefusal(url: string): string | null {
     return `It leads to ${name}, where hosted machines hand out their secrets.`;
   }
   if (!ip4.test(name) && !name.includes(':')) return null;
-  const refusal = addressRefusal(name);
-  return refusal === null ? null : `It leads to ${name}: ${refusal}.`;
+  const fault = addressFault(name);
+  return fault === null ? null : `It leads to ${name}: ${addressFaults[fault]}.`;
 }

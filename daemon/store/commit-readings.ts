@@ -8,6 +8,7 @@ import type {
   SensorStay,
 } from '../rules/facts.ts';
 import { placesFed, stayAt } from '../rules/place.ts';
+import { sentence } from '../wording/english.ts';
 import type { HourTable } from './hours.ts';
 import type { OpenMessageTable } from './open-messages.ts';
 import type { PlaceTable } from './places.ts';
@@ -176,11 +177,13 @@ function merged(times: number[]): { fromAt: number; toAt: number }[] {
 }
 
 function tooManySensors(sensor: string, at: number, maxSensors: number): RefusedMessage {
+  const said = sentence('sensor-too-many', { sensor, sensors: maxSensors });
   return {
     at,
     topic: sensor,
     code: 'too-many-sensors',
-    detail: `Sensor ${sensor} is new, but ${maxSensors} sensors are known already, which is as many as are allowed; raise mqtt.maxSensors if they are yours.`,
+    detail: said.text,
+    detailSaid: said,
     payloadStart: '',
     payloadBytes: 0,
   };

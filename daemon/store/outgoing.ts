@@ -1,4 +1,5 @@
 import type { Database } from 'better-sqlite3';
+import type { Said } from '../contract/sentence.ts';
 import type { NewNoticeFact } from '../rules/facts.ts';
 import {
   type ChannelName,
@@ -7,6 +8,7 @@ import {
   type PostingPlan,
   postingsOf,
 } from '../rules/outgoing.ts';
+import { readSaid, writtenSaid } from './said-column.ts';
 
 interface OutgoingRow extends Omit<OutgoingFact, 'body'> {
   body: string;
@@ -18,7 +20,10 @@ export interface ChannelTally {
   waiting: number;
   givenUp: number;
   sentAt: number | null;
+  /** English. */
   lastError: string | null;
+  /** The same as a sentence; null where there is none, and for one from before sentences were kept. */
+  lastErrorSaid: Said | null;
 }
 
 /** Messages that are to leave the house; written in the transaction of the fact they tell of. */
@@ -46,7 +51,7 @@ export function outgoingTable(db: Database) {
     'update outgoing_message set last_error = @error, due_at = coalesce(@dueAt, due_at), given_up_at = @givenUpAt where id = @id',
   );
   const prune = db.prepare('delete from outgoing_message where coalesce(sent_at, given_up_at) < ?');
-  const tally = db.prepare<[], ChannelTally>(
+  const tally = db.prepare<[], Omit<ChannelTally, 'lastErrorSaid'>>(
     `select channel,
        sum(sent_at is null and given_up_at is null) as waiting,
        sum(given_up_at is not null) as givenUp,
@@ -65,7 +70,12 @@ export function outgoingTable(db: Database) {
 
   return {
     due: (channel: ChannelName, now: number): OutgoingFact[] => due.all(channel, now).map(read),
-    tally: (): ChannelTally[] => tally.all(),
+    tally: (): ChannelTally[] =>
+      tally.all().map(({ lastError, ...row }) => {
+        const { text, said } =
+          lastError === null ? { text: null, said: null } : readSaid(lastError);
+        return { ...row, lastError: text, lastErrorSaid: said };
+      }),
     /** Writes down who is to be told of a notice; what is held joins what is held already. */
     post(notice: NewNoticeFact, at: number, repeats: number, plan: PostingPlan): void {
       for (const { id, channel, entry, dueAt, held: isHeld } of postingsOf(
@@ -107,8 +117,13 @@ export function outgoingTable(db: Database) {
       sent.run(at, id);
     },
     /** @param nextAt - when it is tried again; null gives it up */
-    failed: (id: string, error: string, at: number, nextAt: number | null): void => {
-      failed.run({ id, error, dueAt: nextAt, givenUpAt: nextAt === null ? at : null });
+    failed: (id: string, error: Said, at: number, nextAt: number | null): void => {
+      failed.run({
+        id,
+        error: writtenSaid(error.text, error),
+        dueAt: nextAt,
+        givenUpAt: nextAt === null ? at : null,
+      });
     },
     prune: (before: number): void => {
       prune.run(before);

@@ -1,5 +1,6 @@
 import type { Database } from 'better-sqlite3';
 import type { RefusedMessage } from '../rules/facts.ts';
+import { readSaid, writtenSaid } from './said-column.ts';
 
 /** How many refused messages are kept; the oldest go first. */
 export const keptRefused = 500;
@@ -18,10 +19,16 @@ export function refusedTable(db: Database) {
   );
   return {
     insert: (messages: readonly RefusedMessage[]): void => {
-      for (const message of messages) insert.run(message);
+      for (const { detailSaid, ...message } of messages) {
+        insert.run({ ...message, detail: writtenSaid(message.detail, detailSaid) });
+      }
       if (messages.length > 0) trim.run();
     },
-    newest: (): RefusedMessage[] => newest.all(),
+    newest: (): RefusedMessage[] =>
+      newest.all().map(({ detail, ...message }) => {
+        const { text, said } = readSaid(detail);
+        return { ...message, detail: text, ...(said === null ? {} : { detailSaid: said }) };
+      }),
   };
 }
 export type RefusedTable = ReturnType<typeof refusedTable>;

@@ -3,6 +3,7 @@ import { ahead } from './fi/ahead.ts';
 import { air } from './fi/air.ts';
 import { calendar } from './fi/calendar.ts';
 import { calibration } from './fi/calibration.ts';
+import { delivery } from './fi/delivery.ts';
 import { detail } from './fi/detail.ts';
 import { digest } from './fi/digest.ts';
 import { fault } from './fi/fault.ts';
@@ -13,6 +14,7 @@ import { lockUp } from './fi/lock-up.ts';
 import { name } from './fi/name.ts';
 import { notice } from './fi/notice.ts';
 import { paint } from './fi/paint.ts';
+import { payload } from './fi/payload.ts';
 import { problem } from './fi/problem.ts';
 import { remark } from './fi/remark.ts';
 import { setting } from './fi/setting.ts';
@@ -20,6 +22,7 @@ import { site } from './fi/site.ts';
 import { solvent } from './fi/solvent.ts';
 import { text } from './fi/text.ts';
 import { timber } from './fi/timber.ts';
+import { topicRule } from './fi/topic-rule.ts';
 import { verdict } from './fi/verdict.ts';
 import { work } from './fi/work.ts';
 import type { Wording } from './sentence.ts';
@@ -50,4 +53,7 @@ export const fi: Wording = {
   ...timber,
   ...verdict,
   ...work,
+  ...delivery,
+  ...payload,
+  ...topicRule,
 };

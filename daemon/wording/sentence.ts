@@ -6,6 +6,7 @@ import type { AheadSentences } from './subject/ahead.ts';
 import type { AirSentences } from './subject/air.ts';
 import type { CalendarSentences } from './subject/calendar.ts';
 import type { CalibrationSentences } from './subject/calibration.ts';
+import type { DeliverySentences } from './subject/delivery.ts';
 import type { DetailSentences } from './subject/detail.ts';
 import type { DigestSentences } from './subject/digest.ts';
 import type { FaultSentences } from './subject/fault.ts';
@@ -16,6 +17,7 @@ import type { LockUpSentences } from './subject/lock-up.ts';
 import type { NameSentences } from './subject/name.ts';
 import type { NoticeSentences } from './subject/notice.ts';
 import type { PaintSentences } from './subject/paint.ts';
+import type { PayloadSentences } from './subject/payload.ts';
 import type { ProblemSentences } from './subject/problem.ts';
 import type { RemarkSentences } from './subject/remark.ts';
 import type { SettingSentences } from './subject/setting.ts';
@@ -23,6 +25,7 @@ import type { SiteSentences } from './subject/site.ts';
 import type { SolventSentences } from './subject/solvent.ts';
 import type { TextSentences } from './subject/text.ts';
 import type { TimberSentences } from './subject/timber.ts';
+import type { TopicRuleSentences } from './subject/topic-rule.ts';
 import type { VerdictSentences } from './subject/verdict.ts';
 import type { WorkSentences } from './subject/work.ts';
 
@@ -54,6 +57,9 @@ export interface SentenceTable
     TextSentences,
     TimberSentences,
     VerdictSentences,
+    DeliverySentences,
+    PayloadSentences,
+    TopicRuleSentences,
     WorkSentences {}
 
 export type SentenceCode = keyof SentenceTable;

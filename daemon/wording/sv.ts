@@ -4,6 +4,7 @@ import { ahead } from './sv/ahead.ts';
 import { air } from './sv/air.ts';
 import { calendar } from './sv/calendar.ts';
 import { calibration } from './sv/calibration.ts';
+import { delivery } from './sv/delivery.ts';
 import { detail } from './sv/detail.ts';
 import { digest } from './sv/digest.ts';
 import { fault } from './sv/fault.ts';
@@ -14,6 +15,7 @@ import { lockUp } from './sv/lock-up.ts';
 import { name } from './sv/name.ts';
 import { notice } from './sv/notice.ts';
 import { paint } from './sv/paint.ts';
+import { payload } from './sv/payload.ts';
 import { problem } from './sv/problem.ts';
 import { remark } from './sv/remark.ts';
 import { setting } from './sv/setting.ts';
@@ -21,6 +23,7 @@ import { site } from './sv/site.ts';
 import { solvent } from './sv/solvent.ts';
 import { text } from './sv/text.ts';
 import { timber } from './sv/timber.ts';
+import { topicRule } from './sv/topic-rule.ts';
 import { verdict } from './sv/verdict.ts';
 import { work } from './sv/work.ts';
 
@@ -50,4 +53,7 @@ export const sv: Wording = {
   ...timber,
   ...verdict,
   ...work,
+  ...delivery,
+  ...payload,
+  ...topicRule,
 };

@@ -7,7 +7,7 @@ import { ProblemNote } from '../forms/problem-note.tsx';
 import { useSending } from '../forms/use-sending.ts';
 import { useReader } from '../reader.ts';
 import { batchAddress } from '../router.ts';
-import { InEnglish, Said } from '../said.tsx';
+import { Said } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 
@@ -173,7 +173,9 @@ function Channels({ told }: { told: NoticeChannels }) {
                 {one.lastError !== null && (
                   <span class="field-fault">
                     {' '}
-                    <InEnglish text={one.lastError} />
+                    <Said
+                      sentence={one.lastErrorSaid ?? { code: 'delivery', text: one.lastError }}
+                    />
                   </span>
                 )}
               </td>

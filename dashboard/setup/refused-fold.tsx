@@ -1,6 +1,7 @@
 import { useCallback } from 'preact/hooks';
-import { useReader } from '../reader.ts';
-import { InEnglish } from '../said.tsx';
+import type { Refused } from '../../daemon/contract/health.ts';
+import { type Told, useReader } from '../reader.ts';
+import { Said } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 
@@ -36,7 +37,7 @@ export function RefusedFold() {
                 <th scope="row">{calendar.exact(Date.parse(refused.at))}</th>
                 <td>{refused.topic}</td>
                 <td>
-                  <InEnglish text={refused.detail} /> <code>{refused.code}</code>
+                  <Said sentence={refusedSaid(refused)} /> <code>{refused.code}</code>
                 </td>
                 <td>{said.bytes(<code>{refused.payloadStart}</code>, refused.payloadBytes)}</td>
               </tr>
@@ -47,3 +48,7 @@ export function RefusedFold() {
     </details>
   );
 }
+
+/** Of what was refused before sentences were kept, the English text is all there is. */
+const refusedSaid = ({ code, detail, detailSaid }: Refused): Told =>
+  detailSaid ?? { code, text: detail };

@@ -4,7 +4,7 @@ import type { Overview } from '../../daemon/contract/overview.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
 import { useReader } from '../reader.ts';
-import { InEnglish } from '../said.tsx';
+import { Said } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 import { FoundTopicEntry } from './found-topic.tsx';
@@ -73,7 +73,7 @@ function Listening({ listening, onChanged }: ListeningProps) {
   const { words: all, calendar } = useReader();
   const words = all.topics.found;
   const sending = useSending();
-  const { until, trouble } = listening;
+  const { until, troubleSaid } = listening;
   async function turn(): Promise<void> {
     const minutes = until === null ? {} : { minutes: 0 };
     await sending.send(() => api.call('listenForTopics', { body: minutes }));
@@ -84,9 +84,9 @@ function Listening({ listening, onChanged }: ListeningProps) {
       <p>
         {until === null ? words.onRequest : words.listeningUntil(calendar.exact(Date.parse(until)))}
       </p>
-      {trouble !== null && (
+      {troubleSaid !== null && (
         <p class="field-fault">
-          <InEnglish text={trouble} />
+          <Said sentence={troubleSaid} />
         </p>
       )}
       <button type="submit" class="button">

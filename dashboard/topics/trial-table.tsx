@@ -2,7 +2,7 @@ import type { RuleTrialReply } from '../../daemon/contract/found-topic.ts';
 import { agoOf } from '../format/painters-time.ts';
 import { reading } from '../format/reading.ts';
 import { useReader } from '../reader.ts';
-import { InEnglish } from '../said.tsx';
+import { Said } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 
 /** What a rule would make of the messages that came last. */
@@ -15,9 +15,9 @@ export function TrialTable({ trial }: { trial: RuleTrialReply }) {
   if (faults.length > 0) {
     return (
       <ul class="trial-faults">
-        {faults.map(({ pointer, detail }) => (
+        {faults.map(({ pointer, detail, detailSaid }) => (
           <li key={`${pointer} ${detail}`}>
-            <InEnglish text={detail} />
+            <Said sentence={detailSaid} />
           </li>
         ))}
       </ul>
@@ -64,9 +64,9 @@ export function TrialTable({ trial }: { trial: RuleTrialReply }) {
                             )}
                       </li>
                     ))}
-                    {refused.map(({ code, detail }) => (
+                    {refused.map(({ code, detail, detailSaid }) => (
                       <li key={`${code} ${detail}`} class="trial-refused">
-                        <InEnglish text={detail} />
+                        <Said sentence={detailSaid} />
                       </li>
                     ))}
                   </ul>

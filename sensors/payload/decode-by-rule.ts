@@ -1,10 +1,22 @@
 import { type Quantity, quantities } from '../../daemon/contract/quantity.ts';
+import type { Inner } from '../../daemon/wording/phrase.ts';
 import { type Message, readPayload } from './decode-message.ts';
 import { parsedJson } from './json.ts';
 import { atPointer } from './json-pointer.ts';
 import { type DecodedPayload, type Measured, type Measurement, measured } from './measurement.ts';
 import { numberInText, type ReadNumber } from './plain-number.ts';
-import { type Refusal, type Refused, refuse, shown } from './refusal.ts';
+import {
+  because,
+  inPayload,
+  type Refusal,
+  type Refused,
+  refuse,
+  sent,
+  shown,
+  spot,
+  thePayload,
+  theValueAt,
+} from './refusal.ts';
 import { timeByRule } from './rule-time.ts';
 import { nameFault, nameParts, senmlReadings } from './senml-readings.ts';
 import { asDecimal } from './senml-unit.ts';
@@ -39,13 +51,16 @@ export function decodeByRule(
     if (Array.isArray(parsed.json)) return senmlByRule(parsed.json, rule, parts, now);
     return refuse({
       code: 'payload-shape',
-      detail: `The payload is ${shown(parsed.json)}; the rule expects a SenML pack, which is an array of records.`,
+      ...because('payload-not-pack', { sent: sent(parsed.json) }),
     });
   }
   if (read.kind === 'pack') {
     return refuse({
       code: 'payload-not-text',
-      detail: `The payload is CBOR, but the rule expects ${rule.form.payload === 'json' ? 'JSON' : 'text'}; let the rule expect SenML.`,
+      ...because(
+        rule.form.payload === 'json' ? 'payload-is-cbor/json' : 'payload-is-cbor/text',
+        {},
+      ),
     });
   }
   if (rule.form.payload === 'text') return textByRule(read.text, rule, parts, now);
@@ -80,9 +95,9 @@ function textByRule(
     value,
     parts,
     null,
-    numberInText(text, value.quantity, 'The payload', value),
+    numberInText(text, value.quantity, thePayload, value),
     when.dated,
-    value.where,
+    inPayload,
   );
   return one.kind === 'refused'
     ? one
@@ -102,7 +117,7 @@ function jsonByRule(
   for (const value of rule.values) {
     const found = atPointer(json, value.pointer);
     if (found === undefined || found === null) continue;
-    const { where } = value;
+    const where = whereOf(value);
     const one = finished(value, parts, json, numberFound(found, value, where), when.dated, where);
     if (one.kind === 'refused') refused.push(one.refusal);
     else readings.push(one.measurement);
@@ -110,25 +125,31 @@ function jsonByRule(
   if (readings.length + refused.length > 0) return { kind: 'readings', readings, refused };
   return refuse({
     code: 'payload-shape',
-    detail: `Nothing stands at ${rule.values
-      .map(({ pointerText }) => shown(pointerText))
-      .slice(0, 4)
-      .join(
-        ', ',
-      )}${rule.values.length > 4 ? ' and so on' : ''}, where the rule looks for values; correct the rule, or leave this topic out of it.`,
+    ...because('nothing-at-pointers', {
+      pointers: rule.values.slice(0, mostNamed).map(({ pointerText }) => shown(pointerText)),
+      more: Math.max(0, rule.values.length - mostNamed),
+    }),
   });
 }
 
-function numberFound(found: unknown, value: CompiledValue, where: string): ReadNumber {
+/** So many pointers are named where nothing stands at any. */
+const mostNamed = 4;
+
+const whereOf = ({ pointerText: pointer }: CompiledValue): Inner =>
+  pointer === '' ? spot('spot/top', {}) : spot('spot/at', { pointer });
+
+function numberFound(found: unknown, value: CompiledValue, where: Inner): ReadNumber {
   const { quantity, unit, scale } = value;
   if (typeof found === 'number') {
     return inUnitOf(quantity, scale === 1 ? found : asDecimal(found * scale), unit, where);
   }
   // Many devices put every number in quotation marks, some with the unit.
-  if (typeof found === 'string') return numberInText(found, quantity, `The value ${where}`, value);
+  if (typeof found === 'string') {
+    return numberInText(found, quantity, theValueAt(value.pointerText), value);
+  }
   return refuse({
     code: 'payload-not-a-number',
-    detail: `The value ${where} is ${shown(found)}; let the rule point at a number, or at text that holds one.`,
+    ...because('value-not-number', { spot: where, sent: sent(found) }),
     quantity,
   });
 }
@@ -139,7 +160,7 @@ function finished(
   json: unknown,
   number: ReadNumber,
   when: Dated,
-  where: string,
+  where: Inner,
 ): Measured {
   const { quantity } = value;
   if (number.kind === 'refused') return number;
@@ -157,8 +178,8 @@ function senmlByRule(
 ): DecodedPayload {
   return senmlReadings(
     pack,
-    (name, where) => {
-      const fault = nameFault(name, where);
+    (name, record) => {
+      const fault = nameFault(name, record);
       if (fault !== null) return fault;
       const { device, segment } = nameParts(name);
       const value = rule.values.find((one) => one.name === segment);
@@ -166,7 +187,10 @@ function senmlByRule(
       if (quantity === null) {
         return refuse({
           code: 'quantity-unknown',
-          detail: `The name ${shown(name)} ${where} ends in ${shown(segment)}, for which the rule has no quantity; add it to the rule, or end the name in one of ${quantities.join(', ')}.`,
+          ...because('name-no-quantity/of-rule', {
+            ...{ record, name: shown(name), segment: shown(segment) },
+            options: [...quantities],
+          }),
         });
       }
       const named = sensorOf(

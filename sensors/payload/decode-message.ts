@@ -2,7 +2,17 @@ import { type JsonObject, member, parsedJson } from './json.ts';
 import { type DecodedPayload, type Measured, measured } from './measurement.ts';
 import { ownTime } from './own-time.ts';
 import { numberInText } from './plain-number.ts';
-import { type Refusal, type Refused, refuse, shown } from './refusal.ts';
+import {
+  because,
+  inObject,
+  inPayload,
+  type Refusal,
+  type Refused,
+  refuse,
+  sent,
+  shown,
+  thePayload,
+} from './refusal.ts';
 import { looksLikeCbor, senmlCborPack } from './senml-cbor.ts';
 import { byTopic, senmlReadings } from './senml-readings.ts';
 import { type Address, readTopic } from './topic.ts';
@@ -83,23 +93,19 @@ export function readPayload(
   if (byteLength > maxBytes || (text?.length ?? 0) > maxBytes) {
     return refuse({
       code: 'payload-too-large',
-      detail: `The payload has ${byteLength} bytes, more than the ${maxBytes} that are looked at; send fewer records in one message.`,
+      ...because('payload-large', { bytes: byteLength, mostBytes: maxBytes }),
     });
   }
   if (text === null) {
     if (bytes !== undefined && looksLikeCbor(bytes)) return senmlCborPack(bytes);
     return refuse({
       code: 'payload-not-text',
-      detail:
-        'The payload is neither UTF-8 text nor an array in CBOR; send a number as text, JSON, or a SenML pack.',
+      ...because('payload-not-text', {}),
     });
   }
   const trimmed = text.trim();
   if (trimmed === '') {
-    return refuse({
-      code: 'payload-empty',
-      detail: 'The payload is empty; send a number as text, or JSON.',
-    });
+    return refuse({ code: 'payload-empty', ...because('payload-empty', {}) });
   }
   return { kind: 'text', text: trimmed };
 }
@@ -122,12 +128,12 @@ function bareNumber(text: string, { sensor, quantity }: Address): Measured {
   if (quantity === null) {
     return refuse({
       code: 'payload-shape',
-      detail: `The payload ${shown(text)} does not say what was measured; add the quantity to the topic, or send a SenML pack.`,
+      ...because('quantity-not-said/text', { word: shown(text) }),
     });
   }
-  const number = numberInText(text, quantity, 'The payload');
+  const number = numberInText(text, quantity, thePayload);
   if (number.kind === 'refused') return number;
-  return measured({ sensor, quantity, value: number.value, ownAt: null }, 'in the payload');
+  return measured({ sensor, quantity, value: number.value, ownAt: null }, inPayload);
 }
 
 function decodedJson(text: string, address: Address, now: number): DecodedPayload {
@@ -143,8 +149,7 @@ function valueObject(json: JsonObject, { sensor, quantity }: Address): Measured 
   if (quantity === null) {
     return refuse({
       code: 'payload-shape',
-      detail:
-        'The payload is one JSON object on a topic without a quantity; add the quantity to the topic, or send a SenML pack, which is an array of records.',
+      ...because('quantity-not-said/object', {}),
     });
   }
   const value = member(json, 'value');
@@ -152,16 +157,15 @@ function valueObject(json: JsonObject, { sensor, quantity }: Address): Measured 
   if (value === undefined) {
     return refuse({
       code: 'payload-shape',
-      detail: 'The JSON object has no value; send the number in a member named value.',
+      ...because('object-without-value', {}),
     });
   }
   if (typeof value !== 'number') {
-    return refuse({
-      code: 'payload-not-a-number',
-      detail: `The value in the JSON object is ${shown(value)}; send the number itself${typeof value === 'string' ? ', without quotation marks' : ''}.`,
-    });
+    const code =
+      typeof value === 'string' ? 'object-value-not-number/quoted' : 'object-value-not-number';
+    return refuse({ code: 'payload-not-a-number', ...because(code, { sent: sent(value) }) });
   }
-  const where = 'in the JSON object';
+  const where = inObject;
   const unit = member(json, 'unit');
   // A number in a unit that went unread would be a wrong reading that looks like a right one.
   const kept = inUnitOf(

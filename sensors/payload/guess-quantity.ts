@@ -1,4 +1,5 @@
 import { type Quantity, quantityFacts } from '../../daemon/contract/quantity.ts';
+import { inPayload } from './refusal.ts';
 import { inUnitOf, unitFits } from './unit.ts';
 
 /** What a number in a message may be. */
@@ -132,7 +133,7 @@ function valued(
   unit: string | null,
   scale: number,
 ): Guess | null {
-  const read = inUnitOf(quantity, number * scale, unit, '');
+  const read = inUnitOf(quantity, number * scale, unit, inPayload);
   if (read.kind === 'refused') return null;
   const { low, high } = quantityFacts[quantity];
   const value = Number(read.value.toPrecision(12));

@@ -1,4 +1,4 @@
-import { type Refused, refuse } from './refusal.ts';
+import { because, type Refused, refuse } from './refusal.ts';
 
 export type ParsedJson = { readonly kind: 'json'; readonly json: unknown } | Refused;
 
@@ -12,12 +12,12 @@ export function parsedJson(text: string): ParsedJson {
   try {
     return { kind: 'json', json: JSON.parse(text) };
   } catch {
-    const hint = /[:,[]\s*[+-]?(?:nan|inf|infinity)\b/i.test(text)
-      ? '; JSON knows no NaN or Infinity, so leave the value out when there is no reading'
-      : '; check that it is whole, with its brackets and quotation marks closed';
+    const isNotFinite = /[:,[]\s*[+-]?(?:nan|inf|infinity)\b/i.test(text);
     return refuse({
       code: 'payload-not-json',
-      detail: `The payload begins like JSON but cannot be read as JSON${hint}.`,
+      ...(isNotFinite
+        ? because('json-broken/not-finite', { options: ['NaN', 'Infinity'] })
+        : because('json-broken/not-whole', {})),
     });
   }
 }

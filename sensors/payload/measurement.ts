@@ -1,5 +1,6 @@
 import { type Quantity, quantityFacts } from '../../daemon/contract/quantity.ts';
-import { type Refusal, type Refused, refuse } from './refusal.ts';
+import type { Inner } from '../../daemon/wording/phrase.ts';
+import { because, type Refusal, type Refused, refuse } from './refusal.ts';
 
 /** One measured value, in the unit of its quantity. */
 export type Measurement = {
@@ -28,26 +29,24 @@ export type DecodedPayload =
 /**
  * Makes a measurement of a value, unless it is no number or lies outside what can be measured.
  * @param measurement `value` in the unit of the quantity, any number
- * @param where where the value stood, to go after "the value" in a sentence, for example `in record 3`
+ * @param where where the value stood, to go into a sentence
  */
-export function measured(measurement: Measurement, where: string): Measured {
+export function measured(measurement: Measurement, where: Inner): Measured {
   const { sensor, quantity, value } = measurement;
-  const { unit, low, high, words, senmlUnits } = quantityFacts[quantity];
+  const { low, high, senmlUnits } = quantityFacts[quantity];
   if (!Number.isFinite(value)) {
     return refuse({
       code: 'value-not-finite',
-      detail: `The value ${where} is ${value}, which is not a finite number; send nothing when the sensor gives no reading.`,
+      ...because('value-not-finite', { spot: where, word: String(value) }),
       sensor,
       quantity,
     });
   }
   if (value < low || value > high) {
-    const ratioHint = senmlUnits.includes('/')
-      ? ' (in SenML, "/" and "%" are ratios from 0 to 1)'
-      : '';
+    const code = senmlUnits.includes('/') ? 'value-beyond/share' : 'value-beyond';
     return refuse({
       code: 'value-out-of-range',
-      detail: `The value ${where} is ${value} ${unit}, but ${words} lies between ${low} and ${high} ${unit}; check the sensor, its wiring and its unit${ratioHint}.`,
+      ...because(code, { spot: where, value, quantity, low, high }),
       sensor,
       quantity,
       value,

@@ -1,7 +1,7 @@
 import { quantityFacts } from '../../daemon/contract/quantity.ts';
 import { isJsonObject, member, parsedJson } from './json.ts';
 import { ownTime } from './own-time.ts';
-import { type Refusal, type Refused, shown } from './refusal.ts';
+import { because, type Refused, refuse, sent } from './refusal.ts';
 
 /** One hour of a weather forecast. */
 export type ForecastPoint = {
@@ -30,18 +30,14 @@ const mostRainMm = 400;
  * @param text any text
  */
 export function decodeForecast(text: string): DecodedForecast {
-  const refused = (code: Refusal['code'], detail: string): DecodedForecast => ({
-    kind: 'refused',
-    refusal: { code, detail },
-  });
   const parsed = parsedJson(text);
   if (parsed.kind === 'refused') return parsed;
   const points = parsed.json;
   if (!Array.isArray(points) || points.length > mostForecastPoints) {
-    return refused(
-      'payload-shape',
-      `The forecast must be a JSON array of at most ${mostForecastPoints} points like {"time":"2026-05-04T07:00:00Z","tempC":12.5}.`,
-    );
+    return refuse({
+      code: 'payload-shape',
+      ...because('forecast-not-array', { points: mostForecastPoints }),
+    });
   }
   const { low, high } = quantityFacts['air-temperature'];
   const read: ForecastPoint[] = [];
@@ -52,10 +48,10 @@ export function decodeForecast(text: string): DecodedForecast {
     const when = ownTime(time);
     if (when.kind === 'refused') return when;
     if (typeof tempC !== 'number' || !(tempC >= low && tempC <= high)) {
-      return refused(
-        'value-out-of-range',
-        `tempC of point ${i} is ${shown(tempC)}; it must be a number from ${low} to ${high} °C.`,
-      );
+      return refuse({
+        code: 'value-out-of-range',
+        ...because('forecast-temperature', { point: i, sent: sent(tempC), low, high }),
+      });
     }
     const more: { rhPercent?: number; rainMm?: number } = {};
     for (const [name, most] of [
@@ -65,10 +61,10 @@ export function decodeForecast(text: string): DecodedForecast {
       const value = isJsonObject(point) ? member(point, name) : undefined;
       if (value === undefined || value === null) continue;
       if (typeof value !== 'number' || !(value >= 0 && value <= most)) {
-        return refused(
-          'value-out-of-range',
-          `${name} of point ${i} is ${shown(value)}; it must be a number from 0 to ${most}, or left out.`,
-        );
+        return refuse({
+          code: 'value-out-of-range',
+          ...because('forecast-figure', { point: i, field: name, sent: sent(value), most }),
+        });
       }
       more[name] = value;
     }

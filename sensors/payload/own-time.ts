@@ -1,4 +1,5 @@
-import { type Refused, refuse, shown } from './refusal.ts';
+import type { Inner } from '../../daemon/wording/phrase.ts';
+import { because, type Refusal, type Refused, refuse, sent, shown } from './refusal.ts';
 
 export type OwnTime = { readonly kind: 'time'; readonly at: number } | Refused;
 
@@ -27,37 +28,32 @@ export function ownTime(time: unknown): OwnTime {
     return momentOf(time < millisecondsFrom ? time * 1000 : time, time);
   }
   if (typeof time !== 'string') {
-    return refused(`The time is ${shown(time)}; send ISO 8601 text or epoch seconds.`);
+    return refused(because('time-unlike', { sent: sent(time) }));
   }
+  const word = shown(time);
   const parts = extended.exec(time) ?? basic.exec(time);
   if (parts === null) {
-    return withoutOffset.test(time)
-      ? refused(
-          `The time ${shown(time)} does not say which hour of the world it means; give date and time, and add Z for UTC or an offset such as +02:00.`,
-        )
-      : refused(
-          `The time ${shown(time)} is not ISO 8601; write it like 2026-05-04T07:30:00Z, or send epoch seconds as a number.`,
-        );
+    const code = withoutOffset.test(time) ? 'time-no-zone' : 'time-not-iso';
+    return refused(because(code, { word }));
   }
   const at = moment(parts);
-  return at === null
-    ? refused(`The time ${shown(time)} names a date or hour that does not exist.`)
-    : { kind: 'time', at };
+  return at === null ? refused(because('time-no-such-day', { word })) : { kind: 'time', at };
 }
 
 /**
  * A number of seconds since 1970 as a moment.
  * @param seconds epoch seconds, any number
+ * @param where where it stood, for a sentence; null where a message has one time alone
  * @returns epoch ms, integer, rounded to the nearest
  */
-export function epochSeconds(seconds: number): OwnTime {
-  return momentOf(seconds * 1000, seconds);
+export function epochSeconds(seconds: number, where: Inner | null = null): OwnTime {
+  return momentOf(seconds * 1000, seconds, where);
 }
 
-function momentOf(ms: number, sent: number): OwnTime {
+function momentOf(ms: number, written: number, where: Inner | null = null): OwnTime {
   const at = Math.round(ms) + 0;
   if (Number.isFinite(at) && Math.abs(at) <= lastMoment) return { kind: 'time', at };
-  return refused(`The time ${sent} is beyond any calendar; send seconds since 1970 in UTC.`);
+  return refused(because('time-beyond', { word: String(written), spot: where }));
 }
 
 function moment(parts: RegExpExecArray): number | null {
@@ -98,6 +94,6 @@ function offsetMinutes(zone: string): number | null {
   return (zone.startsWith('-') ? -1 : 1) * (hours * 60 + minutes);
 }
 
-function refused(detail: string): Refused {
-  return refuse({ code: 'time-not-understood', detail });
+function refused(why: Pick<Refusal, 'detail' | 'said'>): Refused {
+  return refuse({ code: 'time-not-understood', ...why });
 }

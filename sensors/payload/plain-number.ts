@@ -1,5 +1,5 @@
 import { type Quantity, quantityFacts } from '../../daemon/contract/quantity.ts';
-import { type Refused, refuse, shown } from './refusal.ts';
+import { because, type Refused, refuse, type Source, shown } from './refusal.ts';
 import { asDecimal } from './senml-unit.ts';
 import { inUnitOf } from './unit.ts';
 
@@ -27,13 +27,13 @@ const asKept: BareNumber = { unit: null, scale: 1 };
  * A comma is a decimal point, unless the text could as well mean thousands: `1,234 ppm`.
  *
  * @param text any text
- * @param where where it stood, for a sentence, for example `The payload`
+ * @param source what it stood in, for a sentence
  * @returns the number in the unit of the quantity; infinite when beyond the range of a double
  */
 export function numberInText(
   text: string,
   quantity: Quantity,
-  where: string,
+  source: Source,
   { unit, scale }: BareNumber = asKept,
 ): ReadNumber {
   const word = text.trim();
@@ -42,17 +42,13 @@ export function numberInText(
     return { kind: 'value', value: Number(word) };
   }
   const inUnit = (value: number, written: string | null) =>
-    inUnitOf(
-      quantity,
-      scale === 1 ? value : asDecimal(value * scale),
-      written,
-      `in ${lowerFirst(where)}`,
-    );
+    inUnitOf(quantity, scale === 1 ? value : asDecimal(value * scale), written, source.spot);
   if (decimalNumber.test(word)) return inUnit(Number(word), unit);
+  const { what } = source;
   if (notFinite.test(word)) {
     return refuse({
       code: 'value-not-finite',
-      detail: `${where} is ${shown(word)}, which is not a finite number; send nothing when the sensor gives no reading.`,
+      ...because('number-not-finite', { what, word: shown(word) }),
     });
   }
   const parts = word.length > longestText ? null : numberAndUnit.exec(word);
@@ -60,7 +56,7 @@ export function numberInText(
   if (parts?.[1] === undefined || (written !== null && !unitLetters.test(written))) {
     return refuse({
       code: 'payload-not-a-number',
-      detail: `${where} ${shown(word)} is not a decimal number${whatToDo(word)}.`,
+      ...because(`not-decimal/${slipIn(word)}`, { what, word: shown(word) }),
     });
   }
   const number = parts[1];
@@ -72,7 +68,10 @@ export function numberInText(
     canBe(quantity, thousands.value)
     ? refuse({
         code: 'payload-not-a-number',
-        detail: `${where} ${shown(word)} can mean ${number.replace(',', '.')} or ${number.replace(',', '')}; send it with a decimal point, or without the comma.`,
+        ...because('number-ambiguous', {
+          ...{ what, word: shown(word) },
+          ...{ asPoint: number.replace(',', '.'), asThousands: number.replace(',', '') },
+        }),
       })
     : read;
 }
@@ -82,17 +81,9 @@ function canBe(quantity: Quantity, value: number): boolean {
   return value >= low && value <= high;
 }
 
-function lowerFirst(sentence: string): string {
-  return sentence.charAt(0).toLowerCase() + sentence.slice(1);
-}
-
-function whatToDo(word: string): string {
-  if (word.startsWith('"')) return '; send the number without quotation marks';
-  if (/^[+-]?[\d.,' ]+$/.test(word) && /[.,'].*[.,']/.test(word)) {
-    return '; send it with one decimal point and no mark between thousands';
-  }
-  if (startsWithNumber.test(word)) {
-    return ' alone; send the number without anything after it but its unit';
-  }
-  return '; send a number such as 21.5, or JSON such as {"value":21.5}';
+/** What is most likely meant by text that is no number. */
+function slipIn(word: string): 'quoted' | 'grouped' | 'trailing' | 'other' {
+  if (word.startsWith('"')) return 'quoted';
+  if (/^[+-]?[\d.,' ]+$/.test(word) && /[.,'].*[.,']/.test(word)) return 'grouped';
+  return startsWithNumber.test(word) ? 'trailing' : 'other';
 }

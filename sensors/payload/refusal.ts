@@ -1,4 +1,9 @@
 import type { Quantity } from '../../daemon/contract/quantity.ts';
+import type { Said } from '../../daemon/contract/sentence.ts';
+import { sentence } from '../../daemon/wording/english.ts';
+import type { Inner } from '../../daemon/wording/phrase.ts';
+import { type SentenceCode, type SentenceTable, told } from '../../daemon/wording/sentence.ts';
+import type { PayloadSentences } from '../../daemon/wording/subject/payload.ts';
 
 /** Why a message, or one record of it, is no reading. A code keeps its meaning for good. */
 export const refusalCodes = [
@@ -27,6 +32,8 @@ export type RefusalCode = (typeof refusalCodes)[number];
 export type Refusal = {
   readonly code: RefusalCode;
   readonly detail: string;
+  /** The same as a sentence, to be said in other languages. */
+  readonly said: Said;
   readonly sensor?: string;
   readonly quantity?: Quantity;
   /** What was sent, in the unit of the quantity, where it can be no reading. */
@@ -40,6 +47,37 @@ export type Refused = { readonly kind: 'refused'; readonly refusal: Refusal };
 export function refuse(refusal: Refusal): Refused {
   return { kind: 'refused', refusal };
 }
+
+/** The detail of a refusal, in English and as a sentence. */
+export function because<Code extends keyof PayloadSentences & SentenceCode>(
+  code: Code,
+  values: SentenceTable[Code],
+): Pick<Refusal, 'detail' | 'said'> {
+  const said = sentence(code, values);
+  return { detail: said.text, said };
+}
+
+type Spot = Extract<keyof PayloadSentences, `spot/${string}` | `thing/${string}`>;
+
+/** Where something stood, to go into a sentence. */
+export const spot = <Code extends Spot & SentenceCode>(
+  code: Code,
+  values: SentenceTable[Code],
+): Inner => told(code, values) as Inner;
+
+/** What a value was found in: as the subject of a sentence, and as a place. */
+export type Source = { readonly what: Inner; readonly spot: Inner };
+
+export const inPayload = spot('spot/payload', {});
+export const inObject = spot('spot/object', {});
+export const inRecord = (record: number): Inner => spot('spot/record', { record });
+export const thePayload: Source = { what: spot('thing/payload', {}), spot: inPayload };
+
+/** The value that a pointer finds. @param pointer empty for the whole payload */
+export const theValueAt = (pointer: string): Source =>
+  pointer === ''
+    ? { what: spot('thing/value-top', {}), spot: spot('spot/value-top', {}) }
+    : { what: spot('thing/value-at', { pointer }), spot: spot('spot/value-at', { pointer }) };
 
 const longestShown = 40;
 
@@ -57,6 +95,14 @@ export function shown(value: unknown): string {
   if (Array.isArray(value)) return 'an array';
   if (typeof value === 'object' && value !== null) return 'an object';
   return String(value);
+}
+
+/** The same, to go into a sentence of any language. */
+export function sent(value: unknown): Inner {
+  if (value === undefined) return told('sent/nothing', {}) as Inner;
+  if (Array.isArray(value)) return told('sent/array', {}) as Inner;
+  if (typeof value === 'object' && value !== null) return told('sent/object', {}) as Inner;
+  return told('as-written', { text: shown(value) }) as Inner;
 }
 
 function escaped(character: string): string {

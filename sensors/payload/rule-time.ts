@@ -1,6 +1,6 @@
 import type { RuleTimeFormat } from '../../daemon/contract/topic-rule.ts';
 import { epochSeconds, type OwnTime, ownTime } from './own-time.ts';
-import { refuse, shown } from './refusal.ts';
+import { because, type Refusal, refuse, sent } from './refusal.ts';
 
 /** Longer than this ago is no age but a time since 1970, ms: about a year. Assumption. */
 const longestAgeMs = 400 * 86_400_000;
@@ -24,41 +24,33 @@ export function timeByRule(
     return { kind: 'time', time: { ownAt: null, isRelative: false } };
   }
   // Many devices put every number in quotation marks.
-  const sent = typeof found === 'string' && number.test(found.trim()) ? Number(found) : found;
-  const read = inFormat(sent, format, now);
+  const meant = typeof found === 'string' && number.test(found.trim()) ? Number(found) : found;
+  const read = inFormat(meant, format, now);
   if (read.kind === 'refused') return read;
   const isRelative = format === 'age-s' || format === 'age-ms';
   return { kind: 'time', time: { ownAt: read.at, isRelative } };
 }
 
-function inFormat(sent: unknown, format: RuleTimeFormat, now: number): OwnTime {
-  if (format === 'any') return ownTime(sent);
+function inFormat(found: unknown, format: RuleTimeFormat, now: number): OwnTime {
+  if (format === 'any') return ownTime(found);
   if (format === 'iso') {
-    return typeof sent === 'string'
-      ? ownTime(sent)
-      : refused(`The time is ${shown(sent)}; the rule expects ISO 8601 text.`);
+    return typeof found === 'string'
+      ? ownTime(found)
+      : refused(because('time-unlike/iso', { sent: sent(found) }));
   }
-  if (typeof sent !== 'number') {
-    return refused(`The time is ${shown(sent)}; the rule expects a number (${words[format]}).`);
+  if (typeof found !== 'number') {
+    return refused(because('time-unlike/number', { sent: sent(found), format }));
   }
-  if (format === 'epoch-s') return epochSeconds(sent);
-  if (format === 'epoch-ms') return epochSeconds(sent / 1000);
-  const ageMs = format === 'age-s' ? sent * 1000 : sent;
+  if (format === 'epoch-s') return epochSeconds(found);
+  if (format === 'epoch-ms') return epochSeconds(found / 1000);
+  const ageMs = format === 'age-s' ? found * 1000 : found;
   if (!(ageMs >= 0 && ageMs <= longestAgeMs)) {
-    return refused(
-      `The age is ${sent}; it must be from 0 to ${longestAgeMs / (format === 'age-s' ? 1000 : 1)} (${words[format]}). Is it a time since 1970?`,
-    );
+    const mostAge = longestAgeMs / (format === 'age-s' ? 1000 : 1);
+    return refused(because('time-age', { word: String(found), mostAge, format }));
   }
   return epochSeconds((now - ageMs) / 1000);
 }
 
-const words: Record<Exclude<RuleTimeFormat, 'any' | 'iso'>, string> = {
-  'epoch-s': 'seconds since 1970',
-  'epoch-ms': 'milliseconds since 1970',
-  'age-s': 'seconds before it was sent',
-  'age-ms': 'milliseconds before it was sent',
-};
-
-function refused(detail: string): OwnTime {
-  return refuse({ code: 'time-not-understood', detail });
+function refused(why: Pick<Refusal, 'detail' | 'said'>): OwnTime {
+  return refuse({ code: 'time-not-understood', ...why });
 }

@@ -1,5 +1,5 @@
 import { type JsonObject, member } from './json.ts';
-import { type Refusal, shown } from './refusal.ts';
+import { because, type Refusal, sent, shown } from './refusal.ts';
 
 const baseLabels = { bn: 'string', bt: 'number', bu: 'string', bv: 'number' } as const;
 
@@ -25,11 +25,11 @@ export function baseNumber(base: Base, label: 'bt' | 'bv'): number | undefined {
 /**
  * Takes the base fields of a record into force, in place.
  * @param json the record
- * @param where the record's place, for a sentence
+ * @param record its place in the pack, counted from 1
  *
  * **Source:** RFC 8428 (2018), sections 4 and 4.4. A base sum is not taken: sums are no readings.
  */
-export function takeBaseFields(json: JsonObject, where: string, base: Base): void {
+export function takeBaseFields(json: JsonObject, record: number, base: Base): void {
   for (const [label, type] of Object.entries(baseLabels)) {
     const value = member(json, label);
     if (value === undefined) continue;
@@ -39,22 +39,22 @@ export function takeBaseFields(json: JsonObject, where: string, base: Base): voi
     } else {
       base.broken.set(label, {
         code: label === 'bt' ? 'time-not-understood' : 'payload-shape',
-        detail: `The base field ${label} in ${where} is ${shown(value)} instead of a ${type}, so neither this record nor those that build on it can be read.`,
+        ...because('base-field', { record, field: label, fieldType: type, sent: sent(value) }),
       });
     }
   }
   for (const label of Object.keys(json)) {
     // Section 4.4; labels of base fields begin with b and cover the records after them too.
     if (label.startsWith('b') && label.endsWith('_')) {
-      base.broken.set(label, mustUnderstand(label, where));
+      base.broken.set(label, mustUnderstand(label, record));
     }
   }
 }
 
 /** The refusal of a field whose label ends in `_` (section 4.4). */
-export function mustUnderstand(label: string, where: string): Refusal {
+export function mustUnderstand(label: string, record: number): Refusal {
   return {
     code: 'senml-must-understand',
-    detail: `The field ${shown(label)} in ${where} must be understood by whoever reads it, and is not known here; send the reading without it.`,
+    ...because('must-understand', { record, field: shown(label) }),
   };
 }

@@ -1,5 +1,5 @@
 import { decode, type TagDecoder } from 'cborg';
-import { type Refused, refuse } from './refusal.ts';
+import { because, type Refused, refuse } from './refusal.ts';
 
 /** Integer labels of SenML in CBOR. **Source:** RFC 8428 (2018), section 6, table 4. */
 const labels: ReadonlyMap<number, string> = new Map([
@@ -36,6 +36,15 @@ export function looksLikeCbor(bytes: Uint8Array): boolean {
   );
 }
 
+/** What is wrong with CBOR that its decoder alone would take. */
+class CborFault extends Error {
+  readonly kind: 'too-deep' | 'fraction';
+  constructor(kind: 'too-deep' | 'fraction') {
+    super(kind);
+    this.kind = kind;
+  }
+}
+
 export type CborPack = { readonly kind: 'pack'; readonly pack: readonly unknown[] } | Refused;
 
 /**
@@ -46,22 +55,22 @@ export type CborPack = { readonly kind: 'pack'; readonly pack: readonly unknown[
 export function senmlCborPack(bytes: Uint8Array): CborPack {
   let decoded: unknown;
   try {
-    if (nestsTooDeep(bytes)) throw new Error('nested too deep');
+    if (nestsTooDeep(bytes)) throw new CborFault('too-deep');
     decoded = decode(bytes, { useMaps: true, rejectDuplicateMapKeys: true, tags });
   } catch (cause) {
+    if (cause instanceof CborFault) {
+      return refuse({ code: 'payload-not-cbor', ...because(`cbor-broken/${cause.kind}`, {}) });
+    }
     const why = (cause instanceof Error ? cause.message : String(cause))
       .replace(/^CBOR decode error: /, '')
       .replaceAll(/[^\x20-\x7e]/g, '?')
       .slice(0, 120);
-    return refuse({
-      code: 'payload-not-cbor',
-      detail: `The payload begins like CBOR but cannot be read as CBOR: ${why}. Check that it is sent whole and as bytes.`,
-    });
+    return refuse({ code: 'payload-not-cbor', ...because('cbor-broken', { because: why }) });
   }
   if (!Array.isArray(decoded)) {
     return refuse({
       code: 'payload-shape',
-      detail: 'The CBOR payload is no array; a SenML pack is an array of records.',
+      ...because('cbor-not-array', {}),
     });
   }
   return { kind: 'pack', pack: decoded.map(record) };
@@ -91,7 +100,7 @@ const decimalFraction: TagDecoder = (content) => {
   const pair = content();
   const [exponent, mantissa] = Array.isArray(pair) && pair.length === 2 ? pair.map(Number) : [];
   if (!Number.isInteger(exponent) || !Number.isInteger(mantissa)) {
-    throw new Error('a decimal fraction is not two whole numbers');
+    throw new CborFault('fraction');
   }
   return Number(`${mantissa}e${exponent}`);
 };

@@ -1,5 +1,5 @@
 import { isJsonObject, type JsonObject, member } from './json.ts';
-import { type Refused, refuse, shown } from './refusal.ts';
+import { because, type Refused, refuse, sent } from './refusal.ts';
 import { type Base, baseNumber, baseText, mustUnderstand, takeBaseFields } from './senml-base.ts';
 import { asDecimal } from './senml-unit.ts';
 import { refusedVersion } from './senml-version.ts';
@@ -37,15 +37,12 @@ const recordLabels = ['n', 'u', 't', 's', 'ut', ...valueLabels] as const;
  */
 export function resolvedPack(pack: readonly unknown[]): Pack | Refused {
   if (pack.length === 0) {
-    return refuse({
-      code: 'payload-shape',
-      detail: 'The SenML pack is an empty array; send at least one record.',
-    });
+    return refuse({ code: 'payload-shape', ...because('pack-empty', {}) });
   }
   if (pack.length > mostRecords) {
     return refuse({
       code: 'payload-too-large',
-      detail: `The SenML pack has ${pack.length} records; send at most ${mostRecords} in one message.`,
+      ...because('pack-large', { records: pack.length, mostRecords }),
     });
   }
   const versionRefusal = refusedVersion(pack);
@@ -59,17 +56,16 @@ export function resolvedPack(pack: readonly unknown[]): Pack | Refused {
   return { kind: 'pack', records };
 }
 
-function resolvedRecord(json: unknown, position: number, base: Base): PackRecord | Refused | null {
-  const where = `record ${position} of the SenML pack`;
+function resolvedRecord(json: unknown, record: number, base: Base): PackRecord | Refused | null {
   if (!isJsonObject(json)) {
     return refuse({
       code: 'payload-shape',
-      detail: `${capital(where)} is ${shown(json)}; each record is an object such as {"n":"air-temperature","u":"Cel","v":21.5}.`,
+      ...because('record-not-object', { record, sent: sent(json) }),
     });
   }
-  takeBaseFields(json, where, base);
+  takeBaseFields(json, record, base);
   const strange = Object.keys(json).find((label) => label.endsWith('_'));
-  if (strange !== undefined) return refuse(mustUnderstand(strange, where));
+  if (strange !== undefined) return refuse(mustUnderstand(strange, record));
   // Base fields alone only set the stage for the records after them.
   if (recordLabels.every((label) => member(json, label) === undefined)) {
     const [refusal] = Object.keys(json).some((label) => base.broken.has(label))
@@ -79,34 +75,26 @@ function resolvedRecord(json: unknown, position: number, base: Base): PackRecord
   }
   const [inherited] = base.broken.values();
   if (inherited !== undefined) return refuse(inherited);
-  return ownFields(json, position, where, base);
+  return ownFields(json, record, base);
 }
 
-function ownFields(
-  json: JsonObject,
-  position: number,
-  where: string,
-  base: Base,
-): PackRecord | Refused {
+function ownFields(json: JsonObject, record: number, base: Base): PackRecord | Refused {
   const name = member(json, 'n') ?? '';
   const unit = member(json, 'u') ?? baseText(base, 'bu') ?? null;
   const time = member(json, 't');
   if (typeof name !== 'string') {
-    return refuse({
-      code: 'senml-name',
-      detail: `The name n in ${where} is ${shown(name)}; it has to be text.`,
-    });
+    return refuse({ code: 'senml-name', ...because('record-name', { record, sent: sent(name) }) });
   }
   if (unit !== null && typeof unit !== 'string') {
     return refuse({
       code: 'unit-does-not-fit',
-      detail: `The unit u in ${where} is ${shown(unit)}; it has to be text such as "Cel".`,
+      ...because('record-unit', { record, sent: sent(unit) }),
     });
   }
   if (time !== undefined && typeof time !== 'number') {
     return refuse({
       code: 'time-not-understood',
-      detail: `The time t in ${where} is ${shown(time)}; in SenML a time is a number of seconds.`,
+      ...because('record-time', { record, sent: sent(time) }),
     });
   }
   const present = valueLabels.filter((label) => member(json, label) !== undefined);
@@ -114,34 +102,27 @@ function ownFields(
   if (present.length > 1) {
     return refuse({
       code: 'payload-shape',
-      detail: `${capital(where)} has ${present.join(' and ')}; one record holds one value.`,
+      ...because('record-values', { record, fields: present }),
     });
   }
   if (present.length === 0 && member(json, 's') === undefined) {
-    return refuse({
-      code: 'senml-no-value',
-      detail: `${capital(where)} has no value; give the number as v, or leave the record out.`,
-    });
+    return refuse({ code: 'senml-no-value', ...because('record-without-value', { record }) });
   }
   if (value !== undefined && typeof value !== 'number') {
     return refuse({
       code: 'payload-not-a-number',
-      detail: `The value v in ${where} is ${shown(value)}; send the number itself, without quotation marks.`,
+      ...because('record-value', { record, sent: sent(value) }),
     });
   }
   const baseTime = baseNumber(base, 'bt');
   const baseValue = baseNumber(base, 'bv');
   return {
     kind: 'record',
-    position,
+    position: record,
     name: (baseText(base, 'bn') ?? '') + name,
     unit,
     // Sections 4.5.3 and 4.5.4: a missing part of a sum counts as zero.
     seconds: time === undefined ? (baseTime ?? null) : (baseTime ?? 0) + time,
     value: value === undefined ? null : baseValue ? asDecimal(baseValue + value) : value,
   };
-}
-
-function capital(sentence: string): string {
-  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
 }

@@ -1,7 +1,7 @@
 import { type Quantity, quantities, quantityFacts } from '../../daemon/contract/quantity.ts';
 import { type DecodedPayload, type Measured, type Measurement, measured } from './measurement.ts';
 import { epochSeconds } from './own-time.ts';
-import { type Refusal, type Refused, refuse, shown } from './refusal.ts';
+import { because, inRecord, type Refusal, type Refused, refuse, shown } from './refusal.ts';
 import { type PackRecord, resolvedPack } from './senml-pack.ts';
 import { canonicalValue } from './senml-unit.ts';
 import { type Address, isQuantity } from './topic.ts';
@@ -10,7 +10,8 @@ import { type Address, isQuantity } from './topic.ts';
 export type Identified =
   | { readonly kind: 'of'; readonly sensor: string; readonly quantity: Quantity }
   | Refused;
-export type Identify = (name: string, where: string) => Identified;
+/** @param record its place in the pack, counted from 1 */
+export type Identify = (name: string, record: number) => Identified;
 
 /** Section 4.5.3: a time below this many seconds counts from now, any other from 1970. */
 const relativeBelow = 2 ** 28;
@@ -34,10 +35,7 @@ export function senmlReadings(
   const resolved = resolvedPack(pack);
   if (resolved.kind === 'refused') return resolved;
   if (resolved.records.length === 0) {
-    return refuse({
-      code: 'senml-no-value',
-      detail: 'The SenML pack holds base fields only and no value; give the number as v.',
-    });
+    return refuse({ code: 'senml-no-value', ...because('pack-without-value', {}) });
   }
   const readings: Measurement[] = [];
   const refused: Refusal[] = [];
@@ -50,14 +48,16 @@ export function senmlReadings(
 }
 
 function reading(record: PackRecord, identify: Identify, now: number): Measured {
-  const where = `in record ${record.position} of the SenML pack`;
-  const named = identify(record.name, where);
+  const { position } = record;
+  const named = identify(record.name, position);
   if (named.kind === 'refused') return named;
   const { sensor, quantity } = named;
   if (record.value === null) {
     return refuse({
       code: 'senml-no-value',
-      detail: `The record named ${shown(record.name)} ${where} has no number; give ${quantity} as v.`,
+      ...because('record-without-number', {
+        ...{ record: position, name: shown(record.name), quantity },
+      }),
       quantity,
     });
   }
@@ -65,20 +65,22 @@ function reading(record: PackRecord, identify: Identify, now: number): Measured 
   if (value === null) {
     return refuse({
       code: 'unit-does-not-fit',
-      detail: `The unit ${shown(record.unit)} ${where} does not fit ${quantity}; use ${quantityFacts[quantity].senmlUnits.join(' or ')}, or leave the unit out for ${quantityFacts[quantity].unit}.`,
+      ...because('record-unit-unfit', {
+        ...{ record: position, unit: shown(record.unit), quantity },
+        options: [...quantityFacts[quantity].senmlUnits],
+        keptUnit: quantityFacts[quantity].unit,
+      }),
       quantity,
     });
   }
   const { seconds } = record;
+  const where = inRecord(position);
   if (seconds === null || seconds === 0) {
     return measured({ sensor, quantity, value, ownAt: null }, where);
   }
   const relative = seconds < relativeBelow;
-  const time = epochSeconds(relative ? now / 1000 + seconds : seconds);
-  if (time.kind === 'refused') {
-    const detail = `${time.refusal.detail.slice(0, -1)} (${where}).`;
-    return refuse({ ...time.refusal, detail, quantity });
-  }
+  const time = epochSeconds(relative ? now / 1000 + seconds : seconds, where);
+  if (time.kind === 'refused') return refuse({ ...time.refusal, quantity });
   const dated = { sensor, quantity, value, ownAt: time.at };
   return measured(relative ? { ...dated, ownAtIsRelative: true } : dated, where);
 }
@@ -94,22 +96,27 @@ export function byTopic(address: Address): Identify {
     sensor: address.sensor,
     quantity,
   });
-  return (name, where) => {
+  return (name, record) => {
     // A quantity in the topic is name enough; the RFC's rule is for names that stand alone.
-    const refusal = name === '' && address.quantity !== null ? null : nameFault(name, where);
+    const refusal = name === '' && address.quantity !== null ? null : nameFault(name, record);
     if (refusal !== null) return refusal;
     const { segment } = nameParts(name);
     if (address.quantity === null) {
       if (isQuantity(segment)) return of(segment);
       return refuse({
         code: 'quantity-unknown',
-        detail: `The name ${shown(name)} ${where} ends in ${shown(segment)}, which is no quantity known here; end it, after / or : or ., in one of ${quantities.join(', ')}.`,
+        ...because('name-no-quantity', {
+          ...{ record, name: shown(name), segment: shown(segment) },
+          options: [...quantities],
+        }),
       });
     }
     if (isQuantity(segment) && segment !== address.quantity) {
       return refuse({
         code: 'senml-name',
-        detail: `The name ${shown(name)} ${where} says ${segment}, but the topic says ${address.quantity}; publish the pack to the topic without a quantity.`,
+        ...because('name-other-quantity', {
+          ...{ record, name: shown(name), segment, quantity: address.quantity },
+        }),
       });
     }
     return of(address.quantity);
@@ -117,11 +124,11 @@ export function byTopic(address: Address): Identify {
 }
 
 /** The refusal of a name that RFC 8428 does not allow; null when it does. */
-export function nameFault(name: string, where: string): Refused | null {
+export function nameFault(name: string, record: number): Refused | null {
   if (allowedName.test(name)) return null;
   return refuse({
     code: 'senml-name',
-    detail: `The name ${shown(name)} ${where} is not allowed; start with a letter or digit and use only A–Z a–z 0–9 - : . / _`,
+    ...because('name-not-allowed', { record, name: shown(name) }),
   });
 }
 

@@ -1,5 +1,5 @@
 import { isJsonObject, member } from './json.ts';
-import { type Refusal, shown } from './refusal.ts';
+import { because, type Refusal, sent } from './refusal.ts';
 
 // RFC 8428 section 4.4 defines 10. RFC 9100 (from memory) counts features as powers of two on top
 // of it; secondary units such as `/100` are feature 4, so 10 + 16.
@@ -15,28 +15,29 @@ const versionWithSecondaryUnits = 26;
  * **Source:** RFC 8428 (2018), section 4.4.
  */
 export function refusedVersion(pack: readonly unknown[]): Refusal | null {
-  let stated: unknown;
+  let stated: number | undefined;
   for (const [index, json] of pack.entries()) {
     const version = isJsonObject(json) ? member(json, 'bver') : undefined;
     if (version === undefined) continue;
-    const where = `The SenML version bver in record ${index + 1}`;
-    const known =
-      Number.isInteger(version) &&
-      (version === versionWithSecondaryUnits ||
-        ((version as number) >= 1 && (version as number) <= newestVersion));
-    if (!known) {
+    const record = index + 1;
+    if (!isKnown(version)) {
       return {
         code: 'senml-version',
-        detail: `${where} is ${shown(version)}, which is not understood here; send version ${newestVersion} or leave bver out.`,
+        ...because('pack-version', { record, sent: sent(version), version: newestVersion }),
       };
     }
     if (stated !== undefined && stated !== version) {
       return {
         code: 'senml-version',
-        detail: `${where} is ${version}, but an earlier record says ${stated}; give one version for the whole pack.`,
+        ...because('pack-versions', { record, version, earlier: stated }),
       };
     }
     stated = version;
   }
   return null;
 }
+
+const isKnown = (version: unknown): version is number =>
+  Number.isInteger(version) &&
+  (version === versionWithSecondaryUnits ||
+    ((version as number) >= 1 && (version as number) <= newestVersion));

@@ -1,5 +1,7 @@
-import { atPointer, type JsonPointer, parsedPointer } from './json-pointer.ts';
-import { type Refused, refuse, shown } from './refusal.ts';
+import type { Said } from '../../daemon/contract/sentence.ts';
+import { sentence } from '../../daemon/wording/english.ts';
+import { atPointer, type JsonPointer, parsedPointer, pointerFault } from './json-pointer.ts';
+import { because, type Refused, refuse, sent, shown } from './refusal.ts';
 import type { TopicParts } from './topic-pattern.ts';
 
 type Piece =
@@ -29,33 +31,37 @@ export function parsedTemplate(
   text: string,
   parts: readonly string[],
   pointers: boolean,
-): SensorTemplate | string[] {
-  if (text === '')
-    return ['The sensor has no name; give one, or a part of the topic such as {sensor}.'];
-  const faults: string[] = [];
+): SensorTemplate | Said[] {
+  if (text === '') return [sentence('template-empty', {})];
+  const faults: Said[] = [];
   const pieces = [...text.matchAll(piece)].map(([whole, named, plain]): Piece => {
     if (plain !== undefined) {
       if (!idText.test(plain)) {
-        faults.push(`In ${shown(plain)} only A–Z a–z 0–9 . _ - can stand in a sensor’s name.`);
+        faults.push(sentence('template-letters', { word: shown(plain) }));
       }
       return { kind: 'text', text: plain };
     }
     if (named === undefined) {
-      faults.push(`A ${whole} stands alone; write a part as {sensor} or {/id}.`);
+      faults.push(sentence('template-brace', { word: whole }));
       return { kind: 'text', text: '' };
     }
     if (named.startsWith('/') || named === '') {
       const pointer = parsedPointer(named);
       if (!pointers) {
-        faults.push(`${whole} points into JSON, but the payload is none; use a part of the topic.`);
+        faults.push(sentence('template-pointer', { word: whole }));
       } else if (typeof pointer === 'string') {
-        faults.push(`The pointer ${named} ${pointer}.`);
+        faults.push(pointerFault(pointer, named));
       }
       return { kind: 'pointer', text: named, pointer: typeof pointer === 'string' ? [] : pointer };
     }
     if (!parts.includes(named)) {
       faults.push(
-        `There is no part ${whole} in the pattern${parts.length > 0 ? `; it has ${parts.map((name) => `{${name}}`).join(', ')}` : '; name a level of it so'}.`,
+        parts.length > 0
+          ? sentence('part-unknown/of-some', {
+              word: whole,
+              options: parts.map((name) => `{${name}}`),
+            })
+          : sentence('part-unknown/of-none', { word: whole }),
       );
     }
     return { kind: 'part', name: named };
@@ -79,7 +85,7 @@ export function sensorOf(template: SensorTemplate, parts: TopicParts, json: unkn
       if ((typeof found !== 'string' && typeof found !== 'number') || found === '') {
         return refuse({
           code: 'sensor-id-not-allowed',
-          detail: `At ${one.text}, where the sensor’s name should stand, is ${found === undefined ? 'nothing' : shown(found)}; point at a text or number in the payload.`,
+          ...because('sensor-name-missing', { pointer: one.text, sent: sent(found) }),
         });
       }
       id += idLetters(String(found));
@@ -88,7 +94,7 @@ export function sensorOf(template: SensorTemplate, parts: TopicParts, json: unkn
   if (allowedSensorId.test(id) && /[A-Za-z0-9]/.test(id)) return { kind: 'sensor', sensor: id };
   return refuse({
     code: 'sensor-id-not-allowed',
-    detail: `The sensor’s name ${shown(id)} is not allowed; it may have 1 to 64 of the characters A–Z a–z 0–9 . _ - and needs a letter or digit.`,
+    ...because('sensor-name', { word: shown(id) }),
   });
 }
 

@@ -1,4 +1,6 @@
 import { mqttChannels } from '../../daemon/contract/mqtt-channel.ts';
+import type { Said } from '../../daemon/contract/sentence.ts';
+import { sentence } from '../../daemon/wording/english.ts';
 
 /** One level of a pattern. */
 export type PatternLevel =
@@ -40,51 +42,46 @@ const controls = /[\u0000-\u001f\u007f-\u009f]/;
  *
  * **Source:** MQTT 3.1.1 (2014), section 4.7.
  */
-export function parsedPattern(text: string, site: string): TopicPattern | string[] {
-  const faults: string[] = [];
-  if (text === '') return ['The pattern is empty; give a topic such as farm/{sensor}/temperature.'];
-  if (text.length > longestPattern)
-    return [`The pattern is longer than ${longestPattern} letters.`];
-  if (controls.test(text)) return ['The pattern has invisible control characters; type it anew.'];
+export function parsedPattern(text: string, site: string): TopicPattern | Said[] {
+  const faults: Said[] = [];
+  if (text === '') return [sentence('pattern-empty', {})];
+  if (text.length > longestPattern) return [sentence('pattern-long', { letters: longestPattern })];
+  if (controls.test(text)) return [sentence('pattern-controls', {})];
   if (text.startsWith('$')) {
     // [MQTT-4.7.2-1]; $share would be a subscription of another kind.
-    faults.push('A pattern cannot begin with $: such topics belong to the broker.');
+    faults.push(sentence('pattern-dollar', {}));
   }
   const words = text.split('/');
-  if (words.length > mostLevels) faults.push(`The pattern has more than ${mostLevels} levels.`);
+  if (words.length > mostLevels) faults.push(sentence('pattern-levels', { levels: mostLevels }));
   const parts: string[] = [];
   const levels = words.map((word, index): PatternLevel => {
     // [MQTT-4.7.1-2]
     if (word === '#') {
       if (index < words.length - 1) {
-        faults.push('A # stands for all the rest, so it can only be the last level.');
+        faults.push(sentence('pattern-rest', {}));
       }
       return { kind: 'rest' };
     }
     if (word === '+') return { kind: 'any' };
     if (/[+#]/.test(word)) {
       // [MQTT-4.7.1-3]
-      faults.push(`In the level ${word} the sign + or # has to stand alone.`);
+      faults.push(sentence('pattern-sign', { word }));
     }
     if (!/[{}]/.test(word)) return { kind: 'word', text: word };
     const named = partLevel.exec(word);
     if (named?.[2] === undefined) {
-      faults.push(
-        `The level ${word} is not understood; a level can hold one named part such as {sensor}, of letters, digits, _ and -.`,
-      );
+      faults.push(sentence('pattern-level', { word }));
       return { kind: 'any' };
     }
     const [, before = '', name, after = ''] = named;
-    if (parts.includes(name)) faults.push(`The part {${name}} stands in the pattern twice.`);
+    if (parts.includes(name)) faults.push(sentence('pattern-part-twice', { word: `{${name}}` }));
     parts.push(name);
     return { kind: 'part', name, before, after };
   });
   const pattern = { text, levels, filter: levels.map(filterWord).join('/'), parts };
   const own = ownTopics(site).find((filter) => overlap(filterLevels(pattern.filter), filter));
   if (own !== undefined) {
-    faults.push(
-      `The pattern would also take ${own.join('/')}, which this site uses itself; put a fixed word where these topics differ.`,
-    );
+    faults.push(sentence('pattern-own', { topic: own.join('/') }));
   }
   return faults.length > 0 ? faults : pattern;
 }

@@ -1,6 +1,8 @@
 import { type Quantity, quantityFacts } from '../../daemon/contract/quantity.ts';
+import type { Said } from '../../daemon/contract/sentence.ts';
 import type { TopicRuleForm } from '../../daemon/contract/topic-rule.ts';
-import { type JsonPointer, parsedPointer } from './json-pointer.ts';
+import { sentence } from '../../daemon/wording/english.ts';
+import { type JsonPointer, parsedPointer, pointerFault } from './json-pointer.ts';
 import { shown } from './refusal.ts';
 import { devicePart, parsedTemplate, type SensorTemplate } from './sensor-template.ts';
 import { parsedPattern, type TopicPattern } from './topic-pattern.ts';
@@ -10,14 +12,19 @@ export type RuleFault = {
   /** RFC 6901 pointer into the rule. */
   readonly pointer: string;
   readonly detail: string;
+  /** The detail as a sentence, to be said in other languages. */
+  readonly detailSaid: Said;
 };
+
+/** A fault of a rule. @param pointer to the field, RFC 6901 */
+export const ruleFault = (pointer: string, said: Said): RuleFault => ({
+  ...{ pointer, detail: said.text, detailSaid: said },
+});
 
 export type CompiledValue = {
   readonly quantity: Quantity;
   readonly pointer: JsonPointer;
   readonly pointerText: string;
-  /** For a sentence, for example `at /temp`. */
-  readonly where: string;
   /** Last segment of a SenML record's name. */
   readonly name: string;
   readonly unit: string | null;
@@ -54,8 +61,8 @@ const timePart = /^\{([A-Za-z][A-Za-z0-9_-]{0,31})\}$/;
  */
 export function compiledRule(form: TopicRuleForm, site: string): Compiled {
   const faults: RuleFault[] = [];
-  const say = (pointer: string, ...details: readonly string[]) => {
-    for (const detail of details) faults.push({ pointer, detail });
+  const say = (pointer: string, ...found: readonly Said[]) => {
+    for (const said of found) faults.push(ruleFault(pointer, said));
   };
   const readPattern = parsedPattern(form.pattern, site);
   const pattern = Array.isArray(readPattern) ? null : (readPattern as TopicPattern);
@@ -80,34 +87,34 @@ export function compiledRule(form: TopicRuleForm, site: string): Compiled {
     const { quantity, unit, scale, name } = value;
     const pointer = parsedPointer(value.pointer);
     if (form.payload === 'json') {
-      if (typeof pointer === 'string')
-        say(`${at}/pointer`, `The pointer ${shown(value.pointer)} ${pointer}.`);
+      if (typeof pointer === 'string') {
+        say(`${at}/pointer`, pointerFault(pointer, shown(value.pointer)));
+      }
     } else if (value.pointer !== '') {
-      say(`${at}/pointer`, 'A pointer finds something in JSON only; leave it empty.');
+      say(`${at}/pointer`, sentence('rule-pointer-not-json', {}));
     }
     if (form.payload === 'senml' && (name === '' || /[/:.]/.test(name))) {
-      say(
-        `${at}/name`,
-        'Give the last segment of the record’s name, which is what comes after the last / or : or . in it.',
-      );
+      say(`${at}/name`, sentence('rule-name-segment', {}));
     } else if (form.payload !== 'senml' && name !== '') {
-      say(`${at}/name`, 'A name finds a record of SenML only; leave it empty.');
+      say(`${at}/name`, sentence('rule-name-not-senml', {}));
     }
     if (form.payload === 'senml' && unit !== null) {
-      say(`${at}/unit`, 'A SenML record tells its own unit; leave the unit out.');
+      say(`${at}/unit`, sentence('rule-senml-unit', {}));
     } else if (unit !== null && !unitFits(quantity, unit)) {
-      say(`${at}/unit`, `The unit ${shown(unit)} ${unitFault(quantity, unit)}`);
+      say(`${at}/unit`, unitFault(quantity, unit, null));
     }
     if (scale === 0 || !(Math.abs(scale) <= largestScale)) {
-      say(`${at}/scale`, `The scale is ${scale}; it cannot be 0 nor beyond ${largestScale}.`);
+      say(
+        `${at}/scale`,
+        sentence('rule-scale', { scale: String(scale), mostScale: String(largestScale) }),
+      );
     } else if (form.payload === 'senml' && scale !== 1) {
-      say(`${at}/scale`, 'A SenML record tells its own unit; leave the scale at 1.');
+      say(`${at}/scale`, sentence('rule-senml-scale', {}));
     }
     return {
       quantity,
       pointer: typeof pointer === 'string' ? [] : pointer,
       pointerText: value.pointer,
-      where: form.payload === 'json' ? `at ${value.pointer || 'the top'}` : 'in the payload',
       name,
       unit: unit === quantityFacts[quantity].unit ? null : unit,
       scale,
@@ -115,10 +122,10 @@ export function compiledRule(form: TopicRuleForm, site: string): Compiled {
     };
   });
   if (form.values.length === 0 && form.payload !== 'senml') {
-    say('/values', 'The rule makes no reading; say which quantity it finds.');
+    say('/values', sentence('rule-without-value', {}));
   }
   if (form.payload === 'text' && form.values.length > 1) {
-    say('/values', 'Text holds one number, so the rule can make one reading.');
+    say('/values', sentence('rule-text-one-value', {}));
   }
   for (const [index, value] of form.values.entries()) {
     const same = form.values.findIndex(
@@ -130,7 +137,7 @@ export function compiledRule(form: TopicRuleForm, site: string): Compiled {
     if (same !== index) {
       say(
         `/values/${index}`,
-        `It makes ${quantityFacts[value.quantity].words} of the same sensor as number ${same + 1}; give one of them another sensor.`,
+        sentence('rule-same-quantity', { quantity: value.quantity, number: same + 1 }),
       );
     }
   }
@@ -142,29 +149,31 @@ export function compiledRule(form: TopicRuleForm, site: string): Compiled {
 function compiledTime(
   { time, payload }: TopicRuleForm,
   parts: readonly string[],
-  say: (pointer: string, detail: string) => void,
+  say: (pointer: string, said: Said) => void,
 ): CompiledRule['time'] {
   if (time === null) return null;
   const part = timePart.exec(time.from)?.[1] ?? null;
   if (payload === 'senml') {
-    say('/time', 'A SenML record tells its own time; leave the time out.');
+    say('/time', sentence('rule-senml-time', {}));
     return null;
   }
   if (part !== null) {
-    if (!parts.includes(part)) say('/time/from', `There is no part {${part}} in the pattern.`);
+    if (!parts.includes(part)) {
+      say('/time/from', sentence('part-unknown', { word: `{${part}}` }));
+    }
     return { part, pointer: [], format: time.format };
   }
   const pointer = parsedPointer(time.from);
   if (payload === 'text') {
-    say('/time/from', 'Text holds a number alone; the time can only be a part of the topic.');
+    say('/time/from', sentence('rule-time-in-text', {}));
   } else if (time.from === '') {
-    say('/time/from', 'Say where the time stands, for example /time, or leave the time out.');
+    say('/time/from', sentence('rule-time-nowhere', {}));
   } else if (typeof pointer === 'string') {
-    say('/time/from', `The pointer ${shown(time.from)} ${pointer}.`);
+    say('/time/from', pointerFault(pointer, shown(time.from)));
   }
   return { part: null, pointer: typeof pointer === 'string' ? [] : pointer, format: time.format };
 }
 
-function isTemplate(read: SensorTemplate | string[]): read is SensorTemplate {
-  return typeof read[0] === 'object';
+function isTemplate(read: SensorTemplate | Said[]): read is SensorTemplate {
+  return read[0] !== undefined && 'kind' in read[0];
 }

@@ -1,5 +1,5 @@
 import { type Quantity, quantities } from '../../daemon/contract/quantity.ts';
-import { type Refused, refuse, shown } from './refusal.ts';
+import { because, type Refused, refuse, shown } from './refusal.ts';
 import { allowedSensorId } from './sensor-template.ts';
 
 /** Where a message is addressed: the sensor, and the quantity if the topic names one. */
@@ -32,20 +32,20 @@ export function readTopic(topic: string, site: string): ReadTopic {
   if (sensor === undefined || levels.length > 5 || quantity === '') {
     return refuse({
       code: 'topic-not-understood',
-      detail: `The topic ${shown(topic)} has the wrong number of parts; publish to boardcure/${site}/sensor/<sensor> or boardcure/${site}/sensor/<sensor>/<quantity>.`,
+      ...because('topic-levels', { topic: shown(topic), site }),
     });
   }
   if (!allowedSensorId.test(sensor)) {
     return refuse({
       code: 'sensor-id-not-allowed',
-      detail: `The sensor id ${shown(sensor)} in the topic is not allowed; use 1 to 64 of the characters A–Z a–z 0–9 . _ -`,
+      ...because('topic-sensor', { word: shown(sensor) }),
     });
   }
   if (quantity === undefined) return { kind: 'address', address: { sensor, quantity: null } };
   if (!isQuantity(quantity)) {
     return refuse({
       code: 'quantity-unknown',
-      detail: `The topic ends in ${shown(quantity)}, which is no quantity known here; end it in one of ${quantities.join(', ')}.`,
+      ...because('topic-quantity', { word: shown(quantity), options: [...quantities] }),
       sensor,
     });
   }

@@ -3,6 +3,10 @@ import {
   type Quantity,
   quantityFacts,
 } from '../../daemon/contract/quantity.ts';
+import type { Said } from '../../daemon/contract/sentence.ts';
+import { sentence } from '../../daemon/wording/english.ts';
+import type { Inner } from '../../daemon/wording/phrase.ts';
+import type { OtherThing } from '../../daemon/wording/subject/payload.ts';
 import { type Refused, refuse, shown } from './refusal.ts';
 import { asDecimal } from './senml-unit.ts';
 
@@ -61,29 +65,31 @@ const byWord: ReadonlyMap<CanonicalUnit, ReadonlyMap<string, Unit>> = new Map(
 );
 
 /** What units of other things measure, so that a refusal can say so. */
-const otherThings: ReadonlyMap<string, string> = new Map([
-  ...['V', 'mV', 'volt', 'volts', 'Volt'].map((unit): [string, string] => [unit, 'a voltage']),
-  ...['A', 'mA', 'µA'].map((unit): [string, string] => [unit, 'a current']),
-  ...['W', 'kW', 'kWh', 'Wh'].map((unit): [string, string] => [unit, 'power or energy']),
-  ...['Pa', 'hPa', 'kPa', 'mbar', 'bar'].map((unit): [string, string] => [unit, 'a pressure']),
-  ...['lx', 'lux'].map((unit): [string, string] => [unit, 'light']),
-  ...['s', 'ms', 'min', 'h'].map((unit): [string, string] => [unit, 'a time']),
-  ...['m', 'mm', 'cm'].map((unit): [string, string] => [unit, 'a length']),
-  ...['g/m³', 'g/m3'].map((unit): [string, string] => [unit, 'absolute humidity']),
-  ...['dB', 'dBm'].map((unit): [string, string] => [unit, 'a signal level']),
+const otherThings: ReadonlyMap<string, OtherThing> = new Map<string, OtherThing>([
+  ...['V', 'mV', 'volt', 'volts', 'Volt'].map((unit): [string, OtherThing] => [unit, 'voltage']),
+  ...['A', 'mA', 'µA'].map((unit): [string, OtherThing] => [unit, 'current']),
+  ...['W', 'kW', 'kWh', 'Wh'].map((unit): [string, OtherThing] => [unit, 'power']),
+  ...['Pa', 'hPa', 'kPa', 'mbar', 'bar'].map((unit): [string, OtherThing] => [unit, 'pressure']),
+  ...['lx', 'lux'].map((unit): [string, OtherThing] => [unit, 'light']),
+  ...['s', 'ms', 'min', 'h'].map((unit): [string, OtherThing] => [unit, 'time']),
+  ...['m', 'mm', 'cm'].map((unit): [string, OtherThing] => [unit, 'length']),
+  ...['g/m³', 'g/m3'].map((unit): [string, OtherThing] => [unit, 'absolute-humidity']),
+  ...['dB', 'dBm'].map((unit): [string, OtherThing] => [unit, 'signal']),
   ...(['°C', 'Ω', 'ppm', '%'] as const).flatMap((canonical) =>
-    [...(byWord.get(canonical)?.keys() ?? [])].map((word): [string, string] => [
+    [...(byWord.get(canonical)?.keys() ?? [])].map((word): [string, OtherThing] => [
       word,
-      {
-        '°C': 'a temperature',
-        Ω: 'a resistance',
-        ppm: 'a share of the air',
-        '%': 'a percentage or share',
-      }[canonical],
+      (
+        {
+          '°C': 'temperature',
+          Ω: 'resistance',
+          ppm: 'share-of-air',
+          '%': 'share',
+        } as const
+      )[canonical],
     ]),
   ),
-  ['mΩ', 'a thousandth of an ohm, hardly a million'],
-  ['mohm', 'a thousandth of an ohm, hardly a million'],
+  ['mΩ', 'milliohm'],
+  ['mohm', 'milliohm'],
 ]);
 
 export type InUnit = { readonly kind: 'value'; readonly value: number } | Refused;
@@ -103,31 +109,34 @@ export function unitsOf(quantity: Quantity): string[] {
  *
  * @param value any number
  * @param unit as written; null means the unit of the quantity
- * @param where to go after "the unit …" in a sentence, for example `in the payload`
+ * @param where where it stood, to go into a sentence
  */
 export function inUnitOf(
   quantity: Quantity,
   value: number,
   unit: string | null,
-  where: string,
+  where: Inner,
 ): InUnit {
   if (unit === null) return { kind: 'value', value };
   const known = byWord.get(quantityFacts[quantity].unit)?.get(unit);
   if (known === undefined) {
-    return refuse({
-      code: 'unit-does-not-fit',
-      detail: `The unit ${shown(unit)} ${where} ${unitFault(quantity, unit)}`,
-      quantity,
-    });
+    const said = unitFault(quantity, unit, where);
+    return refuse({ code: 'unit-does-not-fit', detail: said.text, said, quantity });
   }
   const { before, scale } = known;
   if (scale === 1 && before === 0) return { kind: 'value', value };
   return { kind: 'value', value: asDecimal((value + before) * scale) };
 }
 
-/** What is wrong with a unit and what would be right, to go after "the unit …" in a sentence. */
-export function unitFault(quantity: Quantity, unit: string): string {
-  const other = otherThings.get(unit);
-  const { words } = quantityFacts[quantity];
-  return `${other === undefined ? 'is not known here and' : `means ${other} and`} does not fit ${words}; use ${unitsOf(quantity).join(' or ')}.`;
+/**
+ * What is wrong with a unit, and what would be right.
+ *
+ * @param where where it stood; null for the unit of a rule
+ */
+export function unitFault(quantity: Quantity, unit: string, where: Inner | null): Said {
+  const told = { unit: shown(unit), spot: where, quantity, options: unitsOf(quantity) };
+  const measures = otherThings.get(unit);
+  return measures === undefined
+    ? sentence('unit-unfit', told)
+    : sentence('unit-unfit/other', { ...told, measures });
 }

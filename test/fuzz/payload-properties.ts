@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import { type Quantity, quantityFacts } from '../../daemon/contract/quantity.ts';
+import { Sentence } from '../../daemon/contract/sentence.ts';
 import { decodeMessage } from '../../sensors/payload/decode-message.ts';
 import { senmlPayload, sensorTopic, valuePayload } from '../../sensors/payload/encode-message.ts';
 import { refusalCodes } from '../../sensors/payload/refusal.ts';
@@ -33,8 +34,10 @@ export const payloadProperties: readonly PayloadProperty[] = [
             expect(value >= low && value <= high && !Object.is(value, -0)).toBe(true);
             expect(ownAt === null || Number.isSafeInteger(ownAt)).toBe(true);
           }
-          for (const { code, detail } of refusals) {
+          for (const { code, detail, said } of refusals) {
             expect(refusalCodes).toContain(code);
+            // As replies carry it, and said whole: not by its code alone.
+            expect(Sentence.parse(said).text).toBe(detail);
             expect(detail.length > 20 && detail.length < 700).toBe(true);
             // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
             expect(detail).not.toMatch(/[\u0000-\u001f]/);

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import { quantityFacts } from '../../daemon/contract/quantity.ts';
+import { Sentence } from '../../daemon/contract/sentence.ts';
 import { ruleForm } from '../../daemon/rules/topic-rule-fact.ts';
 import { parsedPointer } from '../../sensors/payload/json-pointer.ts';
 import { type Refusal, refusalCodes } from '../../sensors/payload/refusal.ts';
@@ -30,8 +31,9 @@ import {
 // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
 const controls = /[\u0000-\u001f]/;
 
-function checkRefusal({ code, detail }: Refusal): void {
+function checkRefusal({ code, detail, said }: Refusal): void {
   expect(refusalCodes).toContain(code);
+  expect(Sentence.parse(said).text).toBe(detail);
   expect(detail.length > 20 && detail.length < 1500).toBe(true);
   expect(detail).not.toMatch(controls);
 }
@@ -65,7 +67,8 @@ export const ruleProperties: readonly PayloadProperty[] = [
           const read = compiledRule(ruleForm(draft), 'shed');
           if (read.kind === 'rule') return;
           expect(read.faults.length).toBeGreaterThan(0);
-          for (const { pointer, detail } of read.faults) {
+          for (const { pointer, detail, detailSaid } of read.faults) {
+            expect(Sentence.parse(detailSaid).text).toBe(detail);
             expect(Array.isArray(parsedPointer(pointer))).toBe(true);
             expect(detail.length).toBeGreaterThan(15);
           }

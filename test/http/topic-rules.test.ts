@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import type { Sentence } from '../../daemon/contract/sentence.ts';
+import { siteVoice } from '../../daemon/wording/voice.ts';
 import { type BuiltSite, build } from './built-site.ts';
 
 const rule = {
@@ -126,6 +128,12 @@ describe('a rule', () => {
     expect(problem).toMatchObject({ status: 400, code: 'BC_REQUEST_INVALID', pointer: '/pattern' });
     expect(pointers(problem)).toEqual(where);
     expect(problem.errors?.[2]?.detail).toContain('means a voltage');
+    expect(problem.errors?.[2]?.detailSaid).toEqual(trial.faults[2]?.detailSaid);
+    const german = siteVoice('de', 'UTC');
+    expect(trial.faults.map(({ detailSaid }) => german(detailSaid))[2]).toContain(
+      'meint eine Spannung',
+    );
+    expect(german(problem.detailSaid as Sentence)).toMatch(/^In der Regel: .*\/values\/0\/unit: /);
     const made = await site.call('createTopicRule', { body: rule });
     const changed = await site.refused('changeTopicRule', {
       id: made.id,

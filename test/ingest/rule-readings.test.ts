@@ -237,6 +237,6 @@ needs('mosquitto')('at another broker', () => {
     });
     await listener.listenUntil(Date.now() + 60_000);
     expect(listener.state()).toMatchObject({ until: null });
-    expect(listener.state().trouble).toMatch(/^The broker /);
+    expect(listener.state().trouble?.text).toMatch(/^The broker /);
   });
 });

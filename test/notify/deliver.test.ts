@@ -112,7 +112,11 @@ describe('a notice by webhook', () => {
     }
     const tally = office.tally('webhook');
     expect(tally).toMatchObject({ waiting: 0, givenUp: 1 });
-    expect(tally?.lastError).toBe('the receiver answered with 500');
+    expect(tally?.lastError).toBe('The receiver answered with 500.');
+    expect(tally?.lastErrorSaid).toMatchObject({
+      code: 'webhook-failed',
+      values: { variant: 'answer', status: 500 },
+    });
   });
 
   it('follows no redirect', async () => {
@@ -217,7 +221,7 @@ describe('a notice by e-mail', () => {
     const notice = noticeAt(morning);
     await office.raise(notice);
     await office.office.out.kick();
-    expect(office.tally('mail')?.lastError).toBe('the SMTP server refused the message (451)');
+    expect(office.tally('mail')?.lastError).toBe('The SMTP server refused the message (451).');
     office.now += minuteMs;
     await office.restart();
     await office.office.out.kick();

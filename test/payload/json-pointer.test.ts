@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { atPointer, parsedPointer, pointerText } from '../../sensors/payload/json-pointer.ts';
+import {
+  atPointer,
+  parsedPointer,
+  pointerFault,
+  pointerText,
+} from '../../sensors/payload/json-pointer.ts';
 
 /** RFC 6901 (2013), section 5: the document, and what each pointer evaluates to. */
 const document = JSON.parse(`{
@@ -68,6 +73,8 @@ describe('a JSON pointer', () => {
     ['/a~2', 'not followed by 0 or 1'],
     ['/a'.repeat(33), 'deeper than 32'],
   ])('%s is refused', (text, why) => {
-    expect(parsedPointer(text)).toContain(why);
+    const slip = parsedPointer(text);
+    if (typeof slip !== 'string') throw new Error('it was taken');
+    expect(pointerFault(slip, text).text).toContain(why);
   });
 });

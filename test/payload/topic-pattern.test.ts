@@ -9,12 +9,12 @@ import {
 
 function pattern(text: string): TopicPattern {
   const read = parsedPattern(text, 'shed');
-  if (Array.isArray(read)) throw new Error(read.join(' '));
+  if (Array.isArray(read)) throw new Error(faults(text));
   return read as TopicPattern;
 }
 const faults = (text: string) => {
   const read = parsedPattern(text, 'shed');
-  return Array.isArray(read) ? read.join(' ') : '';
+  return Array.isArray(read) ? read.map((fault) => fault.text).join(' ') : '';
 };
 const matches = (text: string, topic: string) =>
   matchedTopic(pattern(text), topic.split('/')) !== null;

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { type Quantity, quantities, quantityFacts } from '../../daemon/contract/quantity.ts';
 import { numberInText } from '../../sensors/payload/plain-number.ts';
+import { inPayload, thePayload } from '../../sensors/payload/refusal.ts';
 import { inUnitOf, unitFits, unitsOf } from '../../sensors/payload/unit.ts';
 
 const read = (text: string, quantity: Quantity, bare?: { unit: string | null; scale: number }) => {
-  const number = numberInText(text, quantity, 'The payload', bare);
+  const number = numberInText(text, quantity, thePayload, bare);
   return number.kind === 'value'
     ? number.value
     : `${number.refusal.code}: ${number.refusal.detail}`;
@@ -60,7 +61,7 @@ describe('a unit beside a number', () => {
     for (const quantity of quantities) {
       const { unit } = quantityFacts[quantity];
       expect(unitsOf(quantity)[0]).toBe(unit);
-      expect(inUnitOf(quantity, 7, unit, '')).toEqual({ kind: 'value', value: 7 });
+      expect(inUnitOf(quantity, 7, unit, inPayload)).toEqual({ kind: 'value', value: 7 });
       expect(unitFits(quantity, '__proto__') || unitFits(quantity, 'constructor')).toBe(false);
     }
   });

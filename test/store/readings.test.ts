@@ -2,6 +2,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { openForWriting } from '../../daemon/store/open.ts';
 import { keptRefused } from '../../daemon/store/refused.ts';
 import { storeReader, storeWriter } from '../../daemon/store/store.ts';
+import { sentence } from '../../daemon/wording/english.ts';
 import { day1, group, hourMs, reading } from './site-of-facts.ts';
 import { type OpenStore, storeSides, timeUnknown } from './store-sides.ts';
 
@@ -111,6 +112,15 @@ describe.each(storeSides)('readings, $name', ({ open }) => {
     expect(shown).toHaveLength(keptRefused);
     expect(shown[0]?.detail).toBe(`message ${keptRefused + 19}`);
     expect(shown.at(-1)?.detail).toBe('message 20');
+  });
+
+  it('keeps why a message was refused as a sentence, and shows older ones by their text', async () => {
+    const refused = { at: day1, topic: 'a/b', payloadStart: '', payloadBytes: 0 };
+    const said = sentence('payload-empty', {});
+    const older = { ...refused, code: 'payload-empty', detail: 'It was empty.' };
+    const newer = { ...refused, code: 'payload-empty', detail: said.text, detailSaid: said };
+    await store.write.commitReadings({ readings: [], refused: [older, newer], arrivedAt: day1 });
+    expect(store.read.refused()).toEqual([newer, older]);
   });
 });
 

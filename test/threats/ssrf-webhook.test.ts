@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { addressRefusal, webhookRefusal } from '../../daemon/rules/webhook-target.ts';
+import { addressFault, webhookRefusal } from '../../daemon/rules/webhook-target.ts';
 
 describe('a webhook that is to reach what only this computer reaches', () => {
   it.each([
@@ -16,8 +16,8 @@ describe('a webhook that is to reach what only this computer reaches', () => {
 
   it('is looked at again by the address that its name leads to', () => {
     expect(webhookRefusal('http://evil.example/')).toBeNull();
-    expect(addressRefusal('169.254.169.254')).not.toBeNull();
-    expect(addressRefusal('64:ff9b::a9fe:a9fe')).not.toBeNull();
-    expect(addressRefusal('192.168.1.5')).toBeNull();
+    expect(addressFault('169.254.169.254')).not.toBeNull();
+    expect(addressFault('64:ff9b::a9fe:a9fe')).not.toBeNull();
+    expect(addressFault('192.168.1.5')).toBeNull();
   });
 });

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { gates } from '../../daemon/contract/gate.ts';
 import { quantities } from '../../daemon/contract/quantity.ts';
 import { roles } from '../../daemon/contract/role.ts';
+import { RuleTimeFormat } from '../../daemon/contract/topic-rule.ts';
 
 const figure = fc.double({ min: -1000, max: 100_000, noNaN: true });
 const count = fc.integer({ min: 0, max: 1000 });
@@ -30,16 +31,18 @@ const fields: Record<string, fc.Arbitrary<unknown>> = {
     count,
     'boards days measured coats coat number months untilHour capacity lying forMinutes times minutes ' +
       'grams millilitres pots reaches toFeel ready open notices freeMiB mostMiB version left more ' +
-      'readings rules parts others seconds perMinute pages sensors ours theirs mountedBoards',
+      'bytes mostBytes keptBytes record records mostRecords earlier point points most mostAge letters ' +
+      'levels status readings rules parts others seconds perMinute pages sensors ours theirs mountedBoards',
   ),
   ...each(moment, 'at now earliestAt overAt stopAt finishedAt'),
   ...each(
     name,
-    'site host pointer batchName placeName planName tinName sensor other text id found because field name',
+    'site host pointer batchName placeName planName tinName sensor other text id found because field name ' +
+      'word segment topic keptUnit unit asPoint asThousands pattern scale mostScale address',
   ),
   ...each(fc.boolean(), 'tomorrow today heightKnown perHourKnown limitIsLocal again'),
-  ...each(names, 'names options'),
-  ...each(inner, 'what seen fault look title coatName because'),
+  ...each(names, 'names options pointers fields'),
+  ...each(inner, 'what seen fault look title coatName because spot sent'),
   ...each(inners, 'faults sentences lacking differences odd'),
   gate: oneOf(gates),
   quantity: oneOf(quantities),
@@ -50,6 +53,9 @@ const fields: Record<string, fc.Arbitrary<unknown>> = {
   kind: oneOf(['room', 'rack', 'wall', 'outdoors']),
   within: oneOf(['room', 'rack', 'wall', 'outdoors']),
   role: oneOf(roles),
+  format: oneOf(RuleTimeFormat.options),
+  fieldType: oneOf(['string', 'number']),
+  measures: oneOf(['voltage', 'power', 'milliohm']),
   expected: oneOf(['string', 'number', 'bigint']),
 };
 
@@ -63,6 +69,19 @@ const exceptions: Record<string, Record<string, fc.Arbitrary<unknown>>> = {
   'unlike/surface': each(oneOf(['sawn', 'planed']), 'ours theirs'),
   'unlike/state': { ours: fc.constantFrom('new', null), theirs: fc.constantFrom('painted', null) },
   'broker-names-full': { names: count },
+  ...Object.fromEntries(
+    [
+      'cbor-broken',
+      'listen-failed',
+      'delivery-failed',
+      'mail-failed/away',
+      'webhook-failed/away',
+    ].map((code) => [code, { because: name }]),
+  ),
+  'time-beyond': { spot: fc.option(inner) },
+  'unit-unfit': { spot: fc.option(inner) },
+  'unit-unfit/other': { spot: fc.option(inner) },
+  'webhook-failed/address': { fault: oneOf(['secrets', 'link-local']) },
   'calendar-entry/part': { part: count },
   'calendar-when': each(fc.constantFrom('2026-05-20T08:00:00Z', null), 'early likely late'),
   'compared-with': each(fc.constant('2026-05-20T08:00:00Z'), 'from to'),

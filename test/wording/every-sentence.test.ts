@@ -22,7 +22,7 @@ const sources = FOLDERS.flatMap((folder) =>
   readdirSync(join(PROJECT, folder), { recursive: true, encoding: 'utf8' })
     .filter((name) => /(?<!\.d)\.ts$/.test(name) && !/^wording\/(subject|en)\//.test(name))
     .map((name) => readFileSync(join(PROJECT, folder, name), 'utf8'))
-    .filter((source) => source.includes('/sentence.ts') || source.includes('/english.ts')),
+    .filter((source) => /\/(sentence|english|refusal)\.ts'/.test(source)),
 ).join('\n');
 
 /** Codes that are put together from a part that is known only when it is said. */
@@ -36,7 +36,7 @@ describe('the sentences', () => {
   });
 
   it('are those that are said: every code in the sources has one', () => {
-    const said = [...sources.matchAll(/\b(?:sentence|told)\(\s*'([^']+)'/g)].map(
+    const said = [...sources.matchAll(/\b(?:sentence|told|because|spot)\(\s*'([^']+)'/g)].map(
       ([, code]) => code ?? '',
     );
     expect(said.length).toBeGreaterThan(100);

@@ -9,6 +9,7 @@ import {
   topicRuleReply,
 } from '../../rules/topic-rule-fact.ts';
 import { sentence } from '../../wording/english.ts';
+import { inner } from '../../wording/sentence.ts';
 import type { HttpParts } from '../ports.ts';
 import { register } from '../register-route.ts';
 
@@ -33,8 +34,11 @@ export function topicRuleRoutes(
   function checkRule(form: TopicRuleForm, id: string | null): void {
     const faults = port.faults(form, id);
     if (faults.length === 0) return;
-    const told = faults.map(({ pointer, detail }) => `${pointer}: ${detail}`).join(' ');
-    throw new BoardcureError('BC_REQUEST_INVALID', `In the rule: ${told}`, { faults });
+    const listed = faults.map(({ pointer, detailSaid }) =>
+      inner(sentence('field-at', { pointer, fault: inner(detailSaid) })),
+    );
+    const said = sentence('in-rule', { faults: listed });
+    throw new BoardcureError('BC_REQUEST_INVALID', said, { faults });
   }
 
   register(app, 'listTopicRules', () => port.all().map(reply));
