@@ -9,7 +9,10 @@ export interface OutlinePoint {
 export interface ReadingOutline {
   /** The lowest and the highest reading of each stretch, ascending by `at`. */
   points: OutlinePoint[];
-  /** From when to when there were readings, ascending by `firstAt`; they may overlap. */
+  /**
+   * From when to when there were readings that follow each other within an hour, ascending by
+   * `firstAt`; they may overlap.
+   */
   spans: { firstAt: number; lastAt: number }[];
   /**
    * Of what the stretches are made that have two points each, about as many as were asked for; null

@@ -26,7 +26,16 @@ interface Parted extends HourRange {
 }
 
 type Extreme = [raw: number, at: number];
-type HeardPart = [HeardSpan['firstAt'], HeardSpan['lastAt'], unbroken: number];
+
+interface Heard {
+  rows: number;
+  readings: number;
+  /** Of the first and the last reading, epoch ms. */
+  firstAt: number;
+  lastAt: number;
+  /** 1 where two readings that follow each other are surely no more than an hour apart. */
+  unbroken: 0 | 1;
+}
 
 const ofRange = `from packed_hour
   where sensor_key = @sensorKey and quantity = @code and hour between @fromHour and @toHour`;
@@ -34,17 +43,17 @@ const ofRange = `from packed_hour
 const byPart = 'group by cast(((hour - @first + 1) * @parts - 1) / @hours as integer)';
 const firstAt = `hour * ${hourMs} + first_ms`;
 const lastAt = `hour * ${hourMs} + last_ms`;
+// Where every hour is there and none begins later than another ends, no hour is too far from the next.
+const heard = `count(*) as rows, sum(count) as readings, min(${firstAt}) as firstAt, max(${lastAt}) as lastAt,
+  count(*) = max(hour) - min(hour) + 1 and max(first_ms) <= min(last_ms) as unbroken`;
 
 /**
  * Outlines of times with many more hours than points. The rows of the hours stay within SQLite, which gives two
- * extremes and one span for each stretch: as thousands of arrays, hours cost more in garbage than in looking up.
+ * extremes for each stretch: as thousands of arrays, hours cost more in garbage than in looking up.
  */
 export function hourOutlines(db: Database, hourPieces: HourPieces) {
-  const extent = db.prepare<
-    [HourRange],
-    { rows: number; readings: number | null; first: number; last: number }
-  >(
-    `select count(*) as rows, sum(count) as readings, min(hour) as first, max(hour) as last ${ofRange}`,
+  const heardInAll = db.prepare<[HourRange], Heard>(
+    `select ${heard} ${ofRange} having count(*) > 0`,
   );
   // Beside a lone min() or max() SQLite takes other columns from the row that it found.
   const lows = db
@@ -53,34 +62,24 @@ export function hourOutlines(db: Database, hourPieces: HourPieces) {
   const highs = db
     .prepare<[Parted], Extreme>(`select max(high), hour * ${hourMs} + high_ms ${ofRange} ${byPart}`)
     .raw();
-  // Where every hour is there and none begins later than another ends, two readings that follow
-  // each other are never more than an hour apart.
-  const heard = db
-    .prepare<[Parted], HeardPart>(
-      `select min(${firstAt}), max(${lastAt}),
-              count(*) = max(hour) - min(hour) + 1 and max(first_ms) <= min(last_ms)
-         ${ofRange} ${byPart}`,
-    )
-    .raw();
-  const heardHours = db
-    .prepare<[HourRange], [number, number]>(`select ${firstAt}, ${lastAt} ${ofRange} order by hour`)
-    .raw();
+  const heardInParts = db.prepare<[Parted], Heard>(`select ${heard} ${ofRange} ${byPart}`);
+  const heardHours = db.prepare<[HourRange], HeardSpan>(
+    `select ${firstAt} as firstAt, ${lastAt} as lastAt ${ofRange} order by hour`,
+  );
 
-  /** Adds from when to when there were readings, parted where they are more than an hour apart. */
-  function addSpans(spans: HeardSpan[], part: Parted): void {
-    for (const [first, last, unbroken] of heard.all(part)) {
-      const found: [number, number][] = unbroken
-        ? [[first, last]]
-        : heardHours.all({ ...part, fromHour: hourOf(first), toHour: hourOf(last) });
-      let span: HeardSpan | null = null;
-      for (const [from, to] of found) {
-        if (span && from - span.lastAt <= hourMs) span.lastAt = to;
-        else {
-          span = { firstAt: from, lastAt: to };
-          spans.push(span);
-        }
+  /** From when to when there were readings, parted wherever they are more than an hour apart. */
+  function spansOf(all: Heard, whole: Parted): HeardSpan[] {
+    const spans: HeardSpan[] = [];
+    const parts = all.unbroken ? [all] : heardInParts.all(whole);
+    for (const { firstAt, lastAt, unbroken } of parts) {
+      const range = { ...whole, fromHour: hourOf(firstAt), toHour: hourOf(lastAt) };
+      for (const one of unbroken ? [{ firstAt, lastAt }] : heardHours.all(range)) {
+        const before = spans.at(-1);
+        if (before && one.firstAt - before.lastAt <= hourMs) before.lastAt = one.lastAt;
+        else spans.push(one);
       }
     }
+    return spans;
   }
 
   /**
@@ -91,21 +90,22 @@ export function hourOutlines(db: Database, hourPieces: HourPieces) {
     const { sensorKey, code, from, to, points } = question;
     const [wholeFrom, wholeTo] = [Math.ceil(from / hourMs), Math.floor((to + 1) / hourMs) - 1];
     const series = { sensorKey, code };
-    const packed = extent.get({ ...series, fromHour: wholeFrom, toHour: wholeTo });
+    const packed = heardInAll.get({ ...series, fromHour: wholeFrom, toHour: wholeTo });
     const changes = question.changes.filter((at) => at > from && at <= to);
-    if (!packed?.readings || packed.rows * 2 < points) return null;
-    if (packed.readings <= points || changes.length > points * mostParted) return null;
+    if (!packed || packed.rows * 2 < points || packed.readings <= points) return null;
+    if (changes.length > points * mostParted) return null;
 
     const waitingHours = new Set(waiting.map((one) => hourOf(one.firstAt)));
-    const first = Math.max(wholeFrom, Math.min(packed.first, ...waitingHours));
-    const last = Math.min(wholeTo, Math.max(packed.last, ...waitingHours));
+    const first = Math.max(wholeFrom, Math.min(hourOf(packed.firstAt), ...waitingHours));
+    const last = Math.min(wholeTo, Math.max(hourOf(packed.lastAt), ...waitingHours));
     const hours = last - first + 1;
     const stretches = Math.max(1, Math.floor(points / 2) - stretchEdges - changes.length);
     // A silence needs no points: they are for the hours that were heard.
     const silence = Math.max(1, hours / (packed.rows + waitingHours.size));
     const parts = Math.min(hours, Math.floor(stretches * silence));
+    const whole = { ...series, first, hours, parts, fromHour: first, toHour: last };
     const gathered = gatherStretches(stretchStarts(first, last, parts, hourMs, changes));
-    const spans: HeardSpan[] = [];
+    const spans = spansOf(packed, whole);
     const add = (piece: Outline) => {
       gathered.add(piece);
       spans.push({ firstAt: piece.firstAt, lastAt: piece.lastAt });
@@ -115,10 +115,9 @@ export function hourOutlines(db: Database, hourPieces: HourPieces) {
     };
     const addHours = (fromHour: number, toHour: number) => {
       if (fromHour > toHour) return;
-      const part = { ...series, first, hours, parts, fromHour, toHour };
-      for (const [raw, at] of lows.iterate(part)) gathered.addLow(at, raw);
-      for (const [raw, at] of highs.iterate(part)) gathered.addHigh(at, raw);
-      addSpans(spans, part);
+      const part = { ...whole, fromHour, toHour };
+      for (const [raw, at] of lows.all(part)) gathered.addLow(at, raw);
+      for (const [raw, at] of highs.all(part)) gathered.addHigh(at, raw);
     };
 
     addPieces(from, wholeFrom * hourMs - 1);
