@@ -5,6 +5,7 @@ import {
   type CurveGrid,
   type CurveSpread,
   emptySpread,
+  gatherHours,
   type HourExtremes,
   hourExtremes,
   isEmpty,
@@ -42,15 +43,15 @@ const mostDerived = 400;
 /** Moisture changes over days: pins that speak once a day have no gap. Assumption. */
 const moistureGapMs = 25 * hourMs;
 
-/** So many points that an outline keeps each hour where stretches are of hours, else some for each. */
-const finely = ({ stepMs, count }: CurveGrid) =>
-  stepMs > 24 * hourMs ? 4 * count : (2 * count * stepMs) / hourMs;
+const dayMs = 24 * hourMs;
+/** So many points of an outline of days for each stretch. */
+const pointsAStep = 4;
 
 /** Curves of places and sensors; long ones from the extremes of hours, without their readings. */
 export function curveAir(parts: CurveParts) {
   const { facts, readings, corrected, flags, air, wood, gapMs } = parts;
   const isByHour = (grid: CurveGrid) =>
-    grid.stepMs >= hourMs && readings.readingOutline !== undefined;
+    grid.stepMs >= hourMs && readings.hourExtremes !== undefined;
   const isDated = (reading: { flags: number }) => (reading.flags & flags.timeUnknown) === 0;
 
   /** The lowest and highest of each hour of one sensor, corrected. */
@@ -61,20 +62,24 @@ export function curveAir(parts: CurveParts) {
     to: number,
     grid: CurveGrid,
   ): HourExtremes {
-    const outline = readings.readingOutline?.(
-      sensorKey,
-      quantity,
-      from,
-      to,
-      finely(grid),
-      calibratedFrom(facts().calibrations, sensorKey, quantity),
-    );
-    if (!outline || outline.points.length === 0) return new Map();
-    const points = outline.points.map(({ at, raw }) => ({
-      at,
-      raw: corrected({ sensorKey, quantity, at, raw }),
-    }));
-    return hourExtremes({ points, spans: outline.spans });
+    const changes = calibratedFrom(facts().calibrations, sensorKey, quantity);
+    const of = (at: number, raw: number) => corrected({ sensorKey, quantity, at, raw });
+    if (grid.stepMs > dayMs) {
+      const points = pointsAStep * grid.count;
+      const outline = readings.readingOutline?.(sensorKey, quantity, from, to, points, changes);
+      if (outline?.stretches === 'days') {
+        const known = outline.points.map(({ at, raw }) => ({ at, raw: of(at, raw) }));
+        return hourExtremes({ points: known, spans: outline.spans });
+      }
+    }
+    const found = readings.hourExtremes?.(sensorKey, quantity, from, to, changes);
+    if (!found) return new Map();
+    const { hour, at, low, high } = found;
+    return gatherHours({
+      hour,
+      low: low.map((raw, i) => of(at[i] as number, raw)),
+      high: high.map((raw, i) => of(at[i] as number, raw)),
+    });
   }
 
   function sensorSpread(

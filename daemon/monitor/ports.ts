@@ -1,4 +1,5 @@
 import type { Quantity } from '../contract/quantity.ts';
+import type { HourColumns } from '../rules/curve-grid.ts';
 import type {
   BatchFact,
   CalibrationFact,
@@ -69,6 +70,14 @@ export interface OutlineSource {
     points: number,
     changes: readonly number[],
   ): ReadingOutline;
+  /** The extremes of every hour. */
+  hourExtremes?(
+    sensorKey: number,
+    quantity: Quantity,
+    from: number,
+    to: number,
+    changes: readonly number[],
+  ): HourColumns;
 }
 
 export interface FactSource {

@@ -22,6 +22,16 @@ export interface CurveSpread {
 /** Lowest and highest of whole hours, by hours since the epoch. */
 export type HourExtremes = Map<number, { low: number; high: number }>;
 
+/** Lowest and highest of hours or of parts of hours, in any order; a row each. */
+export interface HourColumns {
+  /** Hours since the epoch. */
+  hour: number[];
+  /** A moment whose calibration is that of both its extremes, epoch ms. */
+  at: number[];
+  low: number[];
+  high: number[];
+}
+
 const secondMs = 1_000;
 const minuteMs = 60_000;
 /** Lengths that make whole hours and days, so that rows of a table are made of whole stretches. */
@@ -96,10 +106,7 @@ export function spreadOfSamples(
   return spread;
 }
 
-/**
- * The lowest and the highest of each hour of an outline. Where only those of a whole day are kept,
- * they stand for each hour of it.
- */
+/** The lowest and the highest of each hour of an outline; those of a whole day stand for each hour of it. */
 export function hourExtremes({
   points,
   spans,
@@ -122,6 +129,21 @@ export function hourExtremes({
         low: Math.min(known?.low ?? low, low),
         high: Math.max(known?.high ?? high, high),
       });
+    }
+  }
+  return hours;
+}
+
+/** The lowest and the highest of each hour, of columns in which it may be several times. */
+export function gatherHours({ hour, low, high }: Omit<HourColumns, 'at'>): HourExtremes {
+  const hours: HourExtremes = new Map();
+  for (let i = 0; i < hour.length; i++) {
+    const [key, lowest, highest] = [hour[i] as number, low[i] as number, high[i] as number];
+    const known = hours.get(key);
+    if (!known) hours.set(key, { low: lowest, high: highest });
+    else {
+      if (lowest < known.low) known.low = lowest;
+      if (highest > known.high) known.high = highest;
     }
   }
   return hours;

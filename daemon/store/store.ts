@@ -7,6 +7,7 @@ import { changeTable } from './changes.ts';
 import { coatingTable } from './coatings.ts';
 import { coatTable } from './coats.ts';
 import { type Committed, readingCommitter } from './commit-readings.ts';
+import { hourExtremes } from './hour-extremes.ts';
 import { hourTable } from './hours.ts';
 import { lapsedOutlines } from './lapsed-outlines.ts';
 import { lettingGo } from './let-go.ts';
@@ -157,6 +158,7 @@ export function storeReader(db: Database) {
     readingAfter: readings.after,
     readingExtent: readings.extent,
     readingOutline: readingOutlines(db, readings),
+    hourExtremes: hourExtremes(db, readings),
     lapsedOutlines: lapsedOutlines(db),
     hourRange: hours.range,
     hoursBetween: hours.between,

@@ -1,0 +1,89 @@
+import type { Database } from 'better-sqlite3';
+import type { Quantity } from '../contract/quantity.ts';
+import type { HourColumns } from '../rules/curve-grid.ts';
+import { hourPieces, type OutlineQuestion, pieceOf } from './outline-pieces.ts';
+import { dayHours, dayMs, outlineOfRow, packedDays, spansOfDay } from './packed-days.ts';
+import { hourMs, hourOf, type Outline } from './packed-hour.ts';
+import { codeOf } from './quantity-code.ts';
+import { type ReadingTable, readingTable } from './readings.ts';
+
+/**
+ * Looks up the lowest and the highest reading of every hour, as flat columns: a year has thousands of
+ * them. Readings of hours that the time reaches only into, in which a calibration begins, or that are
+ * not packed yet come one by one; of days whose hours are no longer kept the extremes stand for each hour.
+ */
+export function hourExtremes(db: Database, readings: ReadingTable = readingTable(db)) {
+  const { staged, packed } = readings;
+  const days = packedDays(db);
+  const pieces = hourPieces(db, packed);
+  const hoursFrom = db
+    .prepare<[], number>("select hour from kept_from where level = 'hours'")
+    .pluck();
+  const rows = db
+    .prepare<[number, number, number, number], [hour: number, low: number, high: number]>(
+      `select hour, low, high from packed_hour
+        where sensor_key = ? and quantity = ? and hour between ? and ? order by hour`,
+    )
+    .raw();
+
+  const asked = db.transaction((question: OutlineQuestion): HourColumns => {
+    const { sensorKey, code, from, to, changes } = question;
+    const columns: HourColumns = { hour: [], at: [], low: [], high: [] };
+    const add = (hour: number, at: number, low: number, high: number) => {
+      columns.hour.push(hour);
+      columns.at.push(at);
+      columns.low.push(low);
+      columns.high.push(high);
+    };
+    const addPiece = ({ lowAt, low, highAt, high }: Outline) => {
+      add(hourOf(lowAt), lowAt, low, low);
+      if (highAt !== lowAt) add(hourOf(highAt), highAt, high, high);
+    };
+    const addPieces = (fromAt: number, toAt: number) => {
+      if (fromAt <= toAt) for (const piece of pieces(question, fromAt, toAt)) addPiece(piece);
+    };
+
+    const lapsedUntil = (hoursFrom.get() ?? Number.MIN_SAFE_INTEGER) / dayHours;
+    const lastDay = Math.min(Math.floor((to + 1) / dayMs), lapsedUntil) - 1;
+    for (const row of days.between(sensorKey, code, Math.ceil(from / dayMs), lastDay)) {
+      const { lowAt, low, highAt, high } = outlineOfRow(row, dayMs);
+      for (const { firstAt, lastAt } of spansOfDay(row)) {
+        for (let hour = hourOf(firstAt); hour <= hourOf(lastAt); hour++) {
+          if (lowAt >= firstAt && lowAt <= lastAt) add(hour, lowAt, low, low);
+          if (highAt >= firstAt && highAt <= lastAt) add(hour, highAt, high, high);
+        }
+      }
+    }
+    const [wholeFrom, wholeTo] = [Math.ceil(from / hourMs), Math.floor((to + 1) / hourMs) - 1];
+    const parted = new Set(changes.filter((at) => at % hourMs !== 0).map(hourOf));
+    addPieces(from, Math.min(to, wholeFrom * hourMs - 1));
+    for (const [hour, low, high] of rows.all(sensorKey, code, wholeFrom, wholeTo)) {
+      if (parted.has(hour)) addPieces(hour * hourMs, (hour + 1) * hourMs - 1);
+      else add(hour, hour * hourMs, low, high);
+    }
+    addPieces(Math.max(wholeFrom, wholeTo + 1) * hourMs, to);
+    for (const one of staged.between(sensorKey, code, from, to, -1)) addPiece(pieceOf(one));
+    return columns;
+  });
+
+  /**
+   * @param from - epoch ms, included
+   * @param to - epoch ms, included
+   * @param changes - when another calibration begins, epoch ms
+   */
+  return (
+    sensorKey: number,
+    quantity: Quantity,
+    from: number,
+    to: number,
+    changes: readonly number[],
+  ): HourColumns =>
+    asked({
+      sensorKey,
+      code: codeOf(quantity),
+      from,
+      to,
+      changes,
+      points: Number.POSITIVE_INFINITY,
+    });
+}
