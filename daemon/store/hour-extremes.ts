@@ -7,6 +7,11 @@ import { hourMs, hourOf, type Outline } from './packed-hour.ts';
 import { codeOf } from './quantity-code.ts';
 import { type ReadingTable, readingTable } from './readings.ts';
 
+type HourRow = [hour: number, low: number, high: number];
+
+/** Rows that are held at once: by so many the garbage of a year dies young, and one by one they take longer. */
+const pageRows = 500;
+
 /**
  * Looks up the lowest and the highest reading of every hour, as flat columns: a year has thousands of
  * them. Readings of hours that the time reaches only into, in which a calibration begins, or that are
@@ -20,9 +25,9 @@ export function hourExtremes(db: Database, readings: ReadingTable = readingTable
     .prepare<[], number>("select hour from kept_from where level = 'hours'")
     .pluck();
   const rows = db
-    .prepare<[number, number, number, number], [hour: number, low: number, high: number]>(
+    .prepare<[number, number, number, number, number], HourRow>(
       `select hour, low, high from packed_hour
-        where sensor_key = ? and quantity = ? and hour between ? and ? order by hour`,
+        where sensor_key = ? and quantity = ? and hour between ? and ? order by hour limit ?`,
     )
     .raw();
 
@@ -57,10 +62,16 @@ export function hourExtremes(db: Database, readings: ReadingTable = readingTable
     const [wholeFrom, wholeTo] = [Math.ceil(from / hourMs), Math.floor((to + 1) / hourMs) - 1];
     const parted = new Set(changes.filter((at) => at % hourMs !== 0).map(hourOf));
     addPieces(from, Math.min(to, wholeFrom * hourMs - 1));
-    for (const [hour, low, high] of rows.all(sensorKey, code, wholeFrom, wholeTo)) {
-      if (parted.has(hour)) addPieces(hour * hourMs, (hour + 1) * hourMs - 1);
-      else add(hour, hour * hourMs, low, high);
-    }
+    let page: HourRow[];
+    let next = wholeFrom;
+    do {
+      page = rows.all(sensorKey, code, next, wholeTo, pageRows);
+      for (const [hour, low, high] of page) {
+        if (parted.has(hour)) addPieces(hour * hourMs, (hour + 1) * hourMs - 1);
+        else add(hour, hour * hourMs, low, high);
+        next = hour + 1;
+      }
+    } while (page.length === pageRows);
     addPieces(Math.max(wholeFrom, wholeTo + 1) * hourMs, to);
     for (const one of staged.between(sensorKey, code, from, to, -1)) addPiece(pieceOf(one));
     return columns;
