@@ -10,7 +10,7 @@ export const Health = z.object({
   restartFor: z
     .array(z.string())
     .optional()
-    .describe('settings that were changed in the file and hold only from the next start on'),
+    .describe('settings that were changed and hold only from the next start on'),
   broker: z.enum(['embedded', 'external']),
   intake: z.object({
     accepted: z.int(),

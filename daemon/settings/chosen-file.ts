@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { copyFile, mkdir, open, rename, rm } from 'node:fs/promises';
+import { mkdir, open, rename, rm } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { parse, stringify, TomlError } from 'smol-toml';
 import { z } from 'zod';
@@ -83,7 +83,7 @@ function whatIsWrong(cause: unknown): string {
  */
 export async function writeChosen(file: string, entries: readonly ChosenEntry[]): Promise<void> {
   await mkdir(dirname(file), { recursive: true });
-  if (readChosen(file).fault !== null) await copyFile(file, `${file}.damaged`).catch(() => {});
+  const isDamaged = readChosen(file).fault !== null;
   const part = `${file}.part`;
   try {
     const opened = await open(part, 'w', 0o644);
@@ -93,6 +93,7 @@ export async function writeChosen(file: string, entries: readonly ChosenEntry[])
     } finally {
       await opened.close();
     }
+    if (isDamaged) await rename(file, `${file}.damaged`);
     await rename(part, file);
   } catch (cause) {
     await rm(part, { force: true }).catch(() => {});

@@ -82,7 +82,7 @@ function ChangeForm({ setting, onKept }: SettingChangeProps) {
         onSend={(typed) => send(wishOf(setting, typed))}
       >
         <SettingField setting={setting} problem={sending.problem} />
-        <div class="button-row">
+        <div class="setting-buttons">
           <button type="submit" class="button button-main">
             {said.keep}
           </button>

@@ -20,7 +20,9 @@ export function SettingEntry({
   const shown = isSecret && isSet ? said.hidden : valueText(value, setting, reader);
   const { chosenAt, chosenBy } = setting;
   const when = chosenAt === null ? null : calendar.exact(Date.parse(chosenAt));
-  const where = line === null ? source : said.inLine(source ?? '', figures.number(line));
+  // At which device it was chosen is said below, with the time.
+  const given = from === 'chosen' ? null : source;
+  const where = line === null ? given : said.inLine(source ?? '', figures.number(line));
   return (
     <details class="setting">
       <summary>

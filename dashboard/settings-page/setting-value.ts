@@ -27,14 +27,18 @@ function figureText(value: number, unit: string | null, { figures }: By): string
   return unit === null ? figure : `${figure} ${unit}`;
 }
 
-/** A value as it is read, with its unit: “5 °C”, “yes”, “nothing”. Texts and lists are as in the file. */
+/** A value as it is read, with its unit: “5 °C”, “yes”, “nothing”. Texts are as in the file. */
 export function valueText(value: Value, { unit }: Pick<ListedSetting, 'unit'>, by: By): string {
   const said = by.words.settings;
   if (value === null || value === '') return said.nothing;
   if (typeof value === 'boolean') return value ? said.yes : said.no;
   if (typeof value === 'number') return figureText(value, unit, by);
   if (typeof value === 'string') return value;
-  return Array.isArray(value) && value.length === 0 ? said.nothing : JSON.stringify(value);
+  if (!Array.isArray(value)) return JSON.stringify(value);
+  if (value.length === 0) return said.nothing;
+  return value
+    .map((one) => valueText(one, { unit: typeof one === 'number' ? unit : null }, by))
+    .join(' · ');
 }
 
 /** What a setting takes: “a number from −20 to 15 °C”. */

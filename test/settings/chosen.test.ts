@@ -3,6 +3,7 @@ import { rename } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { lookAtSettings } from '../../daemon/command/doctor-settings.ts';
 import { BoardcureError } from '../../daemon/contract/problem.ts';
 import { SettingList, type SettingWish } from '../../daemon/contract/setting.ts';
 import { chosenFileIn, readChosen, writeChosen } from '../../daemon/settings/chosen-file.ts';
@@ -218,6 +219,19 @@ describe('a start with choices that do not fit', () => {
         .doubts()
         .map(({ name }) => name),
     ).toEqual(['http.port', 'work.days']);
+  });
+
+  it('and doctor names it, and what to do', async () => {
+    await kept('cure.readyAt=7');
+    const { settings, findings } = lookAtSettings({ args: ['--data', data], env: {}, cwd });
+    expect(settings?.cure.readyAt).toBe(0.9);
+    expect(findings).toMatchObject([
+      { level: 'look', says: expect.stringMatching(/^cure\.readyAt/) },
+    ]);
+    writeFileSync(chosenFileIn(data), 'damaged');
+    expect(lookAtSettings({ args: ['--data', data], env: {}, cwd }).findings).toMatchObject([
+      { level: 'look', says: expect.stringMatching(/cannot be read: .*line 1/) },
+    ]);
   });
 
   it('lets the older of two that no longer go together fall back, and no other', async () => {
