@@ -1,6 +1,7 @@
 import type { ModelPair, NamedModel } from './monitor/hour-book.ts';
 import { startingPriorHoursAt20C } from './rules/gate-need.ts';
-import { type CureModel, degreeHoursPerEquivalentHour } from './science/cure.ts';
+import type { CureModel } from './science/cure.ts';
+import { degreeHoursPerEquivalentHour } from './science/cure-rate.ts';
 import type { TouchPrior } from './science/touch.ts';
 import type { Settings } from './settings/schema.ts';
 

@@ -3,7 +3,7 @@ import { BoardcureError } from '../contract/problem.ts';
 import type { BatchAhead, RecoatNeed } from '../rules/ahead/batch-chain.ts';
 import { coatedArea } from '../rules/coated-area.ts';
 import type { BatchFact, CoatFact, PlaceFact, PlanFact } from '../rules/facts.ts';
-import { degreeHoursPerEquivalentHour } from '../science/cure.ts';
+import { degreeHoursPerEquivalentHour } from '../science/cure-rate.ts';
 import { quantileReached } from '../science/touch.ts';
 import { sentence } from '../wording/english.ts';
 import type { BatchAssessor } from './assess-batch.ts';

@@ -3,7 +3,7 @@ import { cureStays } from '../rules/batch.ts';
 import { addLine, hourMs, noCure } from '../rules/cure-span.ts';
 import type { CoatFact } from '../rules/facts.ts';
 import type { Sample } from '../rules/place-series.ts';
-import { degreeHoursPerEquivalentHour } from '../science/cure.ts';
+import { degreeHoursPerEquivalentHour } from '../science/cure-rate.ts';
 import type { NamedModel } from './hour-book.ts';
 import type { PlaceAirReader } from './place-air.ts';
 import { batchOfCoat, type SiteFacts } from './site-facts.ts';

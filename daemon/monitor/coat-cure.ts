@@ -2,7 +2,7 @@ import { type CureStay, curedUntil, cureStays } from '../rules/batch.ts';
 import type { CoatProgress } from '../rules/coat-progress.ts';
 import { add, hourMs, noCure, type SpanSum } from '../rules/cure-span.ts';
 import type { CoatFact } from '../rules/facts.ts';
-import { degreeHoursPerEquivalentHour, rateAt } from '../science/cure.ts';
+import { degreeHoursPerEquivalentHour, rateAt } from '../science/cure-rate.ts';
 import type { CureLedger } from './cure-ledger.ts';
 import type { ModelPair, NamedModel } from './hour-book.ts';
 import { curing } from './hour-book.ts';

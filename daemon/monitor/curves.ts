@@ -12,7 +12,7 @@ import {
 } from '../rules/curve-grid.ts';
 import type { CoatFact, NoticeFact } from '../rules/facts.ts';
 import { dewPoint } from '../science/air.ts';
-import { degreeHoursPerEquivalentHour } from '../science/cure.ts';
+import { degreeHoursPerEquivalentHour } from '../science/cure-rate.ts';
 import { airChangeHistory } from './air-changes.ts';
 import type { AirWatch } from './air-watch.ts';
 import type { BatchAssessor } from './assess-batch.ts';

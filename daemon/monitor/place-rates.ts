@@ -1,8 +1,8 @@
 import { type DayRate, type OutlookDay, seasonRates } from '../rules/ahead/season-rate.ts';
 import type { WorkDay } from '../rules/ahead/work-calendar.ts';
 import { hourMs } from '../rules/cure-span.ts';
-import { degreeHoursPerEquivalentHour, rateAt } from '../science/cure.ts';
 import type { CureAhead } from '../science/cure-ahead.ts';
+import { degreeHoursPerEquivalentHour, rateAt } from '../science/cure-rate.ts';
 import type { ModelPair } from './hour-book.ts';
 import type { PlaceOutlooks } from './place-outlook.ts';
 import type { SeasonRecord } from './season-record.ts';

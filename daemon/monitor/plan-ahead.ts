@@ -15,7 +15,7 @@ import { type SpreadTime, spreadTimes } from '../rules/ahead/spread.ts';
 import type { Workshop } from '../rules/ahead/timetable.ts';
 import { type WeekDay, workDays } from '../rules/ahead/work-days.ts';
 import { rackRoom } from '../rules/rack-capacity.ts';
-import { rateAt } from '../science/cure.ts';
+import { rateAt } from '../science/cure-rate.ts';
 import type { AheadBatches, BoardsAsked } from './ahead-batches.ts';
 import type { ModelPair } from './hour-book.ts';
 import type { PlaceRates } from './place-rates.ts';

@@ -1,7 +1,7 @@
 import type { RecordedDay } from '../rules/ahead/season-rate.ts';
 import type { WorkDay } from '../rules/ahead/work-calendar.ts';
 import { hourMs } from '../rules/cure-span.ts';
-import { rateAt } from '../science/cure.ts';
+import { rateAt } from '../science/cure-rate.ts';
 import type { NamedModel } from './hour-book.ts';
 import { curing } from './hour-book.ts';
 import type { PlaceAirReader } from './place-air.ts';

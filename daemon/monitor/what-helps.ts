@@ -8,7 +8,7 @@ import { ownTests } from '../rules/touch-knowledge.ts';
 import { whatHelps } from '../rules/what-helps.ts';
 import { absoluteHumidity } from '../science/air.ts';
 import { estimatedWarmingHours } from '../science/board-warming.ts';
-import { rateAt } from '../science/cure.ts';
+import { rateAt } from '../science/cure-rate.ts';
 import { needCurve } from '../science/need-curve.ts';
 import { whatIf } from '../science/what-if.ts';
 import type { AirWatch } from './air-watch.ts';

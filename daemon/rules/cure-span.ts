@@ -1,8 +1,5 @@
-import {
-  type CureModel,
-  cappedSegmentEquivalentHours,
-  segmentEquivalentHours,
-} from '../science/cure.ts';
+import type { CureModel } from '../science/cure.ts';
+import { cappedSegmentEquivalentHours, segmentEquivalentHours } from '../science/cure-rate.ts';
 import type { HourSum } from './facts.ts';
 import type { Sample } from './place-series.ts';
 

@@ -1,6 +1,7 @@
 import { within } from './argument-range.ts';
-import { type CureModel, rateAt } from './cure.ts';
+import type { CureModel } from './cure.ts';
 import { factorAt } from './cure-factor.ts';
+import { rateAt } from './cure-rate.ts';
 import type { TemperatureOutlook } from './temperature-outlook.ts';
 import { expectedDegreeHoursPerHour } from './uncertain-rate.ts';
 

@@ -1,4 +1,4 @@
-import { degreeHoursPerEquivalentHour, type RateModel, rateAt } from './cure.ts';
+import { degreeHoursPerEquivalentHour, type RateModel, rateAt } from './cure-rate.ts';
 import { logNormalDensity, normalCdf } from './normal-distribution.ts';
 
 const LOWEST_C = -90;

@@ -1,5 +1,6 @@
-import { type CureModel, segmentEquivalentHours } from '../../daemon/science/cure.ts';
+import type { CureModel } from '../../daemon/science/cure.ts';
 import { cureAhead } from '../../daemon/science/cure-ahead.ts';
+import { segmentEquivalentHours } from '../../daemon/science/cure-rate.ts';
 import { readyFrom } from '../../daemon/science/forecast.ts';
 import { type NeedCurve, needCurve } from '../../daemon/science/need-curve.ts';
 import { temperatureOutlook } from '../../daemon/science/temperature-outlook.ts';

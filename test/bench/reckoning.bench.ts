@@ -1,6 +1,7 @@
 import { bench, describe } from 'vitest';
 import { estimateAirChange } from '../../daemon/science/airflow.ts';
-import { integrateCure, segmentEquivalentHours } from '../../daemon/science/cure.ts';
+import { integrateCure } from '../../daemon/science/cure.ts';
+import { segmentEquivalentHours } from '../../daemon/science/cure-rate.ts';
 import { fitRequirement } from '../../daemon/science/touch.ts';
 import { decodeMessage } from '../../sensors/payload/decode-message.ts';
 

@@ -2,18 +2,20 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   addCure,
-  arrheniusRate,
   type CureModel,
   type CureSample,
-  cappedSegmentEquivalentHours,
-  degreeHoursPerEquivalentHour,
   EMPTY_CURE,
   integrateCure,
+} from '../../daemon/science/cure.ts';
+import {
+  arrheniusRate,
+  cappedSegmentEquivalentHours,
+  degreeHoursPerEquivalentHour,
   nurseSaulRate,
   type RateModel,
   rateAt,
   segmentEquivalentHours,
-} from '../../daemon/science/cure.ts';
+} from '../../daemon/science/cure-rate.ts';
 import { ARRHENIUS_FACTORS } from '../published/arrhenius-factors.ts';
 import {
   ARRHENIUS_EXAMPLES,

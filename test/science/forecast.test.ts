@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { rateAt } from '../../daemon/science/cure.ts';
 import { cureAhead } from '../../daemon/science/cure-ahead.ts';
+import { rateAt } from '../../daemon/science/cure-rate.ts';
 import { type ForecastOptions, forecastReady, readyFrom } from '../../daemon/science/forecast.ts';
 import { chanceAt, needCurve } from '../../daemon/science/need-curve.ts';
 import { normalCdf } from '../../daemon/science/normal-distribution.ts';
