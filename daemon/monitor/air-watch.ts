@@ -2,16 +2,14 @@ import { type AirEvidence, type AirVerdict, airLimits, airVerdict } from '../rul
 import { placeOfBatch } from '../rules/batch.ts';
 import { hourMs } from '../rules/cure-span.ts';
 import { airSources } from '../rules/place.ts';
-import type { Sample } from '../rules/place-series.ts';
 import { absoluteHumidity } from '../science/air.ts';
 import { type AirChange, type AirSample, estimateAirChange } from '../science/airflow.ts';
+import { differences, gridMs, known, mean, onGrid, share, stepper } from './air-grid.ts';
 import type { PlaceAirReader } from './place-air.ts';
 import type { SiteFacts } from './site-facts.ts';
 
 /** How far back the vapour balance of a room is looked at, h. */
 const balanceHours = 24;
-/** The balance is fitted on a grid of this step: finer tells no more and costs more. */
-const gridMs = 5 * 60_000;
 /** A verdict on the air stands for this long before it is made again, unless said otherwise. */
 const usualFreshMs = 10 * 60_000;
 /** A coat this young gives off what it holds, h. Assumption. */
@@ -214,44 +212,3 @@ export function airWatch({ facts, air, staleMs, freshMs = usualFreshMs }: WatchP
   };
 }
 export type AirWatch = ReturnType<typeof airWatch>;
-
-/** Reads a series at ascending times, straight from sample to sample; null across a gap. */
-function stepper(samples: readonly Sample[], gapMs: number): (at: number) => number | null {
-  let next = 0;
-  return (at) => {
-    while (next < samples.length && (samples[next]?.at ?? 0) < at) next++;
-    const after = samples[next];
-    const before = samples[next - 1];
-    if (after?.at === at) return after.value;
-    if (!before || at - before.at > gapMs) return null;
-    if (!after) return before.value;
-    if (after.at - before.at > gapMs) return null;
-    return (
-      before.value + ((after.value - before.value) * (at - before.at)) / (after.at - before.at)
-    );
-  };
-}
-
-function onGrid(read: (at: number) => number | null, from: number, to: number): (number | null)[] {
-  const values: (number | null)[] = [];
-  for (let at = from; at <= to; at += gridMs) values.push(read(at));
-  return values;
-}
-
-const known = (values: readonly (number | null)[]) => values.filter((value) => value !== null);
-
-function differences(a: readonly (number | null)[], b: readonly (number | null)[]): number[] {
-  return a.flatMap((value, i) => {
-    const other = b[i];
-    return value === null || other === null || other === undefined ? [] : [value - other];
-  });
-}
-
-/** Fewer values than this over the whole look-back say nothing: half of the grid. */
-const fewest = (airLimits.lookBackHours * hourMs) / gridMs / 2;
-
-const share = (values: readonly number[], is: (value: number) => boolean) =>
-  values.length < fewest ? null : values.filter(is).length / values.length;
-
-const mean = (values: readonly number[]) =>
-  values.length < fewest ? null : values.reduce((sum, value) => sum + value, 0) / values.length;

@@ -1,0 +1,62 @@
+import { airLimits } from '../rules/air-verdict.ts';
+import { hourMs } from '../rules/cure-span.ts';
+import type { Sample } from '../rules/place-series.ts';
+
+/* The air of a place on an even grid of times, so that two places can be held against each other. */
+
+/** The vapour balance is fitted on a grid of this step: finer tells no more and costs more. */
+export const gridMs = 5 * 60_000;
+
+/** Reads a series at ascending times, straight from sample to sample; null across a gap. */
+export function stepper(samples: readonly Sample[], gapMs: number): (at: number) => number | null {
+  let next = 0;
+  return (at) => {
+    while (next < samples.length && (samples[next]?.at ?? 0) < at) next++;
+    const after = samples[next];
+    const before = samples[next - 1];
+    if (after?.at === at) return after.value;
+    if (!before || at - before.at > gapMs) return null;
+    if (!after) return before.value;
+    if (after.at - before.at > gapMs) return null;
+    return (
+      before.value + ((after.value - before.value) * (at - before.at)) / (after.at - before.at)
+    );
+  };
+}
+
+/** Values from a moment to another, one a step of the grid. */
+export function onGrid(
+  read: (at: number) => number | null,
+  from: number,
+  to: number,
+): (number | null)[] {
+  const values: (number | null)[] = [];
+  for (let at = from; at <= to; at += gridMs) values.push(read(at));
+  return values;
+}
+
+/** Those that there are. */
+export const known = (values: readonly (number | null)[]) =>
+  values.filter((value) => value !== null);
+
+/** Of two series on the same grid, where both are known. */
+export function differences(
+  a: readonly (number | null)[],
+  b: readonly (number | null)[],
+): number[] {
+  return a.flatMap((value, i) => {
+    const other = b[i];
+    return value === null || other === null || other === undefined ? [] : [value - other];
+  });
+}
+
+/** Fewer values than this over the whole look-back say nothing: half of the grid. */
+const fewest = (airLimits.lookBackHours * hourMs) / gridMs / 2;
+
+/** Share of values that are so; null where there are too few of them. */
+export const share = (values: readonly number[], is: (value: number) => boolean) =>
+  values.length < fewest ? null : values.filter(is).length / values.length;
+
+/** Mean of values; null where there are too few of them. */
+export const mean = (values: readonly number[]) =>
+  values.length < fewest ? null : values.reduce((sum, value) => sum + value, 0) / values.length;
