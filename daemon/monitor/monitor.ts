@@ -1,13 +1,9 @@
 import type { PlaceAir } from '../contract/place.ts';
 import type { ReadingFact } from '../rules/facts.ts';
 import { usualFloorShelfColderK } from '../rules/floor-shelf.ts';
-import type { VerdictLimits } from '../rules/gate-verdict.ts';
-import { type NoticeLimits, usualNoticeLimits, usualRagRepeatHours } from '../rules/notice.ts';
-import { airSources, placesFed, stayAt } from '../rules/place.ts';
-import type { HeardReading } from '../rules/place-series.ts';
-import { type TradeRules, usualTrade } from '../rules/usual-trade.ts';
-import { rateAt } from '../science/cure.ts';
-import type { TouchPrior } from '../science/touch.ts';
+import { usualNoticeLimits, usualRagRepeatHours } from '../rules/notice.ts';
+import { usualTrade } from '../rules/usual-trade.ts';
+import { rateAt } from '../science/cure-rate.ts';
 import { airWatch } from './air-watch.ts';
 import { siteAnswers } from './answers.ts';
 import { batchAssessor } from './assess-batch.ts';
@@ -16,65 +12,25 @@ import { coatCures } from './coat-cure.ts';
 import { coatKnowledge } from './coat-knowledge.ts';
 import { cureLedger } from './cure-ledger.ts';
 import { siteCurves } from './curves.ts';
-import { type FaultKeeper, faultWatch } from './fault-watch.ts';
-import type { ModelPair } from './hour-book.ts';
+import { faultWatch } from './fault-watch.ts';
 import { airAhead } from './hours-ahead.ts';
 import { lockUpList } from './lock-up-list.ts';
+import type { MonitorParts } from './monitor-parts.ts';
 import { morningView } from './morning.ts';
 import { morningRound } from './morning-round.ts';
 import { placesOverview } from './overview.ts';
-import { type Followed, followed, placeAir } from './place-air.ts';
+import { placeAir } from './place-air.ts';
 import { placeAirReply, placeNow } from './place-now.ts';
 import { placeOutlooks } from './place-outlook.ts';
-import type { AheadSettings } from './plan-ahead.ts';
-import type {
-  Corrected,
-  Correction,
-  FactSource,
-  FlagBits,
-  HourKeeper,
-  HourSource,
-  OutlineSource,
-  ReadingSource,
-} from './ports.ts';
+import type { Corrected } from './ports.ts';
 import { roomVapour } from './room-vapour.ts';
 import { sensorDoubts } from './sensor-trust.ts';
-import { readSiteFacts, type SiteFacts } from './site-facts.ts';
+import { hangsTheSame, readSiteFacts } from './site-facts.ts';
 import { tradeView } from './trade-view.ts';
 import { nightWatch } from './watch-nights.ts';
-import { type NoticeKeeper, noticeWatch } from './watch-notices.ts';
+import { noticeWatch } from './watch-notices.ts';
+import { whoHears } from './who-hears.ts';
 import { woodProbes } from './wood-probes.ts';
-
-export interface MonitorParts {
-  source: ReadingSource & OutlineSource & FactSource & HourSource;
-  keeper: HourKeeper & NoticeKeeper & FaultKeeper;
-  correction: Correction;
-  flags: FlagBits;
-  models: ModelPair;
-  prior: TouchPrior;
-  limits: VerdictLimits;
-  /** Exposure limit for turpentine by the local rules, ppm; null for the lowest published one. */
-  localLimitPpm(): number | null;
-  /** How much colder the bottom shelf is taken to be beside a lone sensor, K; the usual when left out. */
-  floorShelfColderK?: number;
-  /** IANA name of the site’s time zone; UTC when left out. */
-  timeZone?: string;
-  /** What the operator set of notices; the usual limits when left out. */
-  noticeLimits?: NoticeLimits & { ragRepeatHours: number };
-  maxGapMs: number;
-  /** How long a verdict on the air stands before it is made again; ten minutes when left out. */
-  airFreshMs?: number;
-  /** How work goes, and what is known of the season. */
-  ahead: Omit<AheadSettings, 'timeZone'> & { monthlyMeanC: readonly number[] | null };
-  /** What the settings say of the trade; the usual where left out. */
-  trade?: TradeRules;
-  newId: () => string;
-  failed: (cause: unknown) => void;
-  /** Lets others have their turn while much is read. */
-  breathe?: () => Promise<void>;
-  /** Told how many hours of a place were reckoned anew from readings. */
-  reckoned?: (hours: number) => void;
-}
 
 /** What the commit of a group tells the monitor. */
 export interface CommittedReadings {
@@ -82,8 +38,6 @@ export interface CommittedReadings {
   newSensors: readonly string[];
   dirtied: boolean;
 }
-
-const isFollowed = (quantity: string): quantity is Followed => quantity in followed;
 
 /**
  * From readings to verdicts: keeps the cure of every coat up to date with each commit, and answers
@@ -182,44 +136,11 @@ export function createMonitor(parts: MonitorParts) {
     ...(parts.breathe ? { breathe: parts.breathe } : {}),
   });
 
-  const fed = new Map<string, { placeId: string; level: number }[]>();
+  const hearing = whoHears({ facts, corrected, flags });
 
   function readFacts(): void {
     site = readSiteFacts(source);
     calibrated = correction(site.calibrations);
-  }
-
-  /** Who hears a reading, and from how far. */
-  function heardAt(reading: ReadingFact, to: Map<string, HeardReading[]>): void {
-    if ((reading.flags & flags.timeUnknown) !== 0 || !isFollowed(reading.quantity)) return;
-    const stay = stayAt(site.counted(reading.quantity).get(reading.sensorKey) ?? [], reading.at);
-    if (!stay) return;
-    for (const { placeId, level } of fedBy(stay.placeId)) {
-      const key = `${placeId} ${reading.quantity}`;
-      const heard: HeardReading = {
-        sensorKey: reading.sensorKey,
-        at: reading.at,
-        value: corrected(reading),
-        level,
-        untilAt: stay.untilAt,
-      };
-      const group = to.get(key);
-      if (group) group.push(heard);
-      else to.set(key, [heard]);
-    }
-  }
-
-  /** The places that hear a sensor at a place, with how far away it is for each. */
-  function fedBy(sourceId: string): { placeId: string; level: number }[] {
-    let known = fed.get(sourceId);
-    if (!known) {
-      known = placesFed(site.places, sourceId).map((placeId) => ({
-        placeId,
-        level: airSources(site.places, placeId).indexOf(sourceId),
-      }));
-      fed.set(sourceId, known);
-    }
-    return known;
   }
 
   /** Called after people recorded or corrected something. */
@@ -234,7 +155,7 @@ export function createMonitor(parts: MonitorParts) {
       return;
     }
     faults.factsChanged(before);
-    fed.clear();
+    hearing.forget();
     air.forget();
     outlooks.forget();
     answers.forget();
@@ -252,10 +173,7 @@ export function createMonitor(parts: MonitorParts) {
       arrivedAt: number | null = null,
     ): void {
       if (newSensors.length > 0) readFacts();
-      const heard = new Map<string, HeardReading[]>();
-      for (const reading of fresh) heardAt(reading, heard);
-      for (const [key, readings] of heard) {
-        const [placeId, quantity] = key.split(' ') as [string, Followed];
+      for (const { placeId, quantity, readings } of hearing.of(fresh)) {
         for (const step of air.feed(placeId, quantity, readings)) ledger.extend(step);
       }
       if (dirtied) {
@@ -275,7 +193,7 @@ export function createMonitor(parts: MonitorParts) {
     /** Forgets all that was made of readings; it is made anew from the store when asked for. */
     startOver(): void {
       readFacts();
-      fed.clear();
+      hearing.forget();
       air.forget();
       airing.forget();
       outlooks.forget();
@@ -312,13 +230,3 @@ export function createMonitor(parts: MonitorParts) {
   };
 }
 export type Monitor = ReturnType<typeof createMonitor>;
-
-/**
- * Whether every sensor hangs where it hung, in places that lie within each other as they did, and is
- * believed as it was.
- */
-function hangsTheSame(a: SiteFacts, b: SiteFacts): boolean {
-  const hung = ({ places, stays, calibrations, faults }: SiteFacts) =>
-    JSON.stringify([[...places], [...stays], calibrations, faults]);
-  return hung(a) === hung(b);
-}

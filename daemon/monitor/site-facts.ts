@@ -166,6 +166,16 @@ export const recordedCoats = ({ batches, coats }: SiteFacts): CoatFact[] =>
     (coats.get(id) ?? []).filter((coat) => coat.originId === undefined),
   );
 
+/**
+ * Whether every sensor hangs where it hung, in places that lie within each other as they did, and is
+ * believed as it was.
+ */
+export function hangsTheSame(a: SiteFacts, b: SiteFacts): boolean {
+  const hung = ({ places, stays, calibrations, faults }: SiteFacts) =>
+    JSON.stringify([[...places], [...stays], calibrations, faults]);
+  return hung(a) === hung(b);
+}
+
 function grouped<T, K>(items: readonly T[], key: (item: T) => K): Map<K, T[]> {
   const groups = new Map<K, T[]>();
   for (const item of items) {
