@@ -1,4 +1,5 @@
-import { letters, type Plank } from './letters.ts';
+import { letters } from './letters.ts';
+import type { Plank } from './plain-letters.ts';
 
 /** Height of every letter in its own units. */
 export const LETTER_HEIGHT = 100;
