@@ -68,5 +68,6 @@ export function mqttSightings(now: () => number) {
     },
   };
 }
+export type MqttSightings = ReturnType<typeof mqttSightings>;
 
 const short = (text: string): string => text.slice(0, 200);
