@@ -8,7 +8,7 @@ import {
 } from '../contract/gate.ts';
 import { toMoment } from '../contract/moment.ts';
 import type { AirVerdict } from '../rules/air-verdict.ts';
-import { curedUntil, cureStays, placeOfBatch } from '../rules/batch.ts';
+import { curedUntil, placeOfBatch } from '../rules/batch.ts';
 import { batchOfHistory } from '../rules/batch-lineage.ts';
 import { brushHolds } from '../rules/brush-air.ts';
 import { hourMs } from '../rules/cure-span.ts';
@@ -20,44 +20,34 @@ import {
   gateWord,
   type VerdictLimits,
 } from '../rules/gate-verdict.ts';
-import { localTime } from '../rules/local-time.ts';
-import { airSources } from '../rules/place.ts';
-import { isColdSeason, recoatWindow } from '../rules/recoat-window.ts';
 import { wetHolds } from '../rules/remark-cure.ts';
-import { type SolventQuestion, solventCautions } from '../rules/solvent-air.ts';
 import { stageOf } from '../rules/stage.ts';
 import { ownTests } from '../rules/touch-knowledge.ts';
-import { wallReasons } from '../rules/wall-sun.ts';
-import type { AirChange } from '../science/airflow.ts';
 import { sentence } from '../wording/english.ts';
 import type { CoatCure, CoatCures } from './coat-cure.ts';
 import type { CoatKnowledge } from './coat-knowledge.ts';
+import { type MindedParts, mindedOfCoats } from './coat-minded.ts';
 import type { ModelPair } from './hour-book.ts';
 import type { PlaceNow } from './place-now.ts';
 import type { SensorDoubts } from './sensor-trust.ts';
-import { batchOfCoat, plannedCoatOf, type SiteFacts } from './site-facts.ts';
-import type { TradeView } from './trade-view.ts';
+import { batchOfCoat, plannedCoatOf } from './site-facts.ts';
+import { isSlower, speakingFor } from './slower-boards.ts';
 
-export interface CoatParts {
-  facts: () => SiteFacts;
+export interface CoatParts extends MindedParts {
   cures: CoatCures;
   knowledge: CoatKnowledge;
   placeNow: PlaceNow;
   models: ModelPair;
   limits: VerdictLimits;
-  trade: TradeView;
   doubts: SensorDoubts;
   airflowAt: (placeId: string, now: number) => AirVerdict;
-  airChangeAt: (placeId: string, now: number) => AirChange | null;
-  /** Exposure limit of the local rules, ppm; null for the lowest published one. */
-  localLimitPpm(): number | null;
 }
 
 /** Coats as the outside sees them: what was recorded, and what is made of it now. */
 export function coatAssessor(parts: CoatParts) {
   const { facts, cures, knowledge, placeNow, models, limits, trade } = parts;
   const { rate } = models.ruling.model;
-  const { timeZone } = trade.rules;
+  const minded = mindedOfCoats(parts);
 
   /** A coat on the boards of one history. */
   function onBoards(fact: CoatFact, now: number): Coat {
@@ -104,7 +94,7 @@ export function coatAssessor(parts: CoatParts) {
       coveredHours: progress.coveredHours,
       gapHours: progress.gapHours,
       requiredDegreeHours: verdicts.recoat.requiredDegreeHours.likely,
-      cautions: isLast ? cautionsAbout(fact, placeId, now) : [],
+      cautions: isLast ? minded.cautionsAbout(fact, placeId, now) : [],
       stage: stageOf(requirement, progress.degreeHours, film, limits.readyAt, limits.boardSpread),
       gates: verdicts,
     };
@@ -169,7 +159,9 @@ export function coatAssessor(parts: CoatParts) {
           ...(placeId === null
             ? []
             : parts.doubts.reasons(placeId, placeNow(placeId, now).tempC, now)),
-          ...(brush ? [...outdoorReasons(placeId, now), ...standingReasons(fact, now)] : []),
+          ...(brush
+            ? [...minded.outdoorReasons(placeId, now), ...minded.standingReasons(fact, now)]
+            : []),
         ],
       };
     };
@@ -189,54 +181,6 @@ export function coatAssessor(parts: CoatParts) {
       Gate,
       VerdictWord
     >;
-  }
-
-  /** What to mind at a wall when the next coat goes on. */
-  function outdoorReasons(placeId: string, now: number): Reason[] {
-    const place = facts().places.get(placeId);
-    if (place?.kind !== 'wall') return [];
-    return wallReasons(place, localTime(now, timeZone).minute / 60, trade.rules.hemisphere);
-  }
-
-  /** What to do first on a coat that has stood in the weather. */
-  function standingReasons(fact: CoatFact, now: number): Reason[] {
-    const { coats, moves, places } = facts();
-    const stays = cureStays(
-      fact,
-      coats.get(fact.batchId) ?? [],
-      moves.get(fact.batchId) ?? [],
-      null,
-    ).flatMap(({ placeId, fromAt, toAt }) => {
-      const kind = places.get(placeId)?.kind;
-      return kind ? [{ kind, fromAt, toAt: toAt ?? now }] : [];
-    });
-    return recoatWindow(stays, (at) => isColdSeason(at, timeZone, trade.rules.hemisphere));
-  }
-
-  function cautionsAbout(fact: CoatFact, placeId: string | null, now: number): Reason[] {
-    const question = placeId === null ? null : solventQuestion(fact, placeId, now)?.question;
-    return question ? solventCautions(question) : [];
-  }
-
-  /** What a coat’s solvent is about, and the room it leaves into; null where that is not known. */
-  function solventQuestion(fact: CoatFact, placeId: string, now: number) {
-    const { places } = facts();
-    const planned = plannedCoatOf(facts(), fact);
-    const areaM2 = trade.areaOf(fact);
-    if (areaM2 === null || !planned) return null;
-    const room = airSources(places, placeId)
-      .map((id) => places.get(id))
-      .find((place) => place?.kind === 'room');
-    const airChange = room ? parts.airChangeAt(room.id, now) : null;
-    const question: SolventQuestion = {
-      mixture: fact.mixture,
-      mixedL: fact.usedL ?? areaM2 / planned.spreadingM2PerL,
-      hoursSince: (now - fact.finishedAt) / hourMs,
-      volumeM3: room?.volumeM3 ?? null,
-      airChangesPerHour: airChange?.identifiable ? (airChange.low ?? null) : null,
-      localLimitPpm: parts.localLimitPpm(),
-    };
-    return { room: room ?? null, question };
   }
 
   function assessed(fact: CoatFact, now: number): Coat {
@@ -260,26 +204,5 @@ export function coatAssessor(parts: CoatParts) {
     return { batchId, name: facts().batches.get(batchId)?.name ?? '' };
   }
 
-  return { coat: assessed, words, solventQuestion };
-}
-
-function isSlower(one: Coat, other: Coat): boolean {
-  const [a, b] = [one.gates.recoat.probability, other.gates.recoat.probability];
-  return a < b || (a === b && one.degreeHours < other.degreeHours);
-}
-
-/** A coat of boards that were put together: what was recorded of it, and the verdict of the slower. */
-function speakingFor(own: Coat, slower: Coat, speaksFor: NonNullable<Coat['speaksFor']>): Coat {
-  const reason = sentence('slower-boards', { batchName: speaksFor.name });
-  const { id, usedL, colour, tin, tinId, planId, areaM2, spreadingM2PerL, inherited } = own;
-  return {
-    ...slower,
-    ...{ id, usedL, colour, tin, tinId, planId, areaM2, spreadingM2PerL, inherited, speaksFor },
-    gates: Object.fromEntries(
-      gates.map((gate) => {
-        const verdict = slower.gates[gate];
-        return [gate, { ...verdict, reasons: [...verdict.reasons, reason] }];
-      }),
-    ) as Coat['gates'],
-  };
+  return { coat: assessed, words, solventQuestion: minded.solventQuestion };
 }
