@@ -1,24 +1,28 @@
 import type { PlaceKind } from '../../contract/place.ts';
 import type { Quantity } from '../../contract/quantity.ts';
 import type { FaultKind } from '../../contract/sensor-fault.ts';
-import { binMean, binMs, binOf, middle } from './bins.ts';
+import { binMean, middle } from './bins.ts';
 import { beganWithJump, keepDistance, lookForDrift } from './drift.ts';
-import {
-  end,
-  type Finding,
-  type NamedFinding,
-  nothingFound,
-  raise,
-  type Standing,
-} from './finding.ts';
-import { type Battery, lookAtBattery, newBattery } from './low-battery.ts';
+import { end, type NamedFinding, raise, type Standing } from './finding.ts';
+import { lookAtBattery } from './low-battery.ts';
+import { leastChanges, moved } from './other-sensors.ts';
 import { impossible } from './out-of-physics.ts';
 import { lookIfPinned } from './pinned-humidity.ts';
-import { findingsIn, isTrusted, newSeries, type SensorSeries, takeAlone } from './sensor-series.ts';
-import { heardFrom, lookForSilence, newSilence, type Silence } from './silent.ts';
+import { isTrusted, type SensorSeries, takeAlone } from './sensor-series.ts';
+import { heardFrom, lookForSilence } from './silent.ts';
 import { lookIfStuck } from './stuck.ts';
 import { swapWatch } from './swap-watch.ts';
-import { lookAtTime, newOwnTime, type OwnTime } from './time-wrong.ts';
+import { lookAtTime } from './time-wrong.ts';
+import {
+  compareAnew,
+  findingOn,
+  findingsOn,
+  isStirred,
+  newWatched,
+  seriesOf,
+  settle,
+  type Watched,
+} from './watched-sensor.ts';
 
 /** A reading as a fault finder hears it. */
 export interface WatchedReading {
@@ -49,19 +53,8 @@ export interface ResumedFault extends Omit<Standing, 'told'> {
   kind: FaultKind;
 }
 
-interface Watched {
-  series: Map<Quantity, SensorSeries>;
-  silence: Silence;
-  ownTime: OwnTime;
-  timeWrong: Finding;
-  battery: Battery;
-  lowBattery: Finding;
-}
-
 /** Closer readings of one series tell nothing more of its sensor, and a flood is to cost little. */
 const leastApartMs = 5000;
-/** How far back the others are looked at while one repeats itself, bins. */
-const mostBinsBack = 72;
 /** Two quantities of one chip: when both rest, the chip does. */
 const companions: Partial<Record<Quantity, Quantity>> = {
   'air-temperature': 'relative-humidity',
@@ -80,28 +73,9 @@ export function faultFinder(surroundings: (sensorKey: number) => Surroundings) {
   const swaps = swapWatch();
 
   function watchedOf(sensorKey: number): Watched {
-    let one = watched.get(sensorKey);
-    if (!one) {
-      one = {
-        series: new Map(),
-        silence: newSilence(),
-        ownTime: newOwnTime(),
-        timeWrong: nothingFound(),
-        battery: newBattery(),
-        lowBattery: nothingFound(),
-      };
-      watched.set(sensorKey, one);
-    }
+    const one = watched.get(sensorKey) ?? newWatched();
+    watched.set(sensorKey, one);
     return one;
-  }
-
-  function seriesOf(one: Watched, quantity: Quantity): SensorSeries {
-    let series = one.series.get(quantity);
-    if (!series) {
-      series = newSeries(quantity);
-      one.series.set(quantity, series);
-    }
-    return series;
   }
 
   /** Series of the same quantity about a sensor that can be believed. */
@@ -183,11 +157,7 @@ export function faultFinder(surroundings: (sensorKey: number) => Surroundings) {
   function noteStirred(sensorKey: number): void {
     const one = watched.get(sensorKey);
     if (!one) return;
-    let isStirred = settle(one.silence) || settle(one.timeWrong) || settle(one.lowBattery);
-    for (const series of one.series.values()) {
-      for (const finding of findingsIn(series)) isStirred = settle(finding) || isStirred;
-    }
-    if (isStirred) stirred.add(sensorKey);
+    if (isStirred(one)) stirred.add(sensorKey);
     for (const key of swaps.stirred()) stirred.add(key);
   }
 
@@ -219,37 +189,7 @@ export function faultFinder(surroundings: (sensorKey: number) => Surroundings) {
     findingsOf(sensorKey: number): NamedFinding[] {
       const one = watched.get(sensorKey);
       if (!one) return [];
-      const about = (
-        kind: NamedFinding['kind'],
-        quantity: Quantity | null,
-        finding: Finding,
-      ): NamedFinding => ({ sensorKey, quantity, kind, ...finding });
-      const ofSeries = [...one.series.values()].flatMap((series) => {
-        const { quantity } = series;
-        // What left the others with a jump is called so; both end alike.
-        const { jumps, drift, leftByJump } = series;
-        const overAt = latest(jumps.overAt, drift.overAt);
-        const jumped = {
-          ...jumps,
-          overAt,
-          standing: jumps.standing ?? (leftByJump ? drift.standing : null),
-        };
-        const drifted = leftByJump ? { ...drift, standing: null } : drift;
-        return [
-          about('out-of-physics', quantity, series.outOfPhysics),
-          about('stuck', quantity, series.stuck),
-          about('pinned-humidity', quantity, series.pinnedHumidity),
-          about('jumps', quantity, jumped),
-          about('drift', quantity, drifted),
-        ];
-      });
-      return [
-        ...ofSeries,
-        about('silent', null, one.silence),
-        about('time-wrong', null, one.timeWrong),
-        about('low-battery', 'battery', one.lowBattery),
-        about('swapped-places', null, swaps.findingOf(sensorKey)),
-      ];
+      return findingsOn(sensorKey, one, swaps.findingOf(sensorKey));
     },
 
     /** Sensors of whom something else is to be said since this was asked last. */
@@ -262,18 +202,8 @@ export function faultFinder(surroundings: (sensorKey: number) => Surroundings) {
     /** Takes up a fault that was found before a restart, where what was read since does not show it. */
     resume({ sensorKey, quantity, kind, fromAt, says, told }: ResumedFault): void {
       const one = watchedOf(sensorKey);
-      const series = quantity === null ? null : seriesOf(one, quantity);
-      const finding = {
-        silent: one.silence,
-        'time-wrong': one.timeWrong,
-        'low-battery': one.lowBattery,
-        'swapped-places': swaps.findingOf(sensorKey),
-        stuck: series?.stuck,
-        jumps: series?.jumps,
-        drift: series?.drift,
-        'out-of-physics': series?.outOfPhysics,
-        'pinned-humidity': series?.pinnedHumidity,
-      }[kind];
+      const finding =
+        kind === 'swapped-places' ? swaps.findingOf(sensorKey) : findingOn(one, kind, quantity);
       if (finding && finding.overAt === null) {
         raise(finding, fromAt, told ? { ...told, text: says } : { code: kind, text: says });
       }
@@ -285,49 +215,8 @@ export function faultFinder(surroundings: (sensorKey: number) => Surroundings) {
       const one = watched.get(sensorKey);
       if (!one) return;
       stirred.add(sensorKey);
-      for (const series of one.series.values()) {
-        const { bins, pinned, distance } = newSeries(series.quantity);
-        Object.assign(series, { bins, pinned, distance, leftByJump: false });
-        end(series.drift, series.lastAt);
-        end(series.pinnedHumidity, series.lastAt);
-      }
+      compareAnew(one);
     },
   };
 }
 export type FaultFinder = ReturnType<typeof faultFinder>;
-
-const latest = (a: number | null, b: number | null) =>
-  a === null || b === null ? (a ?? b) : Math.max(a, b);
-
-/** Whether a finding changed since this was asked last. */
-function settle(finding: Finding): boolean {
-  const was = finding.stirred;
-  finding.stirred = false;
-  return was;
-}
-
-/** How often the calmest of others changed since a moment; 0 without others. */
-function leastChanges(others: readonly SensorSeries[], sinceAt: number): number {
-  let least = others.length === 0 ? 0 : Number.POSITIVE_INFINITY;
-  for (const { run } of others) {
-    least = Math.min(least, run.changedAt.filter((at) => at > sinceAt).length);
-  }
-  return least;
-}
-
-/** How far the middle of others moved between two moments; null where it is not known. */
-function moved(others: readonly SensorSeries[], sinceAt: number, toAt: number): number | null {
-  let low = Number.POSITIVE_INFINITY;
-  let high = Number.NEGATIVE_INFINITY;
-  const binsBetween = 1 + Math.floor((toAt - sinceAt) / binMs);
-  for (let i = 0; i < Math.min(binsBetween, mostBinsBack); i++) {
-    const bin = binOf(toAt) - 1 - i;
-    const means = others
-      .map((other) => binMean(other.bins, bin))
-      .filter((mean) => !Number.isNaN(mean));
-    if (means.length === 0) continue;
-    low = Math.min(low, middle(means));
-    high = Math.max(high, middle(means));
-  }
-  return high < low ? null : high - low;
-}
