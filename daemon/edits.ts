@@ -1,4 +1,4 @@
-import type { Edits } from './http/ports.ts';
+import type { Edits } from './http/edits.ts';
 import type { Monitor } from './monitor/monitor.ts';
 import type { StoreThread } from './store/thread.ts';
 

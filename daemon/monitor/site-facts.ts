@@ -9,63 +9,29 @@ import {
 import { countedStays } from '../rules/counted-stays.ts';
 import type {
   BatchFact,
-  CalibrationFact,
   CoatFact,
-  FaultFact,
-  HandReadingFact,
   MoveFact,
-  PlaceFact,
-  PlanFact,
   RemarkFact,
-  SensorFact,
   SensorStay,
   TouchTestFact,
 } from '../rules/facts.ts';
-import type {
-  CoatingFact,
-  CoatingStepFact,
-  MergeFact,
-  MountingTickFact,
-  SplitFact,
-  TinFact,
-} from '../rules/trade-facts.ts';
+import type { KnownFacts } from '../rules/known-facts.ts';
+import type { CoatingStepFact, MountingTickFact } from '../rules/trade-facts.ts';
 import type { FactSource } from './ports.ts';
 
 /**
- * All that people recorded about the site, in memory: small, and read anew after each edit.
- *
- * Moves, coats and remarks are those of a batch’s boards: what a split batch shares with the one it
- * came from is found under both. Boards that were put to another batch keep a history of their own
- * there (see `companions`), found under its name like a batch’s.
+ * All that people recorded about the site, in memory: small, and read anew after each edit. Boards
+ * that were put to another batch keep a history of their own there (see `companions`), found under
+ * its name like a batch’s. For `tests` see {@link testsOfCoat}.
  */
-export interface SiteFacts {
-  places: Map<string, PlaceFact>;
-  sensors: Map<number, SensorFact>;
-  stays: Map<number, SensorStay[]>;
-  /** The same without the stretches in which a fault keeps the quantity from counting. */
+export interface SiteFacts extends KnownFacts {
+  /** The stays without the stretches in which a fault keeps the quantity from counting. */
   counted: (quantity: Quantity) => ReadonlyMap<number, readonly SensorStay[]>;
-  calibrations: CalibrationFact[];
-  faults: FaultFact[];
-  plans: Map<string, PlanFact>;
-  /** With as many boards as there are now, after what was split off and put to them. */
-  batches: Map<string, BatchFact>;
-  /** As they were begun. */
-  begun: BatchFact[];
-  moves: Map<string, MoveFact[]>;
-  coats: Map<string, CoatFact[]>;
-  /** Tests by history and coat; see {@link testsOfCoat}. */
-  tests: Map<string, TouchTestFact[]>;
-  remarks: Map<string, RemarkFact[]>;
-  handReadings: HandReadingFact[];
   /** Histories of the boards that were put to a batch, by the batch. */
   companions: ReadonlyMap<string, readonly string[]>;
-  splits: SplitFact[];
-  merges: MergeFact[];
-  tins: Map<string, TinFact>;
-  coatings: Map<string, CoatingFact[]>;
-  coatingSteps: Map<string, CoatingStepFact[]>;
+  coatingSteps: ReadonlyMap<string, readonly CoatingStepFact[]>;
   /** Lines ticked, by move. */
-  mountingTicks: Map<string, MountingTickFact[]>;
+  mountingTicks: ReadonlyMap<string, readonly MountingTickFact[]>;
 }
 
 export function readSiteFacts(source: FactSource): SiteFacts {
@@ -133,8 +99,10 @@ function withBoardsNow(batch: BatchFact, recorded: RecordedFacts): BatchFact {
 const testKey = (historyId: string, coatId: string) => `${historyId} ${coatId}`;
 
 /** The touch tests that speak of a coat on the boards of its history. */
-export const testsOfCoat = (facts: Pick<SiteFacts, 'tests'>, coat: CoatFact): TouchTestFact[] =>
-  facts.tests.get(testKey(coat.batchId, coat.id)) ?? [];
+export const testsOfCoat = (
+  facts: Pick<SiteFacts, 'tests'>,
+  coat: CoatFact,
+): readonly TouchTestFact[] => facts.tests.get(testKey(coat.batchId, coat.id)) ?? [];
 
 /** The batch that the boards of a coat lie in. */
 export const batchOfCoat = (

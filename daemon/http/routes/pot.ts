@@ -4,15 +4,17 @@ import { BoardcureError } from '../../contract/problem.ts';
 import type { Tin } from '../../contract/tin.ts';
 import { coatedArea } from '../../rules/coated-area.ts';
 import { keepingWords } from '../../rules/keeping-paint.ts';
+import type { KnownFacts } from '../../rules/known-facts.ts';
 import { amountsOf, enoughInTins, mixingSteps, potOf } from '../../rules/pot.ts';
 import { named, noSuchCoat } from '../../rules/record-check.ts';
 import { shoppingList, usualKeptPrimerL, usualLossPercent } from '../../rules/shopping.ts';
 import { leftInTins } from '../../rules/tin-stock.ts';
 import { mixture, stickMarks } from '../../science/paint.ts';
 import { boardsPerLitre, leftOverL } from '../../science/paint-quantity.ts';
-import type { HttpParts, SiteFactsView, TradeView } from '../ports.ts';
+import type { HttpParts } from '../ports.ts';
 import { possible } from '../possible.ts';
 import { register } from '../register-route.ts';
+import type { TradeView } from '../site-view.ts';
 
 const undiluted = { paint: 1, rawLinseedOil: 0, turpentine: 0 };
 
@@ -41,7 +43,7 @@ export function potRoutes(app: FastifyInstance, { view, now }: HttpParts): void 
 }
 
 /** What is to be coated: as asked, or as the plan of a batch has it. */
-function toCoat(query: MixtureQuery, facts: SiteFactsView) {
+function toCoat(query: MixtureQuery, facts: KnownFacts) {
   const { paint = 0, rawLinseedOil = 0, turpentine = 0, batchId } = query;
   const asked =
     paint + rawLinseedOil + turpentine > 0 ? { paint, rawLinseedOil, turpentine } : null;
@@ -67,7 +69,7 @@ function toCoat(query: MixtureQuery, facts: SiteFactsView) {
 
 function mixtureReply(
   query: MixtureQuery,
-  facts: SiteFactsView,
+  facts: KnownFacts,
   trade: TradeView,
   tins: readonly Tin[],
 ): MixtureReply {
@@ -123,7 +125,7 @@ type OfBatch = NonNullable<ReturnType<typeof toCoat>['ofBatch']>;
 function perLitre(
   { batch, planned, index }: OfBatch,
   spreadingM2PerL: number,
-  { batches }: SiteFactsView,
+  { batches }: KnownFacts,
   trade: TradeView,
 ) {
   const board = { ...batch.boards, faces: planned.faces };
