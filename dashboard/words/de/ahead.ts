@@ -1,22 +1,13 @@
-import type { Spread } from '../../ahead/spread.ts';
 import type { ahead as English } from '../en/ahead.ts';
 import { plural } from '../plural.ts';
+import { spreadIn } from '../spread.ts';
 
-const notWithinAYear = 'nicht binnen eines Jahres';
-
-function on(spread: Spread): string {
-  const day = (date: string | null) => date ?? notWithinAYear;
-  switch (spread.kind) {
-    case 'never':
-      return notWithinAYear;
-    case 'perhaps':
-      return `vielleicht ${spread.early}, ebenso leicht erst nach mehr als einem Jahr`;
-    case 'one-day':
-      return `am ${spread.likely}`;
-    case 'about':
-      return `etwa ${spread.likely} (früh ${day(spread.early)}, spät ${day(spread.late)})`;
-  }
-}
+const on = spreadIn({
+  notWithinAYear: 'nicht binnen eines Jahres',
+  perhaps: (early) => `vielleicht ${early}, ebenso leicht erst nach mehr als einem Jahr`,
+  oneDay: (day) => `am ${day}`,
+  about: (likely, early, late) => `etwa ${likely} (früh ${early}, spät ${late})`,
+});
 
 const compared = (ways: number) =>
   plural('de', ways, {

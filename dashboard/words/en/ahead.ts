@@ -1,23 +1,14 @@
 import type { Spread } from '../../ahead/spread.ts';
 import type { Node } from '../node.ts';
 import { plural } from '../plural.ts';
+import { spreadIn } from '../spread.ts';
 
-const notWithinAYear = 'not within a year';
-
-/** After “done”: “about Thu 14 May (early Tue 12 May, late Sat 16 May)”. */
-function on(spread: Spread): string {
-  const day = (date: string | null) => date ?? notWithinAYear;
-  switch (spread.kind) {
-    case 'never':
-      return notWithinAYear;
-    case 'perhaps':
-      return `perhaps ${spread.early}, as likely as not later than a year`;
-    case 'one-day':
-      return `on ${spread.likely}`;
-    case 'about':
-      return `about ${spread.likely} (early ${day(spread.early)}, late ${day(spread.late)})`;
-  }
-}
+const on = spreadIn({
+  notWithinAYear: 'not within a year',
+  perhaps: (early) => `perhaps ${early}, as likely as not later than a year`,
+  oneDay: (day) => `on ${day}`,
+  about: (likely, early, late) => `about ${likely} (early ${early}, late ${late})`,
+});
 
 /** What is to be done when, how sure that is, and by when a coat must be begun before winter. */
 export const ahead = {

@@ -1,23 +1,13 @@
-import type { Spread } from '../../ahead/spread.ts';
 import type { ahead as English } from '../en/ahead.ts';
 import { plural } from '../plural.ts';
+import { spreadIn } from '../spread.ts';
 
-const notWithinAYear = 'ei vuoden kuluessa';
-
-/** After “valmiina:”. */
-function on(spread: Spread): string {
-  const day = (date: string | null) => date ?? notWithinAYear;
-  switch (spread.kind) {
-    case 'never':
-      return notWithinAYear;
-    case 'perhaps':
-      return `ehkä ${spread.early}, yhtä hyvin vasta yli vuoden kuluttua`;
-    case 'one-day':
-      return spread.likely;
-    case 'about':
-      return `noin ${spread.likely} (varhain: ${day(spread.early)}, myöhään: ${day(spread.late)})`;
-  }
-}
+const on = spreadIn({
+  notWithinAYear: 'ei vuoden kuluessa',
+  perhaps: (early) => `ehkä ${early}, yhtä hyvin vasta yli vuoden kuluttua`,
+  oneDay: (day) => day,
+  about: (likely, early, late) => `noin ${likely} (varhain: ${early}, myöhään: ${late})`,
+});
 
 function compared(ways: number): string {
   return plural('fi', ways, {

@@ -1,22 +1,13 @@
-import type { Spread } from '../../ahead/spread.ts';
 import type { ahead as English } from '../en/ahead.ts';
 import { plural } from '../plural.ts';
+import { spreadIn } from '../spread.ts';
 
-const notWithinAYear = 'ikke innen et år';
-
-function on(spread: Spread): string {
-  const day = (date: string | null) => date ?? notWithinAYear;
-  switch (spread.kind) {
-    case 'never':
-      return notWithinAYear;
-    case 'perhaps':
-      return `kanskje ${spread.early}, like gjerne senere enn om et år`;
-    case 'one-day':
-      return spread.likely;
-    case 'about':
-      return `omkring ${spread.likely} (tidlig ${day(spread.early)}, sent ${day(spread.late)})`;
-  }
-}
+const on = spreadIn({
+  notWithinAYear: 'ikke innen et år',
+  perhaps: (early) => `kanskje ${early}, like gjerne senere enn om et år`,
+  oneDay: (day) => day,
+  about: (likely, early, late) => `omkring ${likely} (tidlig ${early}, sent ${late})`,
+});
 
 export const ahead: typeof English = {
   title: 'Fremover',

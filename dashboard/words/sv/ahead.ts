@@ -1,22 +1,13 @@
-import type { Spread } from '../../ahead/spread.ts';
 import type { ahead as English } from '../en/ahead.ts';
 import { plural } from '../plural.ts';
+import { spreadIn } from '../spread.ts';
 
-const notWithinAYear = 'inte inom ett år';
-
-function on(spread: Spread): string {
-  const day = (date: string | null) => date ?? notWithinAYear;
-  switch (spread.kind) {
-    case 'never':
-      return notWithinAYear;
-    case 'perhaps':
-      return `kanske ${spread.early}, lika gärna senare än om ett år`;
-    case 'one-day':
-      return spread.likely;
-    case 'about':
-      return `omkring ${spread.likely} (tidigt ${day(spread.early)}, sent ${day(spread.late)})`;
-  }
-}
+const on = spreadIn({
+  notWithinAYear: 'inte inom ett år',
+  perhaps: (early) => `kanske ${early}, lika gärna senare än om ett år`,
+  oneDay: (day) => day,
+  about: (likely, early, late) => `omkring ${likely} (tidigt ${early}, sent ${late})`,
+});
 
 export const ahead: typeof English = {
   title: 'Framåt',
