@@ -1,9 +1,9 @@
 import { useCallback } from 'preact/hooks';
-import { ProblemNote } from '../forms/problem-note.tsx';
 import { useReader } from '../reader.ts';
 import { Said } from '../said.tsx';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
+import { AwaitedSheet } from './awaited-sheet.tsx';
 import { Sheet } from './sheet.tsx';
 
 /** The lock-up list on paper, for the door: it works when the computer does not. */
@@ -13,14 +13,8 @@ export function DoorCard() {
   const { print } = words;
   const { door } = print;
   const { replied } = useReply(useCallback(() => api.call('readLockUp', { query: {} }), [api]));
-  if (replied.kind === 'loading') return <main class="page" aria-busy="true" />;
-  if (replied.kind === 'failed') {
-    return (
-      <main class="page">
-        <h1>{print.cardNotDrawn}</h1>
-        <ProblemNote problem={replied.problem} />
-      </main>
-    );
+  if (replied.kind !== 'there') {
+    return <AwaitedSheet replied={replied} notDrawn={print.cardNotDrawn} />;
   }
   return (
     <Sheet title={door.title} how={door.how[units]}>

@@ -1,10 +1,10 @@
 import { useCallback } from 'preact/hooks';
-import { ProblemNote } from '../forms/problem-note.tsx';
 import { useOwnName } from '../own-name.ts';
 import { queryOfSheet } from '../pot/pot-query.ts';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
+import { AwaitedSheet } from './awaited-sheet.tsx';
 import { BatchCode, PhoneAddress, usePhoneAddress } from './batch-link.tsx';
 import { Sheet } from './sheet.tsx';
 
@@ -26,14 +26,8 @@ export function PotLabel({ given }: { given: URLSearchParams }) {
     [api, asked],
   );
   const { replied } = useReply(ask);
-  if (replied.kind === 'loading') return <main class="page" aria-busy="true" />;
-  if (replied.kind === 'failed') {
-    return (
-      <main class="page">
-        <h1>{label.notDrawn}</h1>
-        <ProblemNote problem={replied.problem} />
-      </main>
-    );
+  if (replied.kind !== 'there') {
+    return <AwaitedSheet replied={replied} notDrawn={label.notDrawn} />;
   }
   const { amounts, coatName, totalL } = replied.reply;
   const batch = live.overview.value?.places

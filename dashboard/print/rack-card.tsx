@@ -1,10 +1,10 @@
 import { useCallback } from 'preact/hooks';
 import { mixtureLine, withinSentence } from '../format/lists.ts';
-import { ProblemNote } from '../forms/problem-note.tsx';
 import { useOwnName } from '../own-name.ts';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
+import { AwaitedSheet } from './awaited-sheet.tsx';
 import { BatchCode, PhoneAddress, usePhoneAddress } from './batch-link.tsx';
 import { Sheet } from './sheet.tsx';
 
@@ -20,14 +20,8 @@ export function RackCard({ given }: { given: URLSearchParams }) {
   const { replied } = useReply(
     useCallback(() => api.call('readBatch', { params: { id } }), [api, id]),
   );
-  if (replied.kind === 'loading') return <main class="page" aria-busy="true" />;
-  if (replied.kind === 'failed') {
-    return (
-      <main class="page">
-        <h1>{print.cardNotDrawn}</h1>
-        <ProblemNote problem={replied.problem} />
-      </main>
-    );
+  if (replied.kind !== 'there') {
+    return <AwaitedSheet replied={replied} notDrawn={print.cardNotDrawn} />;
   }
   const batch = replied.reply;
   const { count, lengthMm, widthMm, thicknessMm } = batch.boards;

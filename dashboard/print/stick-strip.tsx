@@ -1,11 +1,11 @@
 import { useCallback } from 'preact/hooks';
 import { plainList } from '../format/lists.ts';
-import { ProblemNote } from '../forms/problem-note.tsx';
 import { useOwnName } from '../own-name.ts';
 import { queryOfSheet } from '../pot/pot-query.ts';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
+import { AwaitedSheet } from './awaited-sheet.tsx';
 import { Sheet } from './sheet.tsx';
 import { checkLineMm, longestStripMm, stripMarks, wordsAtMm } from './strip-marks.ts';
 
@@ -22,14 +22,8 @@ export function StickStrip({ given }: { given: URLSearchParams }) {
     [api, asked],
   );
   const { replied } = useReply(ask);
-  if (replied.kind === 'loading') return <main class="page" aria-busy="true" />;
-  if (replied.kind === 'failed') {
-    return (
-      <main class="page">
-        <h1>{strip.notDrawn}</h1>
-        <ProblemNote problem={replied.problem} />
-      </main>
-    );
+  if (replied.kind !== 'there') {
+    return <AwaitedSheet replied={replied} notDrawn={strip.notDrawn} />;
   }
   const { pot, coatName } = replied.reply;
   if (pot === null) {
