@@ -1,5 +1,6 @@
 import type { Language } from '../contract/language.ts';
 import type { Quantity } from '../contract/quantity.ts';
+import { quantityUnits } from './quantity-units.ts';
 import type { Digits, Measures, Speaker } from './speaker.ts';
 
 interface Notation {
@@ -44,7 +45,7 @@ type Measure = (value: number, digits?: Digits) => string;
 
 function metricMeasures(inUnit: (unit: string, usual: Digits) => Measure): Measures {
   const quantity = (value: number, of: Quantity, digits: Digits = 'as-set') =>
-    inUnit(units[of], digits)(value);
+    inUnit(quantityUnits[of], digits)(value);
   return {
     temperature: inUnit('°C', 1),
     temperatureDifference: inUnit('K', 1),
@@ -69,16 +70,6 @@ function metricMeasures(inUnit: (unit: string, usual: Digits) => Measure): Measu
     quantityDifference: quantity,
   };
 }
-
-const units: Readonly<Record<Quantity, string>> = {
-  'air-temperature': '°C',
-  'surface-temperature': '°C',
-  'relative-humidity': '%',
-  'wood-moisture': '%',
-  'wood-resistance': 'Ω',
-  'carbon-dioxide': 'ppm',
-  battery: '%',
-};
 
 /** A figure with a point: what `toFixed` makes of it, and nothing grouped. */
 function plainFigure(value: number, digits: Digits): string {

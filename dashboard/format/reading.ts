@@ -1,4 +1,5 @@
 import type { Quantity } from '../../daemon/contract/quantity.ts';
+import { quantityUnits } from '../../daemon/wording/quantity-units.ts';
 import type { Figures } from './reader-figures.ts';
 import { toReaders, type UnitSystem } from './units.ts';
 
@@ -25,23 +26,13 @@ export function isTemperature(quantity: Quantity): boolean {
 
 /** The unit of a quantity, as the reader has it: “°C”. */
 export function unitOfQuantity(quantity: Quantity, { figures }: Pick<Scale, 'figures'>): string {
-  return isTemperature(quantity) ? figures.unit('tempC') : plainUnits[quantity];
+  return isTemperature(quantity) ? figures.unit('tempC') : quantityUnits[quantity];
 }
 
 /** The unit in which two readings of a quantity lie apart: “K” for temperatures. */
 export function unitOfShift(quantity: Quantity, { figures }: Pick<Scale, 'figures'>): string {
-  return isTemperature(quantity) ? figures.unit('differenceK') : plainUnits[quantity];
+  return isTemperature(quantity) ? figures.unit('differenceK') : quantityUnits[quantity];
 }
-
-const plainUnits = {
-  'air-temperature': '°C',
-  'surface-temperature': '°C',
-  'relative-humidity': '%',
-  'wood-moisture': '%',
-  'wood-resistance': 'Ω',
-  'carbon-dioxide': 'ppm',
-  battery: '%',
-} as const satisfies Record<Quantity, string>;
 
 /** A reading with its unit, for example “18.4 °C”; resistances as people say them, “55.4 MΩ”. */
 export function reading(quantity: Quantity, value: number, { figures, units }: Scale): string {
@@ -49,7 +40,7 @@ export function reading(quantity: Quantity, value: number, { figures, units }: S
     const figure = toReaders('tempC', value, units);
     return `${figures.number(figure, TEMPERATURE_DECIMALS)} ${figures.unit('tempC')}`;
   }
-  const unit = plainUnits[quantity];
+  const unit = quantityUnits[quantity];
   if (quantity !== 'wood-resistance') return `${figures.number(value)} ${unit}`;
   const [size, word] = ohmSteps.find(([from]) => value >= from) ?? [1, unit];
   return `${figures.number(Number((value / size).toPrecision(3)))} ${word}`;

@@ -1,3 +1,4 @@
+import { weather } from '../digest-weather.ts';
 import type { Inner, Phrases } from '../phrase.ts';
 import type { Speaker } from '../speaker.ts';
 import type { DigestSentences } from '../subject/digest.ts';
@@ -13,11 +14,6 @@ const rack = (
 
 const when = (at: number, today: boolean, speak: Speaker) =>
   today ? `kl. ${speak.clock(at)}` : `${speak.day(at)} kl. ${speak.clock(at)}`;
-
-const weather = (
-  { placeName, sentences }: DigestSentences['digest-brush'],
-  say: (inner: Inner) => string,
-) => `${placeName}: ${sentences.map(say).join(' ')}`;
 
 export const digest: Phrases<DigestSentences> = {
   'digest-title': ({ at, toFeel, ready, open }, speak) =>
