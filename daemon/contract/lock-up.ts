@@ -3,6 +3,7 @@ import { Reason } from './gate.ts';
 import { Id, Moment } from './moment.ts';
 import { Sentence } from './sentence.ts';
 
+/** The most dangerous first: so they are read. */
 export const LockUpLine = z.enum([
   'rags',
   'vacuum-bag',

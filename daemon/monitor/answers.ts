@@ -1,34 +1,18 @@
 import { localTime } from '../rules/local-time.ts';
 import { aheadBatches } from './ahead-batches.ts';
-import type { AirWatch } from './air-watch.ts';
-import type { BatchAssessor } from './assess-batch.ts';
 import { batchReporter } from './batch-report.ts';
-import type { CoatCures } from './coat-cure.ts';
 import { coatHistory } from './coat-history.ts';
-import type { CoatKnowledge } from './coat-knowledge.ts';
-import type { ModelPair } from './hour-book.ts';
 import type { PlaceAirReader } from './place-air.ts';
-import type { PlaceNow } from './place-now.ts';
-import type { PlaceOutlooks } from './place-outlook.ts';
 import { placeRates } from './place-rates.ts';
 import { type AheadSettings, planAhead } from './plan-ahead.ts';
 import { seasonRecord } from './season-record.ts';
-import { recordedCoats, type SiteFacts } from './site-facts.ts';
+import { recordedCoats } from './site-facts.ts';
 import type { TradeView } from './trade-view.ts';
-import { helpFinder } from './what-helps.ts';
+import { type HelpParts, helpFinder } from './what-helps.ts';
 
-interface AnswerParts {
-  facts: () => SiteFacts;
+interface AnswerParts extends HelpParts {
   air: PlaceAirReader;
-  assess: BatchAssessor;
-  cures: CoatCures;
-  knowledge: CoatKnowledge;
-  outlooks: PlaceOutlooks;
-  airing: AirWatch;
-  placeNow: PlaceNow;
   trade: TradeView;
-  models: ModelPair;
-  boardSpread: number;
   settings: AheadSettings & { monthlyMeanC: readonly number[] | null };
 }
 

@@ -1,12 +1,11 @@
 import type { BatchChart } from '../contract/series.ts';
-import { cureStays } from '../rules/batch.ts';
 import { addLine, hourMs, noCure } from '../rules/cure-span.ts';
 import type { CoatFact } from '../rules/facts.ts';
 import type { Sample } from '../rules/place-series.ts';
 import { degreeHoursPerEquivalentHour } from '../science/cure-rate.ts';
 import type { NamedModel } from './hour-book.ts';
 import type { PlaceAirReader } from './place-air.ts';
-import { batchOfCoat, type SiteFacts } from './site-facts.ts';
+import { type SiteFacts, staysOfCoat } from './site-facts.ts';
 
 /** Time before the coat that the chart shows, so that a fresh coat has a curve beside it. */
 const leadMs = 6 * hourMs;
@@ -34,12 +33,7 @@ export function coatChart(
   const gapMs = named.model.maxGapHours * hourMs;
   const perHour = degreeHoursPerEquivalentHour(named.model);
   const sum = noCure();
-  const stays = cureStays(
-    coat,
-    facts.coats.get(coat.batchId) ?? [],
-    facts.moves.get(coat.batchId) ?? [],
-    batchOfCoat(facts, coat)?.closedAt ?? null,
-  );
+  const stays = staysOfCoat(facts, coat);
   const step = Math.max(1, Math.ceil((untilAt - coat.finishedAt + leadMs) / points));
   let shownAt = Number.NEGATIVE_INFINITY;
 

@@ -1,4 +1,4 @@
-import { type CureStay, curedUntil, cureStays } from '../rules/batch.ts';
+import { type CureStay, curedUntil } from '../rules/batch.ts';
 import type { CoatProgress } from '../rules/coat-progress.ts';
 import { add, hourMs, noCure, type SpanSum } from '../rules/cure-span.ts';
 import type { CoatFact } from '../rules/facts.ts';
@@ -8,7 +8,7 @@ import type { ModelPair, NamedModel } from './hour-book.ts';
 import { curing } from './hour-book.ts';
 import type { PlaceAirReader } from './place-air.ts';
 import type { PlaceOutlook, PlaceOutlooks } from './place-outlook.ts';
-import { batchOfCoat, type SiteFacts } from './site-facts.ts';
+import { type SiteFacts, staysOfCoat } from './site-facts.ts';
 
 /** How far a coat has come, with what is needed to check and to look ahead. */
 export interface CoatCure {
@@ -36,15 +36,7 @@ export function coatCures({ facts, ledger, air, models, outlooks, staleMs }: Cur
   const perHour = degreeHoursPerEquivalentHour(ruling.model);
   const besidePerHour = degreeHoursPerEquivalentHour(beside.model);
 
-  function stays(coat: CoatFact): CureStay[] {
-    const { coats, moves } = facts();
-    return cureStays(
-      coat,
-      coats.get(coat.batchId) ?? [],
-      moves.get(coat.batchId) ?? [],
-      batchOfCoat(facts(), coat)?.closedAt ?? null,
-    );
-  }
+  const stays = (coat: CoatFact): CureStay[] => staysOfCoat(facts(), coat);
 
   function total(ofStays: readonly CureStay[], model: NamedModel, untilAt: number | null): SpanSum {
     const sum = noCure();

@@ -1,5 +1,5 @@
 import { type Gate, gates } from '../contract/gate.ts';
-import { curedUntil, cureStays, placeOfBatch } from '../rules/batch.ts';
+import { curedUntil, placeOfBatch } from '../rules/batch.ts';
 import { hourMs } from '../rules/cure-span.ts';
 import type { CoatFact } from '../rules/facts.ts';
 import { gateNeeds } from '../rules/gate-need.ts';
@@ -7,7 +7,7 @@ import type { CoatRecord, TestRecord } from '../rules/season-summary.ts';
 import { probabilityReached, quantileReached } from '../science/touch.ts';
 import type { CoatCures } from './coat-cure.ts';
 import type { CoatKnowledge } from './coat-knowledge.ts';
-import { batchOfCoat, boardsCoated, type SiteFacts } from './site-facts.ts';
+import { batchOfCoat, boardsCoated, type SiteFacts, staysOfCoat } from './site-facts.ts';
 import type { TradeView } from './trade-view.ts';
 
 interface HistoryParts {
@@ -69,15 +69,7 @@ export function coatHistory(parts: HistoryParts) {
     reached,
     endOf,
     /** Where a coat lay while it cured, following its batch. */
-    stays(coat: CoatFact) {
-      const { coats, moves } = facts();
-      return cureStays(
-        coat,
-        coats.get(coat.batchId) ?? [],
-        moves.get(coat.batchId) ?? [],
-        batchOfCoat(facts(), coat)?.closedAt ?? null,
-      );
-    },
+    stays: (coat: CoatFact) => staysOfCoat(facts(), coat),
     record(coat: CoatFact, now: number): CoatRecord | null {
       const { moves } = facts();
       const boards = boardsCoated(facts(), coat);

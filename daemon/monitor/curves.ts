@@ -1,7 +1,7 @@
 import type { AirChanges, BatchCurves, Curves } from '../contract/curves.ts';
 import { gates } from '../contract/gate.ts';
 import { toMoment } from '../contract/moment.ts';
-import { type CureStay, cureStays } from '../rules/batch.ts';
+import type { CureStay } from '../rules/batch.ts';
 import { hourMs } from '../rules/cure-span.ts';
 import {
   type CurveGrid,
@@ -25,7 +25,7 @@ import { handMoisture } from './hand-moisture.ts';
 import type { NamedModel } from './hour-book.ts';
 import type { PlaceAirReader } from './place-air.ts';
 import type { Corrected, FlagBits, OutlineSource, ReadingSource } from './ports.ts';
-import { batchOfCoat, type SiteFacts } from './site-facts.ts';
+import { type SiteFacts, staysOfCoat } from './site-facts.ts';
 import { sumAhead } from './sum-ahead.ts';
 import type { WoodProbes } from './wood-probes.ts';
 
@@ -90,16 +90,6 @@ export function siteCurves(parts: CurvesParts) {
     };
   }
 
-  function staysOf(coat: CoatFact): CureStay[] {
-    const { coats, moves } = facts();
-    return cureStays(
-      coat,
-      coats.get(coat.batchId) ?? [],
-      moves.get(coat.batchId) ?? [],
-      batchOfCoat(facts(), coat)?.closedAt ?? null,
-    );
-  }
-
   /** Sums on a grid; null before the coat, in gaps of the air, and after the last reading. */
   function sumsOn(stays: readonly CureStay[], grid: CurveGrid, tempC: CurveSpread | null) {
     const startAt = stays[0]?.fromAt ?? Number.POSITIVE_INFINITY;
@@ -146,7 +136,7 @@ export function siteCurves(parts: CurvesParts) {
       { from, to, points }: CurveSpan,
       now: number,
     ): BatchCurves {
-      const stays = coat === null ? [] : staysOf(coat);
+      const stays = coat === null ? [] : staysOfCoat(facts(), coat);
       const end = to ?? Math.min(stays.at(-1)?.toAt ?? now, now);
       const start = Math.min(
         end,

@@ -1,4 +1,5 @@
 import type { Quantity } from '../contract/quantity.ts';
+import { type CureStay, cureStays } from '../rules/batch.ts';
 import {
   batchOfHistory,
   boardsAt,
@@ -109,6 +110,18 @@ export const batchOfCoat = (
   facts: Pick<SiteFacts, 'batches'>,
   coat: Pick<CoatFact, 'batchId'>,
 ): BatchFact | undefined => facts.batches.get(batchOfHistory(coat.batchId));
+
+/** Where a coat lay while it cured, following its batch. */
+export const staysOfCoat = (
+  facts: Pick<SiteFacts, 'batches' | 'coats' | 'moves'>,
+  coat: CoatFact,
+): CureStay[] =>
+  cureStays(
+    coat,
+    facts.coats.get(coat.batchId) ?? [],
+    facts.moves.get(coat.batchId) ?? [],
+    batchOfCoat(facts, coat)?.closedAt ?? null,
+  );
 
 /** What the plan said of a coat when it was put on. */
 export function plannedCoatOf(facts: Pick<SiteFacts, 'batches' | 'plans'>, coat: CoatFact) {

@@ -20,7 +20,7 @@ import type { PlaceNow } from './place-now.ts';
 import type { PlaceOutlooks } from './place-outlook.ts';
 import type { SiteFacts } from './site-facts.ts';
 
-interface HelpParts {
+export interface HelpParts {
   facts: () => SiteFacts;
   assess: BatchAssessor;
   cures: CoatCures;

@@ -1,5 +1,5 @@
 import type { Reason } from '../contract/gate.ts';
-import type { LockUpLine } from '../contract/lock-up.ts';
+import { LockUpLine } from '../contract/lock-up.ts';
 import type { Sentence } from '../contract/sentence.ts';
 import type { ApplicationLimits } from '../contract/trade.ts';
 import { sentence } from '../wording/english.ts';
@@ -14,17 +14,7 @@ import { workingDay } from './local-time.ts';
  * away from buildings until dry, then a tight metal can with water); the rest common practice, no
  * source. Local rules and the product’s own sheet come first.
  */
-export const lockUpLines: readonly LockUpLine[] = [
-  'rags',
-  'vacuum-bag',
-  'brushes',
-  'left-over-paint',
-  'waste',
-  'heater',
-  'doors',
-  'night',
-  'children',
-];
+export const lockUpLines: readonly LockUpLine[] = LockUpLine.options;
 
 /** A line of the list as it is read, with its title. */
 export function lockUpWords(line: LockUpLine) {
