@@ -229,7 +229,7 @@ needs('chromium')('a shed that nobody has set up yet', () => {
     await keyboard.type('Paint room');
     await tabTo('button Make the place');
     await keyboard.press('Space');
-    await page.getByText('Paint room is there.').waitFor();
+    await page.getByText('Made: Paint room.').waitFor();
 
     await tabTo('summary 1 place, to change');
     await keyboard.press('Enter');

@@ -52,7 +52,7 @@ needs('chromium')('the PIN', () => {
     await dialog.getByLabel('PIN').fill('larch-27');
     await dialog.getByLabel('What this device is called').fill('Crew phone');
     await dialog.getByRole('button', { name: 'Log in' }).click();
-    await form.getByText('Paint room is there.').waitFor();
+    await form.getByText('Made: Paint room.').waitFor();
     expect(await phone.getByRole('dialog').count()).toBe(0);
   });
 

@@ -58,12 +58,12 @@ needs('chromium')('from an empty shed to the first touch test, by the forms alon
     await form.getByLabel('Width').fill('4,5');
     await form.getByLabel('Height').fill('3');
     await form.getByRole('button', { name: 'Make the place' }).click();
-    await form.getByText('Paint room is there.').waitFor();
+    await form.getByText('Made: Paint room.').waitFor();
     await form.getByRole('radio', { name: 'Rack' }).check();
     await form.getByLabel('Name').fill('North rack');
     await form.getByLabel('In which room').selectOption({ label: 'Paint room' });
     await form.getByRole('button', { name: 'Make the place' }).click();
-    await form.getByText('North rack is there.').waitFor();
+    await form.getByText('Made: North rack.').waitFor();
     const places = await daemon.call<{ name: string; within: string | null; volumeM3: number }[]>(
       'GET',
       'places',

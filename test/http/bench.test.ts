@@ -117,7 +117,7 @@ describe('the lock-up list', () => {
     const body = { coat: 1, finishedAt: moment(site.now - hourMs) };
     await site.call('createCoat', { id: batch.id, body });
     const list = await site.call('readLockUp');
-    expect(list).toMatchObject({ isCoatingDay: true, because: ['South gable was coated.'] });
+    expect(list).toMatchObject({ isCoatingDay: true, because: ['Coated: South gable.'] });
     expect(list.lines[0]).toMatchObject({ line: 'rags', done: false, repeats: true });
     expect(list.night[0]).toMatchObject({ placeId: room.id });
     expect(list.night[0]?.lowC).toBeCloseTo(20, 0);

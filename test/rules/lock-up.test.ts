@@ -22,21 +22,21 @@ const said = (coats: (CoatFact & { batchName: string })[], day = '2026-05-20') =
 
 describe('a coating day', () => {
   it('is one on which a coat was begun or finished, by the clock of the site, until four at night', () => {
-    expect(said([coat('2026-05-20T21:59')])).toEqual(['South gable was coated.']);
+    expect(said([coat('2026-05-20T21:59')])).toEqual(['Coated: South gable.']);
     // 03:59 and 04:00 of the night after; 03:59 and 04:00 of the night before.
-    expect(said([coat('2026-05-21T01:59')])).toEqual(['South gable was coated.']);
+    expect(said([coat('2026-05-21T01:59')])).toEqual(['Coated: South gable.']);
     expect(said([coat('2026-05-21T02:00')])).toEqual([]);
     expect(said([coat('2026-05-20T01:59')])).toEqual([]);
-    expect(said([coat('2026-05-20T02:00')])).toEqual(['South gable was coated.']);
+    expect(said([coat('2026-05-20T02:00')])).toEqual(['Coated: South gable.']);
     expect(said([coat('2026-05-21T08:00', '2026-05-20T12:00')])).toEqual([
-      'A coat on South gable was begun.',
+      'Coat begun: South gable.',
     ]);
   });
   it('is one on which boards were sanded', () => {
     const clogged = { id: 'r', batchId: 'b', at: utc('2026-05-20T10:00'), text: null };
     const remarks = [{ ...clogged, kind: 'clogged' as const, batchName: 'B' }];
     const [sanded] = coatingDayReasons('2026-05-20', zone, { coats: [], remarks });
-    expect(sanded?.text).toBe('B was sanded.');
+    expect(sanded?.text).toBe('Sanded: B.');
   });
 });
 

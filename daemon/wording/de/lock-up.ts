@@ -29,9 +29,9 @@ export const lockUp: Phrases<LockUpSentences> = {
     'Nach dem tiefsten Wert der Nacht sehen und nach den nassen Brettern, die er treffen kann: abdecken, heizen oder hereintragen, was geht.',
   'lock-up/children': () =>
     'Farbe, Öl und Terpentinöl sind weggeschlossen, nie in Getränkeflaschen, und niemand, der kein Etikett lesen kann, kommt an nasse Bretter.',
-  'day-coated': ({ batchName }) => `${batchName} wurde gestrichen.`,
-  'day-begun': ({ batchName }) => `Auf ${batchName} wurde ein Anstrich begonnen.`,
-  'day-sanded': ({ batchName }) => `${batchName} wurde geschliffen.`,
+  'day-coated': ({ batchName }) => `Gestrichen: ${batchName}.`,
+  'day-begun': ({ batchName }) => `Anstrich begonnen: ${batchName}.`,
+  'day-sanded': ({ batchName }) => `Geschliffen: ${batchName}.`,
   'night-cold/wet-boards': ({ lowC, errorK, limitC }, speak) =>
     `Fällt auf etwa ${speak.temperature(lowC)} (± ${speak.temperatureDifference(errorK)}): Unter ${speak.temperature(limitC, 'as-set')} steht der Anstrich still.`,
   'night-dew/wet-boards': ({ marginK, limitK }, speak) =>

@@ -17,19 +17,19 @@ export const notice: Phrases<NoticeSentences> = {
     `Sensor ${sensor} sendet Messwerte, hat aber noch keinen Platz: sagen, wo er hängt.`,
   'sensor-fault': ({ faults }, _speak, say) => faults.map(say).join(' '),
   'place-silent': ({ placeName }) =>
-    `${placeName} ist seit Stunden stumm: nach dem Sensor sehen. Härtung wird so lange nicht gezählt.`,
+    `${placeName}: seit Stunden stumm. Nach dem Sensor dort sehen; Härtung wird so lange nicht gezählt.`,
   'batch-without-air': ({ batchName, placeName }) =>
-    `${batchName} härtet hier: ${placeName}. Dort misst kein Sensor die Luft; es lässt sich nichts zählen.`,
+    `${batchName}: Am Platz (${placeName}) misst kein Sensor die Luft; es lässt sich nichts zählen.`,
   'look-again': ({ batchName, placeName, look }, _speak, say) =>
     `${batchName} (${placeName}): ${say(look)}`,
   'mounting-open': ({ batchName, placeName }) =>
-    `${batchName} wurde angebracht (${placeName}): Nicht alles, was am selben Tag grundiert wird, ist abgehakt.`,
+    `Angebracht: ${batchName} (${placeName}). Nicht alles, was am selben Tag grundiert wird, ist abgehakt.`,
   'gate-ready': ({ batchName, placeName, gate }) =>
-    `${batchName} (${placeName}) ist genug gehärtet zum ${gateNouns[gate]}.`,
+    `${batchName} (${placeName}): genug gehärtet zum ${gateNouns[gate]}.`,
   vapour: ({ placeName, nowPpm, limitPpm }, speak) =>
     `${placeName}: geschätzt etwa ${speak.concentration(nowPpm)} Terpentinöl in der Luft, nahe den Brettern mehr; der Grenzwert hier ist ${speak.concentration(limitPpm, 'as-set')}. Öffnen, draußen bleiben, keine Flamme, kein Funke, kein glühendes Heizgerät. Dies ist kein Gaswarner.`,
   overheating: ({ placeName, tempC }, speak) =>
-    `${placeName} ist bei ${speak.temperature(tempC, 0)}. Zuerst von außen sehen: Rauch, das Heizgerät, ölige Lappen, die sich von selbst erhitzen. Bei Rauch draußen bleiben und die Feuerwehr rufen. Dies ist kein Brandmelder.`,
+    `${placeName}: ${speak.temperature(tempC, 0)}. Zuerst von außen sehen: Rauch, das Heizgerät, ölige Lappen, die sich von selbst erhitzen. Bei Rauch draußen bleiben und die Feuerwehr rufen. Dies ist kein Brandmelder.`,
   rags: () =>
     'Ölige Lappen erhitzen sich von selbst und können Feuer fangen: in einem Blecheimer mit Deckel unter Wasser, oder flach und einlagig im Freien, fern von Gebäuden, bis sie steif sind, und dann in diesen Eimer. Nie zusammengeknüllt, in einer Tüte, im Auto oder drinnen. Auf der Feierabendliste abhaken. Örtliche Vorschriften gehen vor.',
   'message-title': ({ title, again }, _speak, say) =>

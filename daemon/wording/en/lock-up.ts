@@ -29,9 +29,9 @@ export const lockUp: Phrases<LockUpSentences> = {
     'Look at tonight’s low, and at the wet boards it may catch: cover, heat, or carry in what can be.',
   'lock-up/children': () =>
     'Paint, oil and turpentine are locked up, never in drink bottles, and nobody who cannot read a label gets to wet boards.',
-  'day-coated': ({ batchName }) => `${batchName} was coated.`,
-  'day-begun': ({ batchName }) => `A coat on ${batchName} was begun.`,
-  'day-sanded': ({ batchName }) => `${batchName} was sanded.`,
+  'day-coated': ({ batchName }) => `Coated: ${batchName}.`,
+  'day-begun': ({ batchName }) => `Coat begun: ${batchName}.`,
+  'day-sanded': ({ batchName }) => `Sanded: ${batchName}.`,
   'night-cold/wet-boards': ({ lowC, errorK, limitC }, speak) =>
     `Falls to about ${speak.temperature(lowC)} (± ${speak.temperatureDifference(errorK)}): below ${speak.temperature(limitC, 'as-set')} the coat stands still.`,
   'night-dew/wet-boards': ({ marginK, limitK }, speak) =>

@@ -17,15 +17,15 @@ export const notice: Phrases<NoticeSentences> = {
     `Sensor ${sensor} sends readings but has no place yet: say where it hangs.`,
   'sensor-fault': ({ faults }, _speak, say) => faults.map(say).join(' '),
   'place-silent': ({ placeName }) =>
-    `${placeName} has been silent for hours: look at its sensor. Cure is not counted meanwhile.`,
+    `${placeName}: silent for hours. Look at the sensor there; cure is not counted meanwhile.`,
   'batch-without-air': ({ batchName, placeName }) =>
-    `${batchName} cures at ${placeName}, where no sensor reads the air: nothing can be counted.`,
+    `${batchName}: no sensor reads the air at ${placeName}, so nothing can be counted.`,
   'look-again': ({ batchName, placeName, look }, _speak, say) =>
     `${batchName} at ${placeName}: ${say(look)}`,
   'mounting-open': ({ batchName, placeName }) =>
     `${batchName} went up at ${placeName}: not all is ticked that is primed the same day.`,
   'gate-ready': ({ batchName, placeName, gate }) =>
-    `${batchName} at ${placeName} is cured enough for ${gateVerbs[gate]}.`,
+    `${batchName} at ${placeName}: cured enough for ${gateVerbs[gate]}.`,
   vapour: ({ placeName, nowPpm, limitPpm }, speak) =>
     `${placeName}: about ${speak.concentration(nowPpm)} of turpentine in the air by estimate, more near the boards; the limit here is ${speak.concentration(limitPpm, 'as-set')}. Open up, stay out, no flame, no spark, no glowing heater. This is no gas alarm.`,
   overheating: ({ placeName, tempC }, speak) =>

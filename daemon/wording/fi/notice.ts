@@ -19,7 +19,7 @@ export const notice: Phrases<NoticeSentences> = {
   'place-silent': ({ placeName }) =>
     `${placeName}: hiljaista jo tunteja. Katso anturi. Kovettumista ei lasketa sillä aikaa.`,
   'batch-without-air': ({ batchName, placeName }) =>
-    `${batchName}: kovettumispaikassa mikään anturi ei mittaa ilmaa (${placeName}), joten mitään ei voi laskea.`,
+    `${batchName}: mikään anturi ei mittaa paikan ilmaa (${placeName}), joten mitään ei voi laskea.`,
   'look-again': ({ batchName, placeName, look }, _speak, say) =>
     `${batchName} (${placeName}): ${say(look)}`,
   'mounting-open': ({ batchName, placeName }) =>

@@ -29,9 +29,9 @@ export const lockUp: Phrases<LockUpSentences> = {
     'Se på nattens laveste temperatur, og på de våte bordene den kan ramme: dekk til, varm opp, eller bær inn det som lar seg bære.',
   'lock-up/children': () =>
     'Maling, olje og terpentin låses inn, aldri i drikkeflasker, og ingen som ikke kan lese en etikett, kommer til våte bord.',
-  'day-coated': ({ batchName }) => `${batchName} ble malt.`,
-  'day-begun': ({ batchName }) => `Et strøk på ${batchName} ble påbegynt.`,
-  'day-sanded': ({ batchName }) => `${batchName} ble slipt.`,
+  'day-coated': ({ batchName }) => `Malt: ${batchName}.`,
+  'day-begun': ({ batchName }) => `Påbegynt strøk: ${batchName}.`,
+  'day-sanded': ({ batchName }) => `Slipt: ${batchName}.`,
   'night-cold/wet-boards': ({ lowC, errorK, limitC }, speak) =>
     `Faller til omtrent ${speak.temperature(lowC)} (± ${speak.temperatureDifference(errorK)}): under ${speak.temperature(limitC, 'as-set')} står strøket stille.`,
   'night-dew/wet-boards': ({ marginK, limitK }, speak) =>

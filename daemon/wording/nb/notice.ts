@@ -17,15 +17,15 @@ export const notice: Phrases<NoticeSentences> = {
     `Sensor ${sensor} sender målinger, men har ikke noe sted ennå: si hvor den henger.`,
   'sensor-fault': ({ faults }, _speak, say) => faults.map(say).join(' '),
   'place-silent': ({ placeName }) =>
-    `${placeName} har vært taus i timevis: se til sensoren. Herdingen telles ikke i mellomtiden.`,
+    `${placeName}: taust i timevis. Se til sensoren der; herdingen telles ikke i mellomtiden.`,
   'batch-without-air': ({ batchName, placeName }) =>
-    `${batchName} herder på ${placeName}, der ingen sensor måler luften: ingenting kan telles.`,
+    `${batchName}: ingen sensor måler luften på ${placeName}, så ingenting kan telles.`,
   'look-again': ({ batchName, placeName, look }, _speak, say) =>
     `${batchName} på ${placeName}: ${say(look)}`,
   'mounting-open': ({ batchName, placeName }) =>
     `${batchName} ble satt opp på ${placeName}: ikke alt som grunnes samme dag, er krysset av.`,
   'gate-ready': ({ batchName, placeName, gate }) =>
-    `${batchName} på ${placeName} er herdet nok til å ${gateVerbs[gate]}.`,
+    `${batchName} på ${placeName}: herdet nok til å ${gateVerbs[gate]}.`,
   vapour: ({ placeName, nowPpm, limitPpm }, speak) =>
     `${placeName}: omtrent ${speak.concentration(nowPpm)} terpentin i luften etter et anslag, mer nær bordene; grensen her er ${speak.concentration(limitPpm, 'as-set')}. Luft ut, hold deg ute, ingen flamme, ingen gnist, ingen glødende varmeovn. Dette er ingen gassalarm.`,
   overheating: ({ placeName, tempC }, speak) =>

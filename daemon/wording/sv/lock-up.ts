@@ -29,9 +29,9 @@ export const lockUp: Phrases<LockUpSentences> = {
     'Se på nattens lägsta, och på de våta brädor den kan nå: täck, värm eller bär in det som går.',
   'lock-up/children': () =>
     'Färg, olja och terpentin står inlåsta, aldrig i dricksflaskor, och ingen som inte kan läsa en etikett kommer åt våta brädor.',
-  'day-coated': ({ batchName }) => `${batchName} ströks.`,
-  'day-begun': ({ batchName }) => `En strykning av ${batchName} börjades.`,
-  'day-sanded': ({ batchName }) => `${batchName} slipades.`,
+  'day-coated': ({ batchName }) => `Struket: ${batchName}.`,
+  'day-begun': ({ batchName }) => `Påbörjad strykning: ${batchName}.`,
+  'day-sanded': ({ batchName }) => `Slipat: ${batchName}.`,
   'night-cold/wet-boards': ({ lowC, errorK, limitC }, speak) =>
     `Faller till omkring ${speak.temperature(lowC)} (± ${speak.temperatureDifference(errorK)}): under ${speak.temperature(limitC, 'as-set')} står strykningen stilla.`,
   'night-dew/wet-boards': ({ marginK, limitK }, speak) =>

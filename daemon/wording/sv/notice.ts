@@ -17,15 +17,15 @@ export const notice: Phrases<NoticeSentences> = {
     `Givare ${sensor} skickar mätvärden men har ingen plats än: säg var den hänger.`,
   'sensor-fault': ({ faults }, _speak, say) => faults.map(say).join(' '),
   'place-silent': ({ placeName }) =>
-    `${placeName} har varit tyst i timmar: se till dess givare. Härdningen räknas inte under tiden.`,
+    `${placeName}: tyst i timmar. Se till givaren där; härdningen räknas inte under tiden.`,
   'batch-without-air': ({ batchName, placeName }) =>
-    `${batchName} härdar på ${placeName}, där ingen givare mäter luften: ingenting kan räknas.`,
+    `${batchName}: ingen givare mäter luften på ${placeName}, så ingenting kan räknas.`,
   'look-again': ({ batchName, placeName, look }, _speak, say) =>
     `${batchName} på ${placeName}: ${say(look)}`,
   'mounting-open': ({ batchName, placeName }) =>
     `${batchName} sattes upp på ${placeName}: allt som grundas samma dag är inte avprickat.`,
   'gate-ready': ({ batchName, placeName, gate }) =>
-    `${batchName} på ${placeName} har härdat nog för att ${gateVerbs[gate]}.`,
+    `${batchName} på ${placeName}: härdat nog för att ${gateVerbs[gate]}.`,
   vapour: ({ placeName, nowPpm, limitPpm }, speak) =>
     `${placeName}: omkring ${speak.concentration(nowPpm)} terpentin i luften enligt uppskattning, mer nära brädorna; gränsen här är ${speak.concentration(limitPpm, 'as-set')}. Öppna, håll dig ute, ingen låga, ingen gnista, ingen glödande värmare. Det här är inget gaslarm.`,
   overheating: ({ placeName, tempC }, speak) =>

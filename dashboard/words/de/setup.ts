@@ -38,7 +38,7 @@ export const setup: typeof English = {
       shade: 'im Schatten',
     },
     make: 'Platz anlegen',
-    made: (name) => `${name} ist da.`,
+    made: (name) => `Angelegt: ${name}.`,
   },
   places: {
     toChange: (count) =>

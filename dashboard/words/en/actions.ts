@@ -92,7 +92,7 @@ export const actions = {
     nameHint: (batch: string) => `“${batch}, … boards” when left empty`,
     record: 'Split them off',
     recorded: (went: number, name: string, stayed: number) =>
-      `${boards(went)} went and are now “${name}”; ${boards(stayed)} stayed.`,
+      `Split off: ${boards(went)}, now “${name}”; ${boards(stayed)} stayed.`,
   },
   merge: {
     none: 'There is no other open batch.',

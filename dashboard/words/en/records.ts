@@ -57,7 +57,7 @@ export const records = {
   coat: (name: string, facts: string) => (facts === '' ? name : `${name}: ${facts}`),
   remark: (kind: string, text: string) => `${kind}: ${text}`,
   byItself: 'marked by itself',
-  splitOff: (boards: string, batch: string) => `${boards} became ${batch}`,
-  putTo: (boards: string, batch: string) => `${boards} of ${batch} were put to it`,
+  splitOff: (boards: string, batch: string) => `${boards}, now ${batch}`,
+  putTo: (boards: string, batch: string) => `Put to it: ${boards} of ${batch}`,
   seePhoto: 'See the photo',
 };

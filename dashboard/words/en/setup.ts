@@ -47,7 +47,7 @@ export const setup = {
       shade: 'in the shade',
     } satisfies Record<Exposure, string>,
     make: 'Make the place',
-    made: (name: string) => `${name} is there.`,
+    made: (name: string) => `Made: ${name}.`,
   },
   places: {
     toChange: (count: number) =>

@@ -38,7 +38,7 @@ export const setup: typeof English = {
       shade: 'varjossa',
     },
     make: 'Tee paikka',
-    made: (name) => `${name} on luotu.`,
+    made: (name) => `Luotu: ${name}.`,
   },
   places: {
     toChange: (count) => plural('fi', count, { one: '# paikka, muuta', other: '# paikkaa, muuta' }),

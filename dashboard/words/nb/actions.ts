@@ -82,7 +82,7 @@ export const actions: typeof English = {
     nameHint: (batch) => `«${batch}, … bord» om det står tomt`,
     record: 'Skill dem ut',
     recorded: (went, name, stayed) =>
-      `${boards(went)} gikk og heter nå «${name}»; ${boards(stayed)} ble igjen.`,
+      `Skilt ut: ${boards(went)}, nå «${name}»; ${boards(stayed)} ble igjen.`,
   },
   merge: {
     none: 'Det finnes ikke noe annet åpent parti.',

@@ -54,7 +54,7 @@ export const records: typeof English = {
   coat: (name, facts) => (facts === '' ? name : `${name}: ${facts}`),
   remark: (kind, text) => `${kind}: ${text}`,
   byItself: 'merket av seg selv',
-  splitOff: (boards, batch) => `${boards} ble ${batch}`,
-  putTo: (boards, batch) => `${boards} fra ${batch} ble lagt til`,
+  splitOff: (boards, batch) => `${boards}, nå ${batch}`,
+  putTo: (boards, batch) => `Lagt til: ${boards} fra ${batch}`,
   seePhoto: 'Se fotoet',
 };

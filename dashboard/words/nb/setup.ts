@@ -35,7 +35,7 @@ export const setup: typeof English = {
       shade: 'i skyggen',
     },
     make: 'Lag stedet',
-    made: (name) => `${name} finnes nå.`,
+    made: (name) => `Opprettet: ${name}.`,
   },
   places: {
     toChange: (count) =>

@@ -82,7 +82,7 @@ export const actions: typeof English = {
     nameHint: (batch) => `”${batch}, … brädor” om det lämnas tomt`,
     record: 'Dela av dem',
     recorded: (went, name, stayed) =>
-      `${boards(went)} gick och heter nu ”${name}”; ${boards(stayed)} är kvar.`,
+      `Avdelat: ${boards(went)}, nu ”${name}”; ${boards(stayed)} är kvar.`,
   },
   merge: {
     none: 'Det finns inget annat öppet parti.',

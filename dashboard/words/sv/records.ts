@@ -54,7 +54,7 @@ export const records: typeof English = {
   coat: (name, facts) => (facts === '' ? name : `${name}: ${facts}`),
   remark: (kind, text) => `${kind}: ${text}`,
   byItself: 'märkt av sig själv',
-  splitOff: (boards, batch) => `${boards} blev ${batch}`,
-  putTo: (boards, batch) => `${boards} av ${batch} lades till`,
+  splitOff: (boards, batch) => `${boards}, nu ${batch}`,
+  putTo: (boards, batch) => `Tillagt: ${boards} av ${batch}`,
   seePhoto: 'Se fotot',
 };

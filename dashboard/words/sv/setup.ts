@@ -35,7 +35,7 @@ export const setup: typeof English = {
       shade: 'i skuggan',
     },
     make: 'Lägg upp platsen',
-    made: (name) => `${name} finns nu.`,
+    made: (name) => `Upplagt: ${name}.`,
   },
   places: {
     toChange: (count) =>
