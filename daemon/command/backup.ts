@@ -2,6 +2,7 @@ import { existsSync, statSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { loadSettings } from '../settings/load.ts';
 import { BackupRefusal, copyDatabase } from '../store/backup-copy.ts';
+import { accessFault } from '../store/file-fault.ts';
 import { databaseFile } from '../store/open.ts';
 import { commandArguments } from './command-arguments.ts';
 import type { CommandIo } from './command-io.ts';
@@ -47,7 +48,8 @@ export async function backup(args: string[], io: CommandIo): Promise<number> {
 function refuseTarget(source: string, target: string, replace: boolean): void {
   if (!existsSync(source)) {
     throw new BackupRefusal(
-      `There is no database ${source} to back up. Name the daemon's folder with --data.`,
+      accessFault(source, 'read') ??
+        `There is no database ${source} to back up. Name the daemon's folder with --data.`,
     );
   }
   if (!existsSync(target)) return;

@@ -1,5 +1,7 @@
 import { SettingsError } from '../settings/load.ts';
 import { BackupRefusal } from '../store/backup-copy.ts';
+import { fileFault } from '../store/file-fault.ts';
+import { UnopenedDatabase } from '../store/open.ts';
 import type { CommandIo } from './command-io.ts';
 
 /**
@@ -11,9 +13,13 @@ export async function unlessRefused(io: CommandIo, act: () => Promise<number>): 
   try {
     return await act();
   } catch (cause) {
-    const isOurs = cause instanceof SettingsError || cause instanceof BackupRefusal;
-    if (!isOurs) throw cause;
-    io.stderr(cause.message);
+    const isOurs =
+      cause instanceof SettingsError ||
+      cause instanceof BackupRefusal ||
+      cause instanceof UnopenedDatabase;
+    const text = isOurs ? cause.message : fileFault(cause);
+    if (text === null) throw cause;
+    io.stderr(text);
     return cause instanceof SettingsError ? 2 : 1;
   }
 }

@@ -1,6 +1,7 @@
 import { quantities } from '../contract/quantity.ts';
 import { lookAtDatabase, readOnce } from '../store/backup-look.ts';
-import { nightBackupsIn, nightFolder } from '../store/backup-nightly.ts';
+import { type NightBackup, nightBackupsIn, nightFolder } from '../store/backup-nightly.ts';
+import { fileFault } from '../store/file-fault.ts';
 import type { StoreReader } from '../store/store.ts';
 import { type Finding, look, ok, sizeWords, spanWords, wrong } from './doctor-finding.ts';
 
@@ -27,6 +28,10 @@ export function lookAtData(file: string, now: number): DatabaseFindings {
     'Stop the daemon and put the newest backup in its place: boardcure restore <file> --replace.';
   if (found.kind === 'none') {
     return nothing(look('database', `There is no database ${file} yet.`, 'Start the daemon once.'));
+  }
+  if (found.kind === 'closed') {
+    const says = 'The database was not looked at: this user may not read it.';
+    return nothing(wrong('database', says, found.because));
   }
   if (found.kind === 'unreadable') return nothing(wrong('database', found.because, restore));
   if (found.faults.length > 0) {
@@ -130,7 +135,13 @@ export function lookAtBackups(
       'Set keep in the section backup, or run boardcure backup yourself.',
     );
   }
-  const backups = nightBackupsIn(folder);
+  let backups: NightBackup[];
+  try {
+    backups = nightBackupsIn(folder);
+  } catch (cause) {
+    const says = `The nightly backups in ${folder} cannot be looked at.`;
+    return wrong('backups', says, fileFault(cause) ?? String(cause));
+  }
   const [newest] = backups;
   if (!newest) {
     return look(

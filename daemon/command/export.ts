@@ -4,6 +4,7 @@ import { join, resolve } from 'node:path';
 import { loadSettings } from '../settings/load.ts';
 import { BackupRefusal } from '../store/backup-copy.ts';
 import { type DatabaseSnapshot, isoTime, openSnapshot } from '../store/backup-tables.ts';
+import { accessFault } from '../store/file-fault.ts';
 import { databaseFile } from '../store/open.ts';
 import { commandArguments } from './command-arguments.ts';
 import type { CommandIo } from './command-io.ts';
@@ -77,7 +78,10 @@ async function exportInto(
 
 async function whyNot(source: string, folder: string, intoUsed: boolean): Promise<string | null> {
   if (!existsSync(source)) {
-    return `There is no database ${source} to export. Name the daemon's folder with --data.`;
+    return (
+      accessFault(source, 'read') ??
+      `There is no database ${source} to export. Name the daemon's folder with --data.`
+    );
   }
   let names: string[];
   try {

@@ -1,5 +1,7 @@
 import {
+  accessSync,
   closeSync,
+  constants,
   existsSync,
   fsyncSync,
   openSync,
@@ -60,6 +62,7 @@ export async function copyDatabase(source: string, target: string): Promise<Whol
  */
 export async function copyToPart(source: string, part: string): Promise<WholeCopy> {
   requireRoom(source, dirname(part));
+  accessSync(dirname(part), constants.W_OK | constants.X_OK);
   removeDatabase(part);
   try {
     const counts = withoutOpen(await copyPages(source, part));

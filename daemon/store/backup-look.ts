@@ -1,6 +1,8 @@
 import { existsSync, statSync } from 'node:fs';
+import { dirname } from 'node:path';
 import BetterSqlite3 from 'better-sqlite3';
 import { integrityFaults } from './backup-check.ts';
+import { accessFault } from './file-fault.ts';
 import { schemaVersion, versionOf } from './migrate.ts';
 import { openForReading, openForWriting } from './open.ts';
 import { type StoreReader, storeReader } from './store.ts';
@@ -8,6 +10,8 @@ import { type StoreReader, storeReader } from './store.ts';
 /** What a look into the daemon's database found, without changing anything. */
 export type DatabaseLook =
   | { readonly kind: 'none' }
+  /** This user may not read it. */
+  | { readonly kind: 'closed'; readonly because: string }
   | { readonly kind: 'unreadable'; readonly because: string }
   | {
       readonly kind: 'read';
@@ -21,6 +25,8 @@ export type DatabaseLook =
 
 /** Looks at a database, also while a daemon writes to it. */
 export function lookAtDatabase(file: string): DatabaseLook {
+  const closed = existsSync(dirname(file)) ? accessFault(file, 'read') : null;
+  if (closed !== null) return { kind: 'closed', because: closed };
   if (!existsSync(file)) return { kind: 'none' };
   try {
     const db = openForReading(file);

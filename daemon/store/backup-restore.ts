@@ -10,6 +10,7 @@ import {
   type WholeCopy,
 } from './backup-copy.ts';
 import { claimFile } from './file-claim.ts';
+import { accessFault } from './file-fault.ts';
 import { databaseFile } from './open.ts';
 
 export interface RestoreParts {
@@ -64,6 +65,8 @@ export async function restoreDatabase(parts: RestoreParts): Promise<Restored> {
 
 /** As long as it is held no daemon opens the database. */
 function claimFolder(file: string): Database {
+  const fault = accessFault(file, 'write');
+  if (fault !== null) throw new BackupRefusal(`Nothing was restored. ${fault}`);
   const claim = claimFile(file, 0);
   if (claim) return claim;
   throw new BackupRefusal(

@@ -3,6 +3,7 @@ import { dirname, join } from 'node:path';
 import BetterSqlite3, { type Database } from 'better-sqlite3';
 import { isDiskFull } from './disk-full.ts';
 import { claimFile } from './file-claim.ts';
+import { accessFault, fileFault } from './file-fault.ts';
 import { type Migration, migrate, migrations } from './migrate.ts';
 import {
   damageText,
@@ -11,6 +12,11 @@ import {
   refuseLost,
   refuseWithoutLog,
 } from './whole-file.ts';
+
+/** A database that cannot be opened, with its name and what to do. */
+export class UnopenedDatabase extends Error {
+  override name = 'UnopenedDatabase';
+}
 
 /** How long a daemon that is just ending may take to let go of the file. */
 const claimWaitMs = 2000;
@@ -35,7 +41,7 @@ export const databaseFile = (dataFolder: string) => join(dataFolder, 'boardcure.
  */
 export function openForWriting(file: string, steps: readonly Migration[] = migrations): Database {
   if (file === ':memory:') return openFile(file, {}, (db) => settle(db, steps));
-  mkdirSync(dirname(file), { recursive: true });
+  makeFolder(dirname(file));
   const claim = claimOf(file);
   try {
     const logOf = refuseLost(file);
@@ -50,6 +56,15 @@ export function openForWriting(file: string, steps: readonly Migration[] = migra
   } catch (cause) {
     claim.close();
     throw cause;
+  }
+}
+
+function makeFolder(folder: string): void {
+  try {
+    mkdirSync(folder, { recursive: true });
+  } catch (cause) {
+    const what = fileFault(cause) ?? String(cause);
+    throw new UnopenedDatabase(`The data folder ${folder} cannot be made. ${what}`, { cause });
   }
 }
 
@@ -70,10 +85,10 @@ function claimOf(file: string): Database {
   try {
     claim = claimFile(file, claimWaitMs);
   } catch (cause) {
-    throw unopened(file, cause);
+    throw unopened(file, cause, 'write');
   }
   if (claim) return claim;
-  throw new Error(
+  throw new UnopenedDatabase(
     `Another program already writes to the database ${file}: stop it, or choose another folder with --data.`,
   );
 }
@@ -113,19 +128,23 @@ function openFile(
     db?.close();
     // What a migration says is said already; only SQLite speaks without the file’s name.
     const spoken = cause instanceof Error && !(cause instanceof BetterSqlite3.SqliteError);
-    throw spoken && db ? cause : unopened(file, cause);
+    throw spoken && db ? cause : unopened(file, cause, options.readonly ? 'read' : 'write');
   }
 }
 
-function unopened(file: string, cause: unknown): Error {
+function unopened(file: string, cause: unknown, use: 'read' | 'write'): Error {
+  const cannot = `The database ${file} cannot be opened`;
   if (isDiskFull(cause, file)) {
-    return new Error(
-      `The database ${file} cannot be opened: the disk is full. Free some space and start again.`,
-      { cause },
-    );
+    const full = `${cannot}: the disk is full. Free some space and start again.`;
+    return new UnopenedDatabase(full, { cause });
+  }
+  // A whole database that this user may not touch is not to be replaced by a backup.
+  const fault = accessFault(file, use);
+  if (fault !== null) {
+    return new UnopenedDatabase(`${cannot}, and nothing was changed. ${fault}`, { cause });
   }
   const words = cause instanceof Error ? cause.message : String(cause);
-  return new Error(
+  return new UnopenedDatabase(
     `${damageText(file, words)} If it is whole, see that its folder exists and may be written.`,
     { cause },
   );
