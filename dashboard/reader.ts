@@ -3,6 +3,7 @@ import { useContext } from 'preact/hooks';
 import type { Sentence } from '../daemon/contract/sentence.ts';
 import { type SomeWording, say } from '../daemon/wording/sentence.ts';
 import { type Calendar, createCalendar } from './format/calendar.ts';
+import { keptTogether } from './format/kept-together.ts';
 import { createFigures, type Figures } from './format/reader-figures.ts';
 import { createSpeaker } from './format/reader-speaker.ts';
 import type { UnitSystem } from './format/units.ts';
@@ -45,10 +46,19 @@ export function createReader(
     locale,
     units,
     words,
-    figures,
+    figures: onOneLine(figures),
     calendar,
-    say: (sentence) => say(wording, sentence, speaker),
+    say: (sentence) => keptTogether(say(wording, sentence, speaker)),
   };
+}
+
+/** The same figures, each on one line with its unit. */
+function onOneLine(figures: Figures): Figures {
+  const told = Object.entries(figures).map(([name, tell]: [string, (...of: never[]) => string]) => [
+    name,
+    (...of: never[]) => keptTogether(tell(...of)),
+  ]);
+  return Object.fromEntries(told) as Figures;
 }
 
 export const ReaderContext = createContext<Reader | null>(null);

@@ -46,6 +46,7 @@ function CoatEntry({ coat, batch, onChanged }: CoatListProps & { coat: Coat }) {
     coat.tin === null ? null : coats.tin(coat.tin),
   ].filter((part) => part !== null);
   const { degreeHours, hours } = figures;
+  const spread = (low: string, high: string) => (low === high ? low : coats.range(low, high));
   return (
     <li class="coat">
       <h3>
@@ -65,7 +66,7 @@ function CoatEntry({ coat, batch, onChanged }: CoatListProps & { coat: Coat }) {
         <Figure name={coats.sum} value={degreeHours(coat.degreeHours)} />
         <Figure
           name={coats.lowToHigh}
-          value={coats.range(degreeHours(coat.degreeHoursLow), degreeHours(coat.degreeHoursHigh))}
+          value={spread(degreeHours(coat.degreeHoursLow), degreeHours(coat.degreeHoursHigh))}
         />
         <Figure
           name={coats.hoursAt(figures.measure('tempC', 20, 0))}

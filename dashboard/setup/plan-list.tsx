@@ -25,46 +25,50 @@ export function PlanList({ plans, onChanged }: { plans: readonly Plan[]; onChang
               : undefined
           }
         >
-          <h3>
-            {ownName(plan.name)}
-            <small>
-              {plainList([
-                withinSentence(words.things.surfaces[plan.surface], locale),
-                ...(plan.isDefault ? [said.usual] : []),
-                ...(plan.version > 1 ? [said.version(figures.number(plan.version))] : []),
-              ])}
-            </small>
-          </h3>
-          <ol>
-            {plan.coats.map((coat, at) => (
-              <li key={coat.name} class="plan-coat">
-                {said.coat(
-                  <strong>{ownName(coat.name)}</strong>,
-                  mixtureLine(coat.mixture, words.things),
-                  facesLine(coat.faces, words.things, locale),
-                  rateLine(coat.spreadingM2PerL, plan.learned[at], reader),
-                )}
-              </li>
-            ))}
-          </ol>
-          <button
-            type="button"
-            id={`edit-${plan.id}`}
-            class="button button-quiet"
-            aria-expanded={editing === plan.id}
-            onClick={() => setEditing(editing === plan.id ? null : plan.id)}
-          >
-            {said.change}
-          </button>
-          {editing === plan.id && (
-            <PlanEditor
-              plan={plan}
-              onChanged={() => {
-                setEditing(null);
-                onChanged();
-              }}
-            />
-          )}
+          <details>
+            <summary>
+              <h3>
+                {ownName(plan.name)}
+                <small>
+                  {plainList([
+                    withinSentence(words.things.surfaces[plan.surface], locale),
+                    ...(plan.isDefault ? [said.usual] : []),
+                    ...(plan.version > 1 ? [said.version(figures.number(plan.version))] : []),
+                  ])}
+                </small>
+              </h3>
+            </summary>
+            <ol>
+              {plan.coats.map((coat, at) => (
+                <li key={coat.name} class="plan-coat">
+                  {said.coat(
+                    <strong>{ownName(coat.name)}</strong>,
+                    mixtureLine(coat.mixture, words.things),
+                    facesLine(coat.faces, words.things, locale),
+                    rateLine(coat.spreadingM2PerL, plan.learned[at], reader),
+                  )}
+                </li>
+              ))}
+            </ol>
+            <button
+              type="button"
+              id={`edit-${plan.id}`}
+              class="button button-quiet"
+              aria-expanded={editing === plan.id}
+              onClick={() => setEditing(editing === plan.id ? null : plan.id)}
+            >
+              {said.change}
+            </button>
+            {editing === plan.id && (
+              <PlanEditor
+                plan={plan}
+                onChanged={() => {
+                  setEditing(null);
+                  onChanged();
+                }}
+              />
+            )}
+          </details>
         </li>
       ))}
     </ul>

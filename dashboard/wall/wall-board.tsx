@@ -29,7 +29,11 @@ export function WallBoard({ row, now, fresh, wrong }: WallBoardProps) {
       <Grain seed={row.key} fit="ground" />
       <div class="wall-who">
         <h2 class="wall-place">{place.name}</h2>
-        <p class="wall-batch">{batch === null ? wall.noBatch : <BatchLine batch={batch} />}</p>
+        {batch !== null && (
+          <p class="wall-batch">
+            <BatchLine batch={batch} />
+          </p>
+        )}
       </div>
       <div class="wall-word">
         <PlankWord word={laid} spoken={fresh ? verdict : wall.spokenOld(verdict)} hollow={!fresh} />

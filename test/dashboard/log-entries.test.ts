@@ -51,7 +51,7 @@ describe('what was recorded about a batch', () => {
       createReader('en', 'metric', { ...first, ...rest }, {}, ['en-GB']),
     );
     expect(entries.map(({ what }) => what)).toEqual([
-      'Not yet ready to turn at 312 °C·h, felt on the offcut: it prints',
+      'Not yet ready to turn at 312\u00a0°C·h, felt on the offcut: it prints',
       'Moved to South rack',
       'Got wet',
       'Wood moisture: 13.1 % · 14 %',

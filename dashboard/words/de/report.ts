@@ -32,7 +32,8 @@ export const report: typeof EnglishReport = {
     firstDay: 'Erster Tag',
     whileCuring: 'Beim Härten',
     notRead: 'nicht gemessen',
-    counted: (cold, damp, nearDew, all) => `${cold} h, ${damp} h, ${nearDew} h von ${all} h`,
+    counted: (cold, damp, nearDew, all) =>
+      `${cold}\u00a0h, ${damp}\u00a0h, ${nearDew}\u00a0h von ${all}\u00a0h`,
     limits: (cold, damp, nearDew) =>
       `Kalt ist unter ${cold}, feucht über ${damp}, nahe Taupunkt weniger als ${nearDew} über dem Taupunkt.`,
   },

@@ -3,7 +3,6 @@ import { plural } from '../plural.ts';
 
 export const wall: typeof English = {
   title: 'Die Wand',
-  noBatch: 'hier liegt keine Partie',
   coatsPlanned: (coats) =>
     plural('de', coats, { one: '# Anstrich geplant', other: '# Anstriche geplant' }),
   coatOf: (coat, coats) => `Anstrich ${coat} von ${coats}`,

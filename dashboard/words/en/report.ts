@@ -49,7 +49,7 @@ export const report = {
     notRead: 'not read',
     /** Counts of hours, in the order of the heading, and of all that were read. */
     counted: (cold: string, damp: string, nearDew: string, all: string) =>
-      `${cold} h, ${damp} h, ${nearDew} h of ${all} h`,
+      `${cold}\u00a0h, ${damp}\u00a0h, ${nearDew}\u00a0h of ${all}\u00a0h`,
     limits: (cold: string, damp: string, nearDew: string) =>
       `Cold is below ${cold}, damp above ${damp}, near dew less than ${nearDew} above the dew point.`,
   },

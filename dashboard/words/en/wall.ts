@@ -3,7 +3,6 @@ import { plural } from '../plural.ts';
 /** The wall, and what an empty one says. All of it is read from afar: few words. */
 export const wall = {
   title: 'The wall',
-  noBatch: 'no batch lies here',
   /** After the name of the batch and before its stage: “coat 1 of 3, tack-free”. */
   coatsPlanned: (coats: number) =>
     plural('en', coats, { one: '# coat planned', other: '# coats planned' }),

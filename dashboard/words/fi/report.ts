@@ -32,7 +32,8 @@ export const report: typeof EnglishReport = {
     firstDay: 'Ensimmäinen vuorokausi',
     whileCuring: 'Kovettumisen aikana',
     notRead: 'ei luettu',
-    counted: (cold, damp, nearDew, all) => `${cold} h, ${damp} h, ${nearDew} h / ${all} h`,
+    counted: (cold, damp, nearDew, all) =>
+      `${cold}\u00a0h, ${damp}\u00a0h, ${nearDew}\u00a0h / ${all}\u00a0h`,
     limits: (cold, damp, nearDew) =>
       `Kylmää on alle ${cold}, kosteaa yli ${damp}, lähellä kastepistettä alle ${nearDew} kastepisteen yläpuolella.`,
   },

@@ -5,7 +5,6 @@ const capitalised = (words: string) => words.charAt(0).toLocaleUpperCase('fi') +
 
 export const wall: typeof English = {
   title: 'Taulu',
-  noBatch: 'tässä ei ole erää',
   coatsPlanned: (coats) =>
     plural('fi', coats, { one: '# kerros suunniteltu', other: '# kerrosta suunniteltu' }),
   coatOf: (coat, coats) => `kerros ${coat}/${coats}`,

@@ -32,7 +32,8 @@ export const report: typeof EnglishReport = {
     firstDay: 'Første døgn',
     whileCuring: 'Under herdingen',
     notRead: 'ikke målt',
-    counted: (cold, damp, nearDew, all) => `${cold} t, ${damp} t, ${nearDew} t av ${all} t`,
+    counted: (cold, damp, nearDew, all) =>
+      `${cold}\u00a0t, ${damp}\u00a0t, ${nearDew}\u00a0t av ${all}\u00a0t`,
     limits: (cold, damp, nearDew) =>
       `Kaldt er under ${cold}, fuktig over ${damp}, nær dugg mindre enn ${nearDew} over duggpunktet.`,
   },

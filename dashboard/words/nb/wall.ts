@@ -5,7 +5,6 @@ const capitalised = (words: string) => words.charAt(0).toLocaleUpperCase('nb') +
 
 export const wall: typeof English = {
   title: 'Veggen',
-  noBatch: 'her ligger det ikke noe parti',
   coatsPlanned: (coats) =>
     plural('nb', coats, { one: '# strøk planlagt', other: '# strøk planlagt' }),
   coatOf: (coat, coats) => `strøk ${coat} av ${coats}`,

@@ -32,7 +32,8 @@ export const report: typeof EnglishReport = {
     firstDay: 'Första dygnet',
     whileCuring: 'Under härdningen',
     notRead: 'inte uppmätt',
-    counted: (cold, damp, nearDew, all) => `${cold} h, ${damp} h, ${nearDew} h av ${all} h`,
+    counted: (cold, damp, nearDew, all) =>
+      `${cold}\u00a0h, ${damp}\u00a0h, ${nearDew}\u00a0h av ${all}\u00a0h`,
     limits: (cold, damp, nearDew) =>
       `Kallt är under ${cold}, fuktigt över ${damp}, nära dagg mindre än ${nearDew} över daggpunkten.`,
   },

@@ -3,7 +3,6 @@ import { plural } from '../plural.ts';
 
 export const wall: typeof English = {
   title: 'Väggen',
-  noBatch: 'här ligger inget parti',
   coatsPlanned: (coats) =>
     plural('sv', coats, { one: '# strykning planerad', other: '# strykningar planerade' }),
   coatOf: (coat, coats) => `strykning ${coat} av ${coats}`,
