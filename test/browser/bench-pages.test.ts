@@ -131,7 +131,7 @@ needs('chromium')('the pages at the bench and at the door', () => {
     const sixteenths = Math.round(((pot?.marks[0]?.stickCm ?? 0) / 2.54) * 16);
     const text = (await page.locator('.pot-cm').first().textContent()) ?? '';
     const shown = text.replace(/\s*in$/, '');
-    const [whole = 0, over = 0, under = 1] = shown.split(/[ /]/).map(Number);
+    const [whole = 0, over = 0, under = 1] = shown.split(/[\s/]/).map(Number);
     expect((whole + over / under) * 16).toBeCloseTo(sixteenths, 9);
     await page.getByRole('link', { name: 'Print the strip' }).click();
     await page.locator('svg.strip').waitFor();
