@@ -27,15 +27,15 @@ interface Parted extends HourRange {
 
 type Extreme = [raw: number, at: number];
 
-interface Heard {
-  rows: number;
+interface Heard extends HeardSpan {
+  hours: number;
   readings: number;
-  /** Of the first and the last reading, epoch ms. */
-  firstAt: number;
-  lastAt: number;
   /** 1 where two readings that follow each other are surely no more than an hour apart. */
   unbroken: 0 | 1;
 }
+
+/** The last reading before a silence of more than an hour, and the first after it, epoch ms. */
+type Gap = [lastAt: number, firstAt: number];
 
 const ofRange = `from packed_hour
   where sensor_key = @sensorKey and quantity = @code and hour between @fromHour and @toHour`;
@@ -43,18 +43,24 @@ const ofRange = `from packed_hour
 const byPart = 'group by cast(((hour - @first + 1) * @parts - 1) / @hours as integer)';
 const firstAt = `hour * ${hourMs} + first_ms`;
 const lastAt = `hour * ${hourMs} + last_ms`;
-// Where every hour is there and none begins later than another ends, no hour is too far from the next.
-const heard = `count(*) as rows, sum(count) as readings, min(${firstAt}) as firstAt, max(${lastAt}) as lastAt,
-  count(*) = max(hour) - min(hour) + 1 and max(first_ms) <= min(last_ms) as unbroken`;
 
 /**
  * Outlines of times with many more hours than points. The rows of the hours stay within SQLite, which gives two
  * extremes for each stretch: as thousands of arrays, hours cost more in garbage than in looking up.
  */
 export function hourOutlines(db: Database, hourPieces: HourPieces) {
-  const heardInAll = db.prepare<[HourRange], Heard>(
-    `select ${heard} ${ofRange} having count(*) > 0`,
+  // Where every hour is there and none begins later than another ends, no hour is too far from the next.
+  const heardIn = db.prepare<[HourRange], Heard>(
+    `select count(*) as hours, sum(count) as readings, min(${firstAt}) as firstAt, max(${lastAt}) as lastAt,
+            count(*) = max(hour) - min(hour) + 1 and max(first_ms) <= min(last_ms) as unbroken
+       ${ofRange} having count(*) > 0`,
   );
+  const gapsIn = db
+    .prepare<[HourRange], Gap>(
+      `select * from (select lag(${lastAt}) over (order by hour) as before, ${firstAt} as after ${ofRange})
+        where after - before > ${hourMs} order by after`,
+    )
+    .raw();
   // Beside a lone min() or max() SQLite takes other columns from the row that it found.
   const lows = db
     .prepare<[Parted], Extreme>(`select min(low), hour * ${hourMs} + low_ms ${ofRange} ${byPart}`)
@@ -62,22 +68,13 @@ export function hourOutlines(db: Database, hourPieces: HourPieces) {
   const highs = db
     .prepare<[Parted], Extreme>(`select max(high), hour * ${hourMs} + high_ms ${ofRange} ${byPart}`)
     .raw();
-  const heardInParts = db.prepare<[Parted], Heard>(`select ${heard} ${ofRange} ${byPart}`);
-  const heardHours = db.prepare<[HourRange], HeardSpan>(
-    `select ${firstAt} as firstAt, ${lastAt} as lastAt ${ofRange} order by hour`,
-  );
 
   /** From when to when there were readings, parted wherever they are more than an hour apart. */
-  function spansOf(all: Heard, whole: Parted): HeardSpan[] {
-    const spans: HeardSpan[] = [];
-    const parts = all.unbroken ? [all] : heardInParts.all(whole);
-    for (const { firstAt, lastAt, unbroken } of parts) {
-      const range = { ...whole, fromHour: hourOf(firstAt), toHour: hourOf(lastAt) };
-      for (const one of unbroken ? [{ firstAt, lastAt }] : heardHours.all(range)) {
-        const before = spans.at(-1);
-        if (before && one.firstAt - before.lastAt <= hourMs) before.lastAt = one.lastAt;
-        else spans.push(one);
-      }
+  function spansIn(range: HourRange, { firstAt, lastAt, unbroken }: Heard): HeardSpan[] {
+    const spans = [{ firstAt, lastAt }];
+    for (const [before, after] of unbroken ? [] : gapsIn.all(range)) {
+      (spans.at(-1) as HeardSpan).lastAt = before;
+      spans.push({ firstAt: after, lastAt });
     }
     return spans;
   }
@@ -90,9 +87,9 @@ export function hourOutlines(db: Database, hourPieces: HourPieces) {
     const { sensorKey, code, from, to, points } = question;
     const [wholeFrom, wholeTo] = [Math.ceil(from / hourMs), Math.floor((to + 1) / hourMs) - 1];
     const series = { sensorKey, code };
-    const packed = heardInAll.get({ ...series, fromHour: wholeFrom, toHour: wholeTo });
+    const packed = heardIn.get({ ...series, fromHour: wholeFrom, toHour: wholeTo });
     const changes = question.changes.filter((at) => at > from && at <= to);
-    if (!packed || packed.rows * 2 < points || packed.readings <= points) return null;
+    if (!packed || packed.hours * 2 < points || packed.readings <= points) return null;
     if (changes.length > points * mostParted) return null;
 
     const waitingHours = new Set(waiting.map((one) => hourOf(one.firstAt)));
@@ -101,11 +98,11 @@ export function hourOutlines(db: Database, hourPieces: HourPieces) {
     const hours = last - first + 1;
     const stretches = Math.max(1, Math.floor(points / 2) - stretchEdges - changes.length);
     // A silence needs no points: they are for the hours that were heard.
-    const silence = Math.max(1, hours / (packed.rows + waitingHours.size));
+    const silence = Math.max(1, hours / (packed.hours + waitingHours.size));
     const parts = Math.min(hours, Math.floor(stretches * silence));
     const whole = { ...series, first, hours, parts, fromHour: first, toHour: last };
     const gathered = gatherStretches(stretchStarts(first, last, parts, hourMs, changes));
-    const spans = spansOf(packed, whole);
+    const spans = spansIn(whole, packed);
     const add = (piece: Outline) => {
       gathered.add(piece);
       spans.push({ firstAt: piece.firstAt, lastAt: piece.lastAt });
