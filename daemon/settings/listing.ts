@@ -2,6 +2,7 @@ import { stringify } from 'smol-toml';
 import type { ListedSetting, SettingList } from '../contract/setting.ts';
 import { sentence } from '../wording/english.ts';
 import type { ChosenEntry } from './chosen-file.ts';
+import { settingFields } from './fields.ts';
 import type { GroundSettings, laidOn } from './load.ts';
 import { Settings } from './schema.ts';
 import { secretNames } from './secrets.ts';
@@ -84,7 +85,8 @@ export function listSettings({ settings, next, waiting, atStart, newest }: ListP
     chosenFault: file.fault === null ? null : sentence('chosen-damaged', { found: file.fault }),
     setAside: setAside.map(({ entry: { name, value }, because }) => ({
       ...{ name, because },
-      value: value as ListedSetting['value'],
+      // What was written in by hand may be a secret.
+      value: settingFields.get(name)?.onPage ? (value as ListedSetting['value']) : null,
     })),
   };
 }

@@ -67,7 +67,8 @@ export function standingSettings(read: () => GroundSettings): StandingSettings {
   }
 
   async function choose(wish: SettingWish, at: string, by: string | null): Promise<void> {
-    const { file, chosen } = laid;
+    // Read anew: whoever mended the file by hand loses nothing.
+    const { file, chosen } = laidOn(ground);
     const { tree, given } = ground;
     const entries = chosenAfter(wish, {
       ...{ entries: file.entries, holding: chosen, tree, given, at, by },

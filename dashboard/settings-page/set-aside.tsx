@@ -36,9 +36,7 @@ export function SetAside({ list, onKept }: SetAsideProps) {
         {list.setAside.map(({ name, value, because }) => (
           <li key={name}>
             <p>
-              <code>
-                {name} = {JSON.stringify(value)}
-              </code>{' '}
+              <code>{value === null ? name : `${name} = ${JSON.stringify(value)}`}</code>{' '}
               <span class="field-fault">
                 <Said sentence={because} />
               </span>

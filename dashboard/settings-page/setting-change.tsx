@@ -5,8 +5,9 @@ import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
+import { inReadersUnits } from './problem-units.ts';
 import { SettingField } from './setting-field.tsx';
-import { valueText } from './setting-value.ts';
+import { measureIn, valueText } from './setting-value.ts';
 import { wishOf } from './setting-wish.ts';
 
 interface SettingChangeProps {
@@ -64,6 +65,7 @@ function ChangeForm({ setting, onKept }: SettingChangeProps) {
   const reader = useReader();
   const { settings: said } = reader.words;
   const sending = useSending();
+  const problem = inReadersUnits(sending.problem, measureIn(setting.unit), reader.units);
   const form = useRef<HTMLDivElement>(null);
   useEffect(() => {
     form.current?.querySelector<HTMLElement>('input:checked, input:not([type=hidden])')?.focus();
@@ -77,11 +79,11 @@ function ChangeForm({ setting, onKept }: SettingChangeProps) {
   return (
     <div ref={form} class="setting-form">
       <WriteFrame
-        problem={sending.problem}
+        problem={problem}
         busy={sending.busy}
         onSend={(typed) => send(wishOf(setting, typed))}
       >
-        <SettingField setting={setting} problem={sending.problem} />
+        <SettingField setting={setting} problem={problem} />
         <div class="setting-buttons">
           <button type="submit" class="button button-main">
             {said.keep}

@@ -147,7 +147,7 @@ needs('chromium')('somebody new, from an empty folder to the first verdict', () 
     await page.goto(`${daemon.page}/#/settings`);
     // What was given at the start is what is not at its default.
     const entry = page.locator('.setting').filter({ hasText: 'http.port' });
-    await entry.getByText('given at the start').waitFor();
+    await entry.getByText('given at the start', { exact: true }).waitFor();
     await entry.locator('summary').click();
     await entry.getByText(/^\[http\]\s+port = \d+$/).waitFor();
     await page.getByLabel('Words to look for').fill('dew margin');

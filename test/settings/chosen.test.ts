@@ -102,6 +102,13 @@ describe('what is chosen on the page', () => {
     expect(setting(anew, 'cure.maxGapHours')).toMatchObject({ waits: false, from: 'chosen' });
   });
 
+  it('is not lost where somebody wrote into its file meanwhile', async () => {
+    const site = standing();
+    await writeChosen(chosenFileIn(data), [{ name: 'cure.testAt', value: 0.6, at, by: null }]);
+    await choose(site, { 'cure.readyAt': 0.95 });
+    expect(site.settings.cure).toMatchObject({ testAt: 0.6, readyAt: 0.95 });
+  });
+
   it('keeps the choices of two at once', async () => {
     const site = standing();
     await Promise.all([
@@ -211,6 +218,8 @@ describe('a start with choices that do not fit', () => {
       ...['cure.old', 'http.port', 'cure.readyAt', 'work.days'],
     ]);
     expect(site.list().setAside[2]).toMatchObject({ value: 7, because: { code: 'field-fault' } });
+    // Where it is none of the page's business it may be a secret.
+    expect(site.list().setAside[1]).toMatchObject({ name: 'http.port', value: null });
     // It can be let go of, also what is no setting any more.
     await choose(site, { 'cure.old': null, 'cure.readyAt': null });
     expect(
