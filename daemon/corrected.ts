@@ -3,7 +3,7 @@ import { correctedValue } from '../sensors/correct/corrected-value.ts';
 import { aheadAllowedMs, flagsOf } from '../sensors/correct/reading-time.ts';
 import type { Quantity } from './contract/quantity.ts';
 import type { Corrected } from './monitor/ports.ts';
-import type { CalibrationFact } from './rules/facts.ts';
+import type { CalibrationFact } from './rules/sensor-facts.ts';
 
 interface Step {
   fromAt: number;

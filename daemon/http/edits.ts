@@ -1,6 +1,5 @@
 import type {
   BatchFact,
-  CalibrationFact,
   CoatFact,
   HandReadingFact,
   LockUpTickFact,
@@ -9,11 +8,10 @@ import type {
   PlaceFact,
   PlanFact,
   RemarkFact,
-  SensorFact,
-  SensorStay,
   TouchTestFact,
 } from '../rules/facts.ts';
 import type { PhotoFact } from '../rules/photo.ts';
+import type { CalibrationFact, SensorFact, SensorStay } from '../rules/sensor-facts.ts';
 import type {
   CoatingFact,
   CoatingStepFact,

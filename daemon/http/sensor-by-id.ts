@@ -1,5 +1,5 @@
 import { BoardcureError } from '../contract/problem.ts';
-import type { SensorFact } from '../rules/facts.ts';
+import type { SensorFact } from '../rules/sensor-facts.ts';
 import { sentence } from '../wording/english.ts';
 
 /** Looks a sensor up by its topic segment. @throws BoardcureError when it was never heard */

@@ -19,7 +19,6 @@ import type { WoodProbe } from '../contract/wood-probe.ts';
 import type {
   BatchFact,
   CoatFact,
-  KeptCalibration,
   MoveFact,
   NoticeFact,
   PlaceFact,
@@ -28,6 +27,7 @@ import type {
 } from '../rules/facts.ts';
 import type { KnownFacts } from '../rules/known-facts.ts';
 import type { PhotoFact } from '../rules/photo.ts';
+import type { KeptCalibration } from '../rules/sensor-facts.ts';
 import type { CoatingFact, TinFact } from '../rules/trade-facts.ts';
 import type { TradeRules } from '../rules/usual-trade.ts';
 

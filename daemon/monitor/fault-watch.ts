@@ -1,8 +1,9 @@
 import type { Quantity } from '../contract/quantity.ts';
 import { quantities } from '../contract/quantity.ts';
-import type { FaultFact, ReadingFact } from '../rules/facts.ts';
+import type { ReadingFact } from '../rules/facts.ts';
 import { faultFinder, type Surroundings } from '../rules/fault/fault-finder.ts';
 import { airSources, stayAt } from '../rules/place.ts';
+import type { FaultFact } from '../rules/sensor-facts.ts';
 import type { Corrected, FlagBits, ReadingSource } from './ports.ts';
 import { readingPages } from './reading-pages.ts';
 import type { SiteFacts } from './site-facts.ts';

@@ -1,5 +1,5 @@
 import { addLineToHours, hourMs } from '../rules/cure-span.ts';
-import type { HourBlock, HourSum } from '../rules/facts.ts';
+import type { HourBlock, HourSum } from '../rules/hour-facts.ts';
 import type { CureModel } from '../science/cure.ts';
 import type { PlaceAirReader } from './place-air.ts';
 import type { HourSource } from './ports.ts';

@@ -2,14 +2,8 @@ import type { Quantity } from '../contract/quantity.ts';
 import type { HourColumns } from '../rules/curve-grid.ts';
 import type {
   BatchFact,
-  CalibrationFact,
   CoatFact,
-  DirtySpan,
-  FaultFact,
   HandReadingFact,
-  HourBlock,
-  HourRange,
-  HourSum,
   LockUpTickFact,
   MoveFact,
   NoticeFact,
@@ -18,11 +12,11 @@ import type {
   PlanFact,
   ReadingFact,
   RemarkFact,
-  SensorFact,
-  SensorStay,
   TouchTestFact,
 } from '../rules/facts.ts';
+import type { DirtySpan, HourBlock, HourRange, HourSum } from '../rules/hour-facts.ts';
 import type { ReadingOutline } from '../rules/reading-outline.ts';
+import type { CalibrationFact, FaultFact, SensorFact, SensorStay } from '../rules/sensor-facts.ts';
 import type {
   CoatingFact,
   CoatingStepFact,

@@ -8,15 +8,9 @@ import {
   type RecordedFacts,
 } from '../rules/batch-lineage.ts';
 import { countedStays } from '../rules/counted-stays.ts';
-import type {
-  BatchFact,
-  CoatFact,
-  MoveFact,
-  RemarkFact,
-  SensorStay,
-  TouchTestFact,
-} from '../rules/facts.ts';
+import type { BatchFact, CoatFact, MoveFact, RemarkFact, TouchTestFact } from '../rules/facts.ts';
 import type { KnownFacts } from '../rules/known-facts.ts';
+import type { SensorStay } from '../rules/sensor-facts.ts';
 import type { CoatingStepFact, MountingTickFact } from '../rules/trade-facts.ts';
 import type { FactSource } from './ports.ts';
 

@@ -1,5 +1,5 @@
 import type { Quantity } from '../contract/quantity.ts';
-import type { CalibrationFact } from './facts.ts';
+import type { CalibrationFact } from './sensor-facts.ts';
 
 /**
  * When each calibration of a sensor’s quantity begins, epoch ms: what is raw on one side of such a

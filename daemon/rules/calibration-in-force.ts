@@ -1,5 +1,5 @@
 import type { Quantity } from '../contract/quantity.ts';
-import type { CalibrationFact } from './facts.ts';
+import type { CalibrationFact } from './sensor-facts.ts';
 
 /**
  * The calibration that corrects what a sensor measures at a moment: the one that began last; of two

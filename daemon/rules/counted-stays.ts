@@ -1,7 +1,7 @@
 import { faultEffects } from '../contract/fault-effect.ts';
 import type { Quantity } from '../contract/quantity.ts';
-import type { FaultFact, SensorStay } from './facts.ts';
 import { sortedStays, stayAt } from './place.ts';
+import type { FaultFact, SensorStay } from './sensor-facts.ts';
 
 /** A stretch in which readings do not count; `untilAt` exclusive, null while it lasts. */
 interface Span {

@@ -1,6 +1,6 @@
 import type { CureModel } from '../science/cure.ts';
 import { cappedSegmentEquivalentHours, segmentEquivalentHours } from '../science/cure-rate.ts';
-import type { HourSum } from './facts.ts';
+import type { HourSum } from './hour-facts.ts';
 import type { Sample } from './place-series.ts';
 
 export const hourMs = 3_600_000;

@@ -1,19 +1,16 @@
 import type { Boards, RemarkKind, Species } from '../contract/batch.ts';
-import type { CalibrationHow } from '../contract/calibration.ts';
 import type { Gate } from '../contract/gate.ts';
 import type { LockUpLine } from '../contract/lock-up.ts';
 import type { NoticeKind } from '../contract/notice.ts';
 import type { PlaceKind } from '../contract/place.ts';
 import type { Face, Mixture, PlannedCoat, PlanUse, Surface } from '../contract/plan.ts';
 import type { Quantity } from '../contract/quantity.ts';
-import type { SensorHeight } from '../contract/sensor.ts';
-import type { FaultKind } from '../contract/sensor-fault.ts';
 import type { Said, Told } from '../contract/sentence.ts';
 import type { TimberFact } from './trade-facts.ts';
 
 /*
- * What was recorded, as plain data. Every `at` is UTC epoch milliseconds; null means unknown, and so
- * does a field that is left out.
+ * What was recorded of places, boards and coats, and readings on their way in, as plain data. Every
+ * `at` is UTC epoch milliseconds; null means unknown, and so does a field that is left out.
  */
 
 export interface PlaceFact {
@@ -28,57 +25,6 @@ export interface PlaceFact {
   capacityM?: number | null;
   capacityBoards?: number | null;
   createdAt: number;
-}
-
-export interface SensorFact {
-  key: number;
-  id: string;
-  name: string | null;
-  firstSeenAt: number;
-  /** Where in its place it hangs; null while nobody has said. */
-  height: SensorHeight | null;
-  /** Timber a wood probe sits in, where that is not told by the batch at its place. */
-  species: Species | null;
-}
-
-/** A calibration holds from a moment on (null: from ever) until the next of its quantity. */
-export interface CalibrationFact {
-  id: string;
-  sensorKey: number;
-  quantity: Quantity;
-  fromAt: number | null;
-  how: CalibrationHow;
-  note: string | null;
-}
-
-/** A calibration as it was at some time, also one that was corrected or withdrawn since. */
-export interface KeptCalibration extends CalibrationFact {
-  recordedAt: number;
-  /** When it was corrected or withdrawn; null while it stands. */
-  supersededAt: number | null;
-}
-
-/** A fault that was found in what a sensor sent. */
-export interface FaultFact {
-  id: string;
-  sensorKey: number;
-  /** What it is about; null when it is about all that the sensor sends. */
-  quantity: Quantity | null;
-  kind: FaultKind;
-  fromAt: number;
-  /** From when on the sensor is believed again; null while it is not. */
-  untilAt: number | null;
-  /** What was seen, as a sentence; what it tells, where that was kept. */
-  says: string;
-  told?: Told | null;
-}
-
-/** A sensor sits at a place from a moment on (null: from ever) until its next stay. */
-export interface SensorStay {
-  sensorKey: number;
-  /** null: taken down. */
-  placeId: string | null;
-  fromAt: number | null;
 }
 
 export interface PlanFact {
@@ -269,41 +215,6 @@ export interface ReadingGroup {
   released?: Omit<OpenMessage, 'content'>[];
   /** Arrival time, for sensors that appear with this group. */
   arrivedAt: number;
-}
-
-/** The cure that one UTC hour gave at a place, in hours at 20 °C. */
-export interface HourSum {
-  /** Whole hours since the epoch. */
-  hour: number;
-  low: number;
-  high: number;
-  /** The low sum with the temperature cut at the heat cap. */
-  capped: number;
-  /** Hours of this hour that lie between readings close enough together. */
-  covered: number;
-}
-
-/** Whole hours that were reckoned and kept, both ends included. */
-export interface HourRange {
-  fromHour: number;
-  toHour: number;
-}
-
-/** Hour sums that replace what was kept of a range; hours without a sum gathered nothing. */
-export interface HourBlock extends HourRange {
-  placeId: string;
-  model: string;
-  sums: HourSum[];
-  /** True when nothing after the range is to be kept: the readings there are gone. */
-  endsHere: boolean;
-}
-
-/** A stretch at a place whose hour sums no longer agree with its readings. */
-export interface DirtySpan {
-  rank: number;
-  placeId: string;
-  fromAt: number;
-  toAt: number;
 }
 
 /** One hour of a weather forecast for outdoors. */

@@ -1,17 +1,14 @@
 import type {
   BatchFact,
-  CalibrationFact,
   CoatFact,
-  FaultFact,
   HandReadingFact,
   MoveFact,
   PlaceFact,
   PlanFact,
   RemarkFact,
-  SensorFact,
-  SensorStay,
   TouchTestFact,
 } from './facts.ts';
+import type { CalibrationFact, FaultFact, SensorFact, SensorStay } from './sensor-facts.ts';
 import type { CoatingFact, MergeFact, SplitFact, TinFact } from './trade-facts.ts';
 
 /**

@@ -1,4 +1,5 @@
-import type { PlaceFact, SensorStay } from './facts.ts';
+import type { PlaceFact } from './facts.ts';
+import type { SensorStay } from './sensor-facts.ts';
 
 /**
  * The places whose sensors may speak for a place, nearest first: itself, then what encloses it.

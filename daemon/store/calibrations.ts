@@ -1,5 +1,5 @@
 import type { Database } from 'better-sqlite3';
-import type { CalibrationFact, KeptCalibration } from '../rules/facts.ts';
+import type { CalibrationFact, KeptCalibration } from '../rules/sensor-facts.ts';
 import { codeOf, quantityOf } from './quantity-code.ts';
 
 interface CalibrationRow {

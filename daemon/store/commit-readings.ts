@@ -1,13 +1,8 @@
 import type { Database } from 'better-sqlite3';
 import type { Quantity } from '../contract/quantity.ts';
-import type {
-  PlaceFact,
-  ReadingFact,
-  ReadingGroup,
-  RefusedMessage,
-  SensorStay,
-} from '../rules/facts.ts';
+import type { PlaceFact, ReadingFact, ReadingGroup, RefusedMessage } from '../rules/facts.ts';
 import { placesFed, stayAt } from '../rules/place.ts';
+import type { SensorStay } from '../rules/sensor-facts.ts';
 import { sentence } from '../wording/english.ts';
 import type { HourTable } from './hours.ts';
 import type { OpenMessageTable } from './open-messages.ts';

@@ -1,5 +1,5 @@
 import type { Database } from 'better-sqlite3';
-import type { DirtySpan, HourBlock, HourRange, HourSum } from '../rules/facts.ts';
+import type { DirtySpan, HourBlock, HourRange, HourSum } from '../rules/hour-facts.ts';
 
 export function hourTable(db: Database) {
   const between = db.prepare<[string, string, number, number], HourSum>(

@@ -10,9 +10,9 @@ import type {
   PlaceFact,
   PlanFact,
   RemarkFact,
-  SensorStay,
   TouchTestFact,
 } from '../rules/facts.ts';
+import type { SensorStay } from '../rules/sensor-facts.ts';
 import { sentence } from '../wording/english.ts';
 import type { BatchEdit } from './batches.ts';
 import type { ReadingCommitter } from './commit-readings.ts';

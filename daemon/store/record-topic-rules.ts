@@ -1,7 +1,7 @@
 import { isDeepStrictEqual } from 'node:util';
 import type { Database } from 'better-sqlite3';
 import { BoardcureError } from '../contract/problem.ts';
-import type { SensorStay } from '../rules/facts.ts';
+import type { SensorStay } from '../rules/sensor-facts.ts';
 import type { HeardSensor, TopicRuleFact } from '../rules/topic-rule-fact.ts';
 import type { ChangeTable } from './changes.ts';
 import type { SensorTable } from './sensors.ts';

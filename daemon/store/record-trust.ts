@@ -2,7 +2,7 @@ import { isDeepStrictEqual } from 'node:util';
 import { BoardcureError } from '../contract/problem.ts';
 import type { Quantity } from '../contract/quantity.ts';
 import { silences } from '../rules/counted-stays.ts';
-import type { CalibrationFact, FaultFact, SensorFact } from '../rules/facts.ts';
+import type { CalibrationFact, FaultFact, SensorFact } from '../rules/sensor-facts.ts';
 import type { CalibrationTable } from './calibrations.ts';
 import type { ChangeTable } from './changes.ts';
 import type { ReadingCommitter } from './commit-readings.ts';

@@ -1,5 +1,5 @@
 import type { Database } from 'better-sqlite3';
-import type { FaultFact } from '../rules/facts.ts';
+import type { FaultFact } from '../rules/sensor-facts.ts';
 import { codeOf, quantityOf } from './quantity-code.ts';
 import { withTold, writtenTold } from './told-column.ts';
 

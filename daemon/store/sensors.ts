@@ -1,5 +1,5 @@
 import type { Database } from 'better-sqlite3';
-import type { SensorFact, SensorStay } from '../rules/facts.ts';
+import type { SensorFact, SensorStay } from '../rules/sensor-facts.ts';
 
 interface SensorRow {
   key: number;

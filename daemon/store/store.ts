@@ -1,5 +1,6 @@
 import type { Database } from 'better-sqlite3';
-import type { HourBlock, OutdoorForecastPoint, ReadingGroup } from '../rules/facts.ts';
+import type { OutdoorForecastPoint, ReadingGroup } from '../rules/facts.ts';
+import type { HourBlock } from '../rules/hour-facts.ts';
 import { noPosting, type PostingPlan } from '../rules/outgoing.ts';
 import { batchTable } from './batches.ts';
 import { calibrationTable } from './calibrations.ts';

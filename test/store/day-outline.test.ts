@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { correction } from '../../daemon/corrected.ts';
-import type { CalibrationFact } from '../../daemon/rules/facts.ts';
 import { gapsBetween } from '../../daemon/rules/reading-outline.ts';
+import type { CalibrationFact } from '../../daemon/rules/sensor-facts.ts';
 import { stretchStarts } from '../../daemon/rules/stretches.ts';
 import { openForWriting } from '../../daemon/store/open.ts';
 import { storeReader, storeWriter } from '../../daemon/store/store.ts';

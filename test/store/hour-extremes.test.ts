@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { correction } from '../../daemon/corrected.ts';
 import { gatherHours } from '../../daemon/rules/curve-grid.ts';
-import type { CalibrationFact } from '../../daemon/rules/facts.ts';
+import type { CalibrationFact } from '../../daemon/rules/sensor-facts.ts';
 import { openForWriting } from '../../daemon/store/open.ts';
 import { storeReader, storeWriter } from '../../daemon/store/store.ts';
 import { group, hourMs, reading } from './site-of-facts.ts';

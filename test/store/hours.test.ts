@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { HourBlock, HourSum } from '../../daemon/rules/facts.ts';
+import type { HourBlock, HourSum } from '../../daemon/rules/hour-facts.ts';
 import { day1, group, hourMs, place, reading } from './site-of-facts.ts';
 import { type OpenStore, storeSides } from './store-sides.ts';
 

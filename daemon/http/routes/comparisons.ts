@@ -7,8 +7,8 @@ import type {
 import { toMoment } from '../../contract/moment.ts';
 import { BoardcureError } from '../../contract/problem.ts';
 import { calibrationInForce } from '../../rules/calibration-in-force.ts';
-import type { SensorFact } from '../../rules/facts.ts';
 import { checkPast } from '../../rules/record-check.ts';
+import type { SensorFact } from '../../rules/sensor-facts.ts';
 import { sentence } from '../../wording/english.ts';
 import { told } from '../../wording/sentence.ts';
 import type { HttpParts } from '../ports.ts';

@@ -1,7 +1,7 @@
 import type { Sentence } from '../../contract/sentence.ts';
 import { sentence } from '../../wording/english.ts';
 import { inner } from '../../wording/sentence.ts';
-import type { FaultFact, SensorFact } from '../facts.ts';
+import type { FaultFact, SensorFact } from '../sensor-facts.ts';
 
 const minuteMs = 60_000;
 

@@ -2,7 +2,7 @@ import { faultEffects } from '../../contract/fault-effect.ts';
 import { toMoment } from '../../contract/moment.ts';
 import type { SensorFault } from '../../contract/sensor-fault.ts';
 import { sentence } from '../../wording/english.ts';
-import type { FaultFact } from '../facts.ts';
+import type { FaultFact } from '../sensor-facts.ts';
 import { seenOf } from './fault-reason.ts';
 
 /** A fault as the outside sees it: what it is called, what it means and what to do. */
