@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { PlainForm } from '../forms/plain-form.tsx';
 import { ProblemNote } from '../forms/problem-note.tsx';
 import type { Sending } from '../forms/use-sending.ts';
 
@@ -11,13 +12,9 @@ interface AccessFormProps {
 /** A form that is open to everyone: here one logs in. What was typed is gone once it was taken. */
 export function AccessForm({ sending, onSend, children }: AccessFormProps) {
   return (
-    <form
-      class="form"
-      noValidate
-      onSubmit={(event) => {
-        event.preventDefault();
-        const element = event.currentTarget;
-        void onSend(new FormData(element)).then((taken) => {
+    <PlainForm
+      onSend={(form, element) => {
+        void onSend(form).then((taken) => {
           if (taken !== null) element.reset();
         });
       }}
@@ -26,6 +23,6 @@ export function AccessForm({ sending, onSend, children }: AccessFormProps) {
         {children}
       </fieldset>
       <ProblemNote problem={sending.problem} />
-    </form>
+    </PlainForm>
   );
 }

@@ -3,6 +3,7 @@ import type { Overview } from '../../daemon/contract/overview.ts';
 import type { Problem } from '../../daemon/contract/problem.ts';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
+import { PlainForm } from './plain-form.tsx';
 import { ProblemNote } from './problem-note.tsx';
 
 interface WriteFrameProps {
@@ -16,21 +17,13 @@ interface WriteFrameProps {
 export function WriteFrame({ problem, busy, onSend, children }: WriteFrameProps) {
   const may = mayTry(useShed().live.overview.value);
   return (
-    <form
-      class="form"
-      noValidate
-      onSubmit={(event) => {
-        event.preventDefault();
-        const element = event.currentTarget;
-        void onSend(new FormData(element), element);
-      }}
-    >
+    <PlainForm onSend={(form, element) => void onSend(form, element)}>
       {!may && <WhyClosed />}
       <fieldset class="form-body" disabled={!may || busy}>
         {children}
       </fieldset>
       <ProblemNote problem={problem} />
-    </form>
+    </PlainForm>
   );
 }
 

@@ -3,6 +3,7 @@ import type { MixtureReply } from '../../daemon/contract/mixture.ts';
 import type { Measure } from '../format/units.ts';
 import { SelectField, TextField } from '../forms/field.tsx';
 import { MeasureField } from '../forms/measure-field.tsx';
+import { PlainForm } from '../forms/plain-form.tsx';
 import { ProblemNote } from '../forms/problem-note.tsx';
 import { optionalNumberOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
@@ -67,14 +68,7 @@ export function PotPage() {
   return (
     <main class="page pot">
       <h1>{title}</h1>
-      <form
-        class="form"
-        noValidate
-        onSubmit={(event) => {
-          event.preventDefault();
-          void reckon(new FormData(event.currentTarget));
-        }}
-      >
+      <PlainForm onSend={(form) => void reckon(form)}>
         <div class="form-body">
           <SelectField
             label={ask.which}
@@ -121,7 +115,7 @@ export function PotPage() {
           </button>
         </div>
         <ProblemNote problem={sending.problem} />
-      </form>
+      </PlainForm>
       {answer !== null && <PotAnswer query={answer.query} reply={answer.reply} />}
       <ShoppingPanel />
     </main>

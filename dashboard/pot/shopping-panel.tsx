@@ -3,6 +3,7 @@ import type { ShoppingList } from '../../daemon/contract/mixture.ts';
 import { plainList } from '../format/lists.ts';
 import { TextField } from '../forms/field.tsx';
 import { MeasureField } from '../forms/measure-field.tsx';
+import { PlainForm } from '../forms/plain-form.tsx';
 import { ProblemNote } from '../forms/problem-note.tsx';
 import { optionalNumberOf, textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
@@ -47,14 +48,7 @@ export function ShoppingPanel() {
   return (
     <section class="shopping" aria-labelledby="shopping-title">
       <h2 id="shopping-title">{shopping.title}</h2>
-      <form
-        class="form"
-        noValidate
-        onSubmit={(event) => {
-          event.preventDefault();
-          void reckon(new FormData(event.currentTarget));
-        }}
-      >
+      <PlainForm onSend={(form) => void reckon(form)}>
         <div class="form-body">
           <div class="field-grid field-grid-five">
             {sizesField('paintTinsL', shopping.paintTins, usualTins[units].paint)}
@@ -83,7 +77,7 @@ export function ShoppingPanel() {
           </button>
         </div>
         <ProblemNote problem={sending.problem} />
-      </form>
+      </PlainForm>
       {list !== null && <Bought list={list} />}
     </section>
   );
