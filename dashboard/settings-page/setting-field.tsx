@@ -6,7 +6,7 @@ import { TextField } from '../forms/field.tsx';
 import { MeasureField } from '../forms/measure-field.tsx';
 import { useReader } from '../reader.ts';
 import { ListField } from './list-field.tsx';
-import { measureIn, takesText } from './setting-value.ts';
+import { measureIn, takesText, unitText } from './setting-value.ts';
 import { HAS, VALUE } from './setting-wish.ts';
 
 /** Settings that are a time of day say so by their unit. */
@@ -76,7 +76,12 @@ function ValueField({ setting, problem }: SettingFieldProps) {
       const hint = takesText(setting, reader);
       if (measure !== null) return <MeasureField {...field} hint={hint} measure={measure} />;
       return (
-        <TextField {...field} hint={hint} kind="number" {...(unit === null ? {} : { unit })} />
+        <TextField
+          {...field}
+          hint={hint}
+          kind="number"
+          {...(unit === null ? {} : { unit: unitText(unit, said) })}
+        />
       );
     }
     case 'list':

@@ -20,11 +20,16 @@ export function measureIn(unit: string | null): Measure | null {
     : null;
 }
 
-function figureText(value: number, unit: string | null, { figures }: By): string {
+/** A unit as the reader writes it: those that are words have one in each language. */
+export function unitText(unit: string, { units }: By['words']['settings']): string {
+  return Object.hasOwn(units, unit) ? units[unit as keyof typeof units] : unit;
+}
+
+function figureText(value: number, unit: string | null, { words, figures }: By): string {
   const measure = measureIn(unit);
   if (measure !== null) return figures.asSet(measure, value, 6);
   const figure = figures.number(value, 6);
-  return unit === null ? figure : `${figure} ${unit}`;
+  return unit === null ? figure : `${figure} ${unitText(unit, words.settings)}`;
 }
 
 /** A value as it is read, with its unit: “5 °C”, “yes”, “nothing”. Texts are as in the file. */

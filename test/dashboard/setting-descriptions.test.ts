@@ -4,7 +4,8 @@ import type { ListedSetting } from '../../daemon/contract/setting.ts';
 import { Settings } from '../../daemon/settings/schema.ts';
 import { plainGround, standingSettings } from '../../daemon/settings/standing.ts';
 import { described, settingDescriptions } from '../../dashboard/settings-page/descriptions.ts';
-import { fitsSearch } from '../../dashboard/settings-page/setting-value.ts';
+import { fitsSearch, unitText } from '../../dashboard/settings-page/setting-value.ts';
+import { restWords } from '../../dashboard/words/catalogue.ts';
 import { type Language, languages } from '../../dashboard/words/language.ts';
 import { callsItSafe } from './unsafe-words.ts';
 
@@ -62,6 +63,19 @@ describe.each(others)('what settings do, in %s', (language) => {
   it('never calls anything safe', async () => {
     const texts = Object.values(await settingDescriptions(language)).map(([, says]) => says);
     expect(texts.join('\n')).not.toMatch(callsItSafe[language]);
+  });
+});
+
+describe('a unit that is a word', () => {
+  const units = settings.map(({ unit }) => unit).filter((unit) => / |\p{L}{4,}/u.test(unit ?? ''));
+
+  it.each(others)('is written in %s', async (language) => {
+    const words = (await restWords(language)).settings;
+    // A clock is typed into a field of its own, which tells how.
+    const shownUnits = new Set(units.filter((unit) => !/hh:mm/.test(unit ?? '')));
+    expect([...shownUnits].sort()).toEqual(Object.keys(words.units).sort());
+    for (const unit of shownUnits) expect(unitText(unit ?? '', words)).not.toBe('');
+    expect(unitText('MiB', words)).toBe('MiB');
   });
 });
 

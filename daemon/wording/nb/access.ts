@@ -4,6 +4,20 @@ import type { AccessSentences } from '../subject/access.ts';
 const listed = ({ names, more }: AccessSentences['sensors-would-fall-silent']): string =>
   more > 0 ? `${names.join(', ')} og ${more} til` : names.join(', ');
 
+/** What a device may do. */
+const roles: Readonly<Record<string, string>> = {
+  look: 'kan se',
+  operate: 'kan notere arbeid',
+  own: 'kan gjøre alt',
+};
+
+/** What a name at the broker is for. */
+const uses: Readonly<Record<string, string>> = {
+  node: 'sender målinger',
+  listener: 'bare lytter',
+  forecaster: 'sender en prognose',
+};
+
 export const access: Phrases<AccessSentences> = {
   'pin-too-short': () => 'PIN-koden er for kort: den må ha minst 6 sifre eller bokstaver.',
   'pin-repeats': () => 'PIN-koden gjentar seg: bruk minst tre forskjellige tegn.',
@@ -19,7 +33,7 @@ export const access: Phrases<AccessSentences> = {
   'code-wrong/set-up': () => 'Dette er ikke startkoden, eller så har den gått ut.',
   'code-wrong/pairing': () => 'Dette er ingen paringskode, eller så har den gått ut.',
   'try-later': ({ seconds }) => `Neste forsøk tas imot om ${seconds} sekunder.`,
-  'role-needed': ({ role }) => `Det krever rollen «${role}».`,
+  'role-needed': ({ role }) => `Det krever en enhet som ${roles[role] ?? role}.`,
   'not-open': () => 'Dette er ikke åpent for alle på nettverket.',
   'not-from-here': () => 'Forespørselen kom ikke fra datamaskinen som kjører programmet.',
   'no-broker-name': ({ name }) => `MQTT-tjeneren kjenner ikke navnet ${name}.`,
@@ -28,7 +42,8 @@ export const access: Phrases<AccessSentences> = {
   'broker-name-taken': ({ name }) => `Navnet ${name} er allerede i bruk.`,
   'broker-names-full': ({ names }) => `Det finnes allerede ${names} navn.`,
   'node-without-sensor': () => 'En node sender som minst én sensor.',
-  'other-with-sensor': ({ kind }) => `En ${kind} sender ikke som noen sensor.`,
+  'other-with-sensor': ({ kind }) =>
+    `Et navn som ${uses[kind] ?? kind}, sender ikke som noen sensor.`,
   'sensors-would-fall-silent': (told) => `Disse ville ikke lenger bli hørt: ${listed(told)}.`,
   'listeners-would-fall-silent': (told) =>
     `Disse lytterne ville ikke høre noe mer: ${listed(told)}.`,

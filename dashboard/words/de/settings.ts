@@ -36,6 +36,7 @@ export const settings: typeof English = {
   inLine: (file, line) => `${file}, Zeile ${line}`,
   default: 'Vorgabe',
   takes: 'Nimmt',
+  units: { bytes: 'Bytes', '% of oven-dry mass': '% der darrtrockenen Masse' },
   kinds: {
     text: 'Text',
     number: 'eine Zahl',

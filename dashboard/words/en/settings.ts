@@ -39,6 +39,8 @@ export const settings = {
   inLine: (file: string, line: string) => `${file}, line ${line}`,
   default: 'Default',
   takes: 'Takes',
+  /** Units that are words, by what the daemon calls them. */
+  units: { bytes: 'bytes', '% of oven-dry mass': '% of oven-dry mass' },
   kinds: {
     text: 'text',
     number: 'a number',

@@ -36,6 +36,7 @@ export const settings: typeof English = {
   inLine: (file, line) => `${file}, rivi ${line}`,
   default: 'Oletus',
   takes: 'Arvoksi käy',
+  units: { bytes: 'tavua', '% of oven-dry mass': '% uunikuivasta massasta' },
   kinds: {
     text: 'teksti',
     number: 'luku',

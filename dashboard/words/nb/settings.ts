@@ -36,6 +36,7 @@ export const settings: typeof English = {
   inLine: (file, line) => `${file}, linje ${line}`,
   default: 'Standard',
   takes: 'Tar imot',
+  units: { bytes: 'byte', '% of oven-dry mass': '% av ovnstørr masse' },
   kinds: {
     text: 'tekst',
     number: 'et tall',

@@ -36,6 +36,7 @@ export const settings: typeof English = {
   inLine: (file, line) => `${file}, rad ${line}`,
   default: 'Från början',
   takes: 'Tar emot',
+  units: { bytes: 'byte', '% of oven-dry mass': '% av den ugnstorra massan' },
   kinds: {
     text: 'text',
     number: 'ett tal',
