@@ -28,7 +28,14 @@ const leastShare = 1 / 20;
  * @returns what is to be said; nothing while there is enough
  */
 export function spaceDoubts(folder: string, leastBytes: number, look = freeSpace): Said[] {
-  const { freeBytes, totalBytes } = look(folder);
+  let space: FreeSpace;
+  try {
+    space = look(folder);
+  } catch {
+    // Moved away or unmounted beneath the daemon, which writes on into what it has open.
+    return [sentence('folder-gone', { name: folder })];
+  }
+  const { freeBytes, totalBytes } = space;
   if (freeBytes >= Math.min(leastBytes, totalBytes * leastShare)) return [];
   return [sentence('disk-low', { freeMiB: Math.floor(freeBytes / 1_048_576) })];
 }

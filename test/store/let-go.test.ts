@@ -126,5 +126,9 @@ describe('the room on the disk', () => {
     const { folder, remove } = temporaryFolder();
     expect(spaceDoubts(folder, 0)).toEqual([]);
     remove();
+    // The fault injected: the folder is moved away, or its disk unmounted, beneath the daemon.
+    expect(spaceDoubts(folder, 0).map(({ text }) => text)).toEqual([
+      expect.stringMatching(/cannot be reached.*put the folder back, and restart/),
+    ]);
   });
 });

@@ -20,6 +20,8 @@ export const site: Phrases<SiteSentences> = {
     `Die Uhr von Sensor ${sensor} geht ${minutes} min vor: Für seine Messwerte gilt die Zeit ihrer Ankunft. Seine Uhr stellen.`,
   'sensor-clock/behind': ({ sensor, minutes }) =>
     `Die Uhr von Sensor ${sensor} geht ${minutes} min nach, oder seine Messwerte sind so lange unterwegs: Sie behalten die Zeit, die sie angeben. Seine Uhr stellen oder ihn keine senden lassen.`,
+  'folder-gone': ({ name }) =>
+    `Der Datenordner ${name} ist nicht zu erreichen: Was jetzt ankommt, geht in eine Datei, die niemand wiederfindet. Prüfen, ob der Datenträger eingehängt ist, den Ordner zurücklegen und Boardcure neu starten.`,
   'database-damaged': ({ found }) =>
     `Die Datenbank ist beschädigt (${found}). Messwerte werden weiter angenommen. Boardcure anhalten und eine Sicherung an ihre Stelle setzen: boardcure restore <file> --replace.`,
   'backup-not-made': ({ because }) =>

@@ -20,6 +20,8 @@ export const site: Phrases<SiteSentences> = {
     `The clock of sensor ${sensor} is ${minutes} min ahead: its readings are dated by their arrival. Set its clock.`,
   'sensor-clock/behind': ({ sensor, minutes }) =>
     `The clock of sensor ${sensor} is ${minutes} min behind, or its readings are that long on their way: they keep the time they give. Set its clock, or let it send none.`,
+  'folder-gone': ({ name }) =>
+    `The data folder ${name} cannot be reached: what is taken in now goes into a file that nobody will find again. See that its disk is mounted, put the folder back, and restart Boardcure.`,
   'database-damaged': ({ found }) =>
     `The database is damaged (${found}). Readings are still taken in. Stop Boardcure and put a backup in its place: boardcure restore <file> --replace.`,
   'backup-not-made': ({ because }) => `The last backup by night was not made. ${because}`,

@@ -20,6 +20,8 @@ export const site: Phrases<SiteSentences> = {
     `Anturin ${sensor} kello edistää ${minutes} min: sen lukemat päivätään saapumisen mukaan. Aseta sen kello.`,
   'sensor-clock/behind': ({ sensor, minutes }) =>
     `Anturin ${sensor} kello jätättää ${minutes} min, tai sen lukemat ovat niin kauan matkalla: ne pitävät antamansa ajan. Aseta sen kello, tai anna sen lähettää ilman aikaa.`,
+  'folder-gone': ({ name }) =>
+    `Datakansioon ${name} ei päästä: nyt vastaanotettava menee tiedostoon, jota kukaan ei enää löydä. Katso, että levy on liitetty, palauta kansio ja käynnistä Boardcure uudelleen.`,
   'database-damaged': ({ found }) =>
     `Tietokanta on vaurioitunut (${found}). Lukemia otetaan yhä vastaan. Pysäytä Boardcure ja pane varmuuskopio sen tilalle: boardcure restore <tiedosto> --replace.`,
   'backup-not-made': ({ because }) => `Viimeisintä yöllistä varmuuskopiota ei tehty. ${because}`,

@@ -20,6 +20,8 @@ export const site: Phrases<SiteSentences> = {
     `Klokken i sensor ${sensor} går ${minutes} min foran: målingene dateres når de kommer fram. Still klokken dens.`,
   'sensor-clock/behind': ({ sensor, minutes }) =>
     `Klokken i sensor ${sensor} går ${minutes} min etter, eller så er målingene så lenge underveis: de beholder tiden de oppgir. Still klokken dens, eller la den ikke sende noen tid.`,
+  'folder-gone': ({ name }) =>
+    `Datamappen ${name} kan ikke nås: det som tas imot nå, skrives til en fil som ingen finner igjen. Se til at disken er montert, legg mappen tilbake og start Boardcure på nytt.`,
   'database-damaged': ({ found }) =>
     `Databasen er skadet (${found}). Målinger tas fortsatt imot. Stopp Boardcure og sett en sikkerhetskopi i stedet: boardcure restore <fil> --replace.`,
   'backup-not-made': ({ because }) =>

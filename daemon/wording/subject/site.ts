@@ -11,6 +11,7 @@ export interface SiteSentences {
   'sensor-clock/ahead': { sensor: string; minutes: number };
   'sensor-clock/behind': { sensor: string; minutes: number };
   /** `found`: as the database engine says it. */
+  'folder-gone': { name: string };
   'database-damaged': { found: string };
   /** `because`: as whoever made it said it. */
   'backup-not-made': { because: string };

@@ -20,6 +20,8 @@ export const site: Phrases<SiteSentences> = {
     `Klockan i givare ${sensor} går ${minutes} min före: dess mätvärden dateras när de kommer fram. Ställ dess klocka.`,
   'sensor-clock/behind': ({ sensor, minutes }) =>
     `Klockan i givare ${sensor} går ${minutes} min efter, eller så är dess mätvärden så länge på väg: de behåller tiden de anger. Ställ dess klocka, eller låt den inte skicka någon tid.`,
+  'folder-gone': ({ name }) =>
+    `Datamappen ${name} går inte att nå: det som tas emot nu skrivs till en fil som ingen hittar igen. Se till att disken är monterad, lägg tillbaka mappen och starta om Boardcure.`,
   'database-damaged': ({ found }) =>
     `Databasen är skadad (${found}). Mätvärden tas fortfarande emot. Stoppa Boardcure och lägg en säkerhetskopia på dess plats: boardcure restore <fil> --replace.`,
   'backup-not-made': ({ because }) =>
