@@ -4,10 +4,11 @@ import { Aedes, type AedesPublishPacket, type Client } from 'aedes';
 import { type ListenerParts, listenForClients } from './broker-listeners.ts';
 import { type ClientAccess, everyone, type Guest } from './client-access.ts';
 import { exactlyOnce } from './exactly-once.ts';
-import type { Acknowledge } from './group-commit.ts';
 import { type BrokerLimits, type CutOff, guardSockets } from './guard-sockets.ts';
+import { incomingPublishes } from './incoming-publishes.ts';
 import { passOnToListeners } from './listeners.ts';
 import type { BrokerTraffic, IngestLog, MessagePort, TakeMessage } from './message-port.ts';
+import { quickLane } from './quick-lane.ts';
 import { retainedTopics } from './retained-topics.ts';
 import { sparingLog } from './sparing-log.ts';
 import { messagesUnderWay } from './under-way.ts';
@@ -80,6 +81,8 @@ export async function startBroker(parts: BrokerParts): Promise<MessagePort> {
     counts.cutOff[why]++;
     warn(whyCutOff[why]);
   });
+  /** What each client said of how often it means to speak, seconds. */
+  const keepAliveS = new WeakMap<Client, number>();
   /** Those that asked for a clean session. */
   const beginsAnew = new WeakSet<Client>();
   let closing = false;
@@ -89,6 +92,9 @@ export async function startBroker(parts: BrokerParts): Promise<MessagePort> {
     preConnect(client, packet, callback) {
       if (packet.clean !== false) beginsAnew.add(client);
       packet.clean = true;
+      // The guard sees to it, for it also hears what passes by the broker.
+      keepAliveS.set(client, packet.keepalive ?? 0);
+      packet.keepalive = 0;
       callback(null, true);
     },
     authenticate(client, username, password, callback) {
@@ -115,61 +121,7 @@ export async function startBroker(parts: BrokerParts): Promise<MessagePort> {
         },
       );
     },
-    authorizePublish(client, packet, callback) {
-      if (packet.topic.startsWith('$SYS/')) {
-        callback(new Error('Topics under $SYS belong to the broker.'));
-        return;
-      }
-      // Neither taken nor acknowledged: the publisher sends it again when we are back.
-      if (closing) return;
-      // Without a client it is a packet of our own, or the will of one that is long gone.
-      if (!client) {
-        callback(null);
-        return;
-      }
-      const payload =
-        typeof packet.payload === 'string' ? Buffer.from(packet.payload) : packet.payload;
-      const publishes = guests.get(client)?.publishes(packet.topic, payload) ?? 'end';
-      if (publishes === 'end') {
-        counts.notAllowed++;
-        warn('an MQTT client was cut off: it may not publish there', { client: client.id });
-        callback(new Error('It may not publish there.'));
-        return;
-      }
-      if (publishes === 'let-go') {
-        // MQTT 3.1.1, section 3.3.5: what is not allowed is acknowledged all the same, and goes nowhere.
-        counts.notAllowed++;
-        packet.topic = '$not-allowed';
-        packet.retain = false;
-        packet.payload = Buffer.of();
-        callback(null);
-        return;
-      }
-      if (packet.qos === 0) counts.bestEffort++;
-      if (packet.retain && !retained.mayKeep(packet.topic, payload.length)) {
-        packet.retain = false;
-        counts.retainDropped++;
-        warn('a retained message is not kept: too many are; see mqtt.maxRetained');
-      }
-      guard.begun(payload.length);
-      const acknowledge = underWay.counted(callback);
-      // A publisher’s retain flag asks the broker to keep it; the message itself is of now.
-      const from = packet.qos > 0 ? { from: client.id } : {};
-      const arrived = { topic: packet.topic, payload, retained: false, backlog: false, ...from };
-      const done: Acknowledge = (failure) => {
-        guard.done(payload.length);
-        acknowledge(failure);
-      };
-      qos2.once(
-        client,
-        packet,
-        payload,
-        (told, keep) => {
-          take(keep ? { ...arrived, keep } : arrived, told);
-        },
-        done,
-      );
-    },
+    authorizePublish: (client, packet, callback) => receive(client, packet, callback),
     authorizeSubscribe(client, subscription, callback) {
       const count = (subscribed.get(client) ?? 0) + 1;
       if (count > mostSubscriptions) {
@@ -192,7 +144,24 @@ export async function startBroker(parts: BrokerParts): Promise<MessagePort> {
   });
   const qos2 = exactlyOnce(broker, parts.openMessages ?? { kept: [], letGo: async () => {} });
   const listeners = passOnToListeners(broker);
-  broker.on('client', (client: Client) => guard.known(client.conn as Socket));
+  const receive = incomingPublishes({
+    ...{ counts, warn, retained, guard, underWay, take, once: qos2.once },
+    guestOf: (client) => guests.get(client),
+    isClosing: () => closing,
+  });
+  broker.on('client', (client: Client) =>
+    guard.known(client.conn as Socket, keepAliveS.get(client) ?? 0),
+  );
+  broker.on('clientReady', (client: Client) => {
+    const socket = client.conn as Socket;
+    const lane = quickLane({
+      socket,
+      isOurs: (topic) => !listeners.concernsBroker(topic),
+      receive: (message, told) => receive(client, message, told),
+      resume: () => guard.resume(socket),
+    });
+    guard.openLane(socket, lane);
+  });
   const stopAccess = access.onChange((mayStay) => {
     for (const client of present) {
       const guest = guests.get(client);

@@ -2,6 +2,7 @@ import type { Socket } from 'node:net';
 import { byteBudget } from './byte-budget.ts';
 import { gatherWrites } from './gathered-writes.ts';
 import { packetMeter } from './packet-meter.ts';
+import type { QuickLane } from './quick-lane.ts';
 import { readingGate } from './reading-gate.ts';
 
 /** What clients of the embedded broker may ask of it. */
@@ -37,8 +38,14 @@ const underWayBytes = 8 * 1_048_576;
 const unreadBytes = 16 * 1_048_576;
 /** Less than this is on its way, and not left lying: three times for each acknowledgement. */
 const worthCounting = 16_384;
+/** A client is silent for too long after one and a half times what it said. **Source:** MQTT 3.1.1
+ * (2014), section 3.1.2.10. */
+const keepAliveMs = 1500;
 /** A peer that lost its power is found by this, and then leaves the list. */
 const probeAfterMs = 60_000;
+
+/** The broker reads on what it takes for news of more bytes. */
+const readOn = (socket: Socket): void => void socket.emit('readable');
 
 /**
  * Stands between the sockets and the broker, which itself would keep a packet of 256 MB, and waits
@@ -50,7 +57,10 @@ export function guardSockets(limits: BrokerLimits, cutOff: (why: CutOff) => void
   const sockets = new Set<Socket>();
   /** Those that have not said CONNECT, the oldest first. */
   const strangers = new Set<Socket>();
+  /** Until CONNECT has come. */
   const timers = new WeakMap<Socket, NodeJS.Timeout>();
+  const keepAlive = new WeakMap<Socket, NodeJS.Timeout>();
+  const lanes = new WeakMap<Socket, QuickLane>();
   const unfinished = new WeakMap<Socket, () => number>();
   const halves = byteBudget<Socket>(
     unfinishedBytes,
@@ -62,11 +72,7 @@ export function guardSockets(limits: BrokerLimits, cutOff: (why: CutOff) => void
     (socket) => socket.writableLength,
     (socket) => cut(socket, 'memory-short'),
   );
-  const gate = readingGate<Socket>(
-    { messages: limits.maxUnderWay, bytes: underWayBytes },
-    // The broker reads on what it takes for news of more bytes.
-    (socket) => socket.emit('readable'),
-  );
+  const gate = readingGate<Socket>({ messages: limits.maxUnderWay, bytes: underWayBytes }, readOn);
 
   function cut(socket: Socket, why: CutOff): void {
     if (socket.destroyed) return;
@@ -74,18 +80,31 @@ export function guardSockets(limits: BrokerLimits, cutOff: (why: CutOff) => void
     socket.destroy();
   }
 
+  /** Hands out whole packets only, and those the broker has something to do with. */
   function guardReading(socket: Socket): void {
     const meter = packetMeter(largestConnectBytes, limits.maxPacketBytes);
     unfinished.set(socket, meter.unfinished);
     const read: Socket['read'] = socket.read.bind(socket);
+    let parts: Buffer[] = [];
+
+    function whole(): Buffer {
+      const all = parts.length === 1 ? (parts[0] as Buffer) : Buffer.concat(parts);
+      const end = all.length - meter.unfinished();
+      // A copy: a view would keep all that came before it.
+      parts = end < all.length ? [Buffer.from(all.subarray(end))] : [];
+      return all.subarray(0, end);
+    }
+
     socket.read = (size?: number) => {
       // How the stream itself asks for more from the network; nothing is handed out by that.
       if (size === 0) return read(0);
+      const lane = lanes.get(socket);
+      if (lane?.isFull()) return null;
       const most = gate.mayRead(socket);
       if (most === 0) return null;
-      const parts: Buffer[] = [];
+      let isWhole = false;
       // The broker reads on when a packet is done: a piece of one would be the last that it reads.
-      for (;;) {
+      while (!isWhole) {
         const bytes: Buffer | null = read(socket.readableLength > most ? most : undefined);
         if (bytes === null) break;
         const metered = meter.heard(bytes);
@@ -94,11 +113,16 @@ export function guardSockets(limits: BrokerLimits, cutOff: (why: CutOff) => void
           return null;
         }
         parts.push(bytes);
-        if (metered.whole > 0 || socket.readableLength === 0) break;
+        isWhole = metered.whole > 0;
       }
       halves.changed(socket);
-      if (parts.length === 0) return null;
-      return parts.length === 1 ? parts[0] : Buffer.concat(parts);
+      if (!isWhole) return null;
+      keepAlive.get(socket)?.refresh();
+      const packets = lane ? lane.take(whole()) : whole();
+      if (packets.length > 0) return packets;
+      // Nothing will be done that the broker would read on after.
+      if (socket.readableLength > 0) gate.later(socket);
+      return null;
     };
   }
 
@@ -139,6 +163,7 @@ export function guardSockets(limits: BrokerLimits, cutOff: (why: CutOff) => void
       const late = setTimeout(() => cut(socket, 'no-connect'), limits.connectSeconds * 1000);
       socket.once('close', () => {
         clearTimeout(late);
+        clearTimeout(keepAlive.get(socket));
         forget(socket);
       });
       timers.set(socket, late);
@@ -148,11 +173,23 @@ export function guardSockets(limits: BrokerLimits, cutOff: (why: CutOff) => void
       guardWriting(socket);
       return true;
     },
-    /** The client has said CONNECT. */
-    known(socket: Socket): void {
+    /**
+     * The client has said CONNECT.
+     *
+     * @param keepAliveS - how often it means to speak, seconds; 0 for never
+     */
+    known(socket: Socket, keepAliveS: number): void {
       strangers.delete(socket);
       clearTimeout(timers.get(socket));
+      if (keepAliveS === 0) return;
+      const silent = () => socket.destroy(new Error('keep alive timeout'));
+      keepAlive.set(socket, setTimeout(silent, keepAliveS * keepAliveMs));
     },
+    /** From now on what it can take of a connection passes by the broker. */
+    openLane(socket: Socket, lane: QuickLane): void {
+      lanes.set(socket, lane);
+    },
+    resume: readOn,
     begun: gate.begun,
     done: gate.done,
     count: () => sockets.size,

@@ -6,7 +6,6 @@ import {
 } from '../../sensors/correct/reading-time.ts';
 import { type Decoded, decodePayload, type Message } from '../../sensors/payload/decode-message.ts';
 import type { Measurement } from '../../sensors/payload/measurement.ts';
-import type { Refusal } from '../../sensors/payload/refusal.ts';
 import type { Quantity } from '../contract/quantity.ts';
 import type {
   IncomingReading,
@@ -16,6 +15,7 @@ import type {
 } from '../rules/facts.ts';
 import type { Acknowledge, groupCommit } from './group-commit.ts';
 import { knownTopics } from './known-topics.ts';
+import { keptCharacters, refusedMessage, textOf } from './refused-message.ts';
 
 /** A message as a broker hands it over. */
 export interface Arrived {
@@ -26,7 +26,7 @@ export interface Arrived {
   /** It waited at the broker while nobody was there to take it. */
   backlog: boolean;
   /** Who waits for the acknowledgement: the client’s id at our own broker. */
-  from?: string;
+  from?: string | undefined;
   /**
    * To be called where taking the message again would store it twice; what it returns is to be
    * written with it. Only of messages at QoS 2.
@@ -77,9 +77,6 @@ const mostSeries = 50_000;
 /** How far arrivals of one series may be pushed apart; a clock set back further starts anew. */
 const mostCrowdedMs = 1000;
 
-/** How much of a refused message is kept for inspection, in characters. */
-const keptCharacters = 400;
-
 /** Takes messages in: decodes, judges their time, and hands them to the group that commits them. */
 export function createIntake(parts: IntakeParts) {
   const { site, maxPayloadBytes, now, clockTrusted, heardTime, queue, otherTopics } = parts;
@@ -88,7 +85,6 @@ export function createIntake(parts: IntakeParts) {
   const lastArrival = new Map<string, number>();
   const lastWaiting = new Map<string, number>();
   const topicOf = knownTopics(site);
-  const utf8 = new TextDecoder('utf-8', { fatal: true });
 
   /**
    * A moment of its own for a reading that is dated by its arrival: a second one of the same series
@@ -102,16 +98,6 @@ export function createIntake(parts: IntakeParts) {
     if (lasts.size >= mostSeries) lasts.clear();
     lasts.set(series, at);
     return at;
-  }
-
-  /** @param cut - the payload goes on; a letter split at its end is left out */
-  function textOf(payload: Uint8Array, cut: boolean): string | null {
-    try {
-      const decoder = cut ? new TextDecoder('utf-8', { fatal: true }) : utf8;
-      return decoder.decode(payload, { stream: cut });
-    } catch {
-      return null;
-    }
   }
 
   /** A message beside the default layout: noted for whoever sets up sensors, and read by a rule. */
@@ -154,13 +140,16 @@ export function createIntake(parts: IntakeParts) {
     }
     if (time.flags.length > 0) counts.flagged++;
     if (time.at === at || isRelative) taken.datedByArrival = true;
-    taken.readings.push({
+    const dated: IncomingReading = {
       sensor,
       quantity,
       at: time.at === at ? ownMoment(lastArrival, `${sensor} ${quantity}`, at) : time.at,
       raw: value,
       flags: flagMask(time.flags),
-    });
+    };
+    // Most bring one, and a list that is pushed to makes room for seventeen.
+    if (taken.readings.length === 0) taken.readings = [dated];
+    else taken.readings.push(dated);
   }
 
   return {
@@ -205,7 +194,9 @@ export function createIntake(parts: IntakeParts) {
       const taken: Taken = { readings: [], pending: null, datedByArrival: false };
       const refusals = decoded.kind === 'refused' ? [decoded.refusal] : decoded.refused;
       const refused: readonly RefusedMessage[] =
-        refusals.length === 0 ? none : refusals.map((refusal) => kept(refusal, message, text, at));
+        refusals.length === 0
+          ? none
+          : refusals.map((refusal) => refusedMessage(refusal, message, text, at));
       if (decoded.kind !== 'refused') {
         const { retained, backlog } = message;
         const arrival = { at, clockTrusted: clockTrusted(), retained, backlog };
@@ -241,23 +232,5 @@ interface Taken {
 
 /** Most messages bring none of a kind: one list stands for all of these. */
 const none: readonly never[] = [];
-
-/** A refused message as it is kept for inspection. */
-const kept = (
-  { code, detail, said }: Refusal,
-  { topic, payload }: Arrived,
-  text: string | null,
-  at: number,
-): RefusedMessage => ({
-  at,
-  topic: topic.slice(0, keptCharacters),
-  code,
-  detail,
-  detailSaid: said,
-  payloadStart: (
-    text ?? Buffer.from(payload.subarray(0, keptCharacters / 2)).toString('hex')
-  ).slice(0, keptCharacters),
-  payloadBytes: payload.byteLength,
-});
 
 export type Intake = ReturnType<typeof createIntake>;

@@ -22,11 +22,12 @@ export function passOnToListeners(broker: Aedes) {
   const filters = new Map<Client, Set<string>>();
   const known = new Map<string, boolean>();
 
-  function isHeard(topic: string): boolean {
+  /** Somebody may listen to it, or the broker has to refuse it. */
+  function concernsBroker(topic: string): boolean {
     const before = known.get(topic);
     if (before !== undefined) return before;
     const levels = topic.split('/');
-    let heard = false;
+    let heard = !mayPublishTo(levels);
     for (const all of filters.values()) {
       for (const filter of all) heard ||= filterMatches(filter, levels);
     }
@@ -38,12 +39,14 @@ export function passOnToListeners(broker: Aedes) {
 
   const publish: Publish = (packet, client, done) => {
     const isOfClient = done !== undefined && typeof client === 'object' && client !== null;
-    if (!isOfClient || packet.retain || isHeard(packet.topic)) passOn(packet, client, done);
+    if (!isOfClient || packet.retain || concernsBroker(packet.topic)) passOn(packet, client, done);
     else done();
   };
   broker.publish = publish as unknown as typeof broker.publish;
 
   return {
+    /** Whether the broker would have anything to do with a message that is not to be kept. */
+    concernsBroker,
     /** To be told before a client listens. */
     listens(client: Client, filter: string): void {
       const all = filters.get(client) ?? new Set();
@@ -56,6 +59,14 @@ export function passOnToListeners(broker: Aedes) {
     },
   };
 }
+
+/** More levels the broker refuses. */
+const mostLevels = 100;
+
+/** **Source:** MQTT 3.1.1 (2014), section 4.7.1: no wildcard is part of a topic’s name. */
+const mayPublishTo = (levels: readonly string[]): boolean =>
+  levels.length <= mostLevels &&
+  !levels.some((level) => level.includes('+') || level.includes('#'));
 
 /**
  * Whether a topic may be meant by a filter.

@@ -21,11 +21,18 @@ export function readingGate<Connection>(
 
   function wake(): void {
     waking = false;
-    for (const connection of held) {
+    // Those that are held again meanwhile come after what else there is to do.
+    for (const connection of [...held]) {
       if (shut()) return;
       held.delete(connection);
       resume(connection);
     }
+  }
+
+  function wakeSoon(): void {
+    if (held.size === 0 || waking || shut()) return;
+    waking = true;
+    setImmediate(wake);
   }
 
   return {
@@ -42,9 +49,12 @@ export function readingGate<Connection>(
     done(payloadBytes: number): void {
       messages--;
       bytes -= payloadBytes;
-      if (held.size === 0 || waking || shut()) return;
-      waking = true;
-      setImmediate(wake);
+      wakeSoon();
+    },
+    /** Lets a connection read on after those that are held. */
+    later(connection: Connection): void {
+      held.add(connection);
+      wakeSoon();
     },
     forget: (connection: Connection) => held.delete(connection),
   };

@@ -180,13 +180,12 @@ export function startSubscriber(parts: SubscriberParts): MessagePort {
           }
           // Neither taken nor acknowledged: the broker keeps it until we are back.
           if (closing) return;
-          take(
-            { topic: packet.topic, payload, retained: packet.retain, backlog },
-            underWay.counted((failure) => {
-              if (failure) own.destroy();
-              else acknowledge();
-            }),
-          );
+          underWay.begun();
+          take({ topic: packet.topic, payload, retained: packet.retain, backlog }, (failure) => {
+            if (failure) own.destroy();
+            else acknowledge();
+            underWay.done();
+          });
           return;
         }
         case 'puback':

@@ -96,9 +96,9 @@ needs('strace')('what is acknowledged has reached the disk', () => {
 
   it('an acknowledgement before the commit would be seen', async () => {
     const acks = await traced(1, {
-      file: 'daemon/ingest/broker.js',
-      from: 'const acknowledge = underWay.counted(callback);',
-      to: 'const acknowledge = () => {}; callback(null);',
+      file: 'daemon/ingest/incoming-publishes.js',
+      from: 'underWay.begun();',
+      to: 'underWay.begun(); told(null); told = () => {};',
     });
     expect(acks).toHaveLength(messages);
     expect(acks.filter(({ isWritten }) => !isWritten).length).toBeGreaterThan(messages / 2);
