@@ -13,7 +13,7 @@ interface PaintersMomentProps {
   children?: string;
 }
 
-/** A moment in a painter’s words; a tap shows the exact hour, another one the words again. */
+/** A moment in a painter’s words; a tap shows the exact hour, another one the words again; paper has the hour. */
 export function PaintersMoment({ at, children }: PaintersMomentProps) {
   const { live } = useShed();
   const { words, calendar } = useReader();
@@ -29,6 +29,7 @@ export function PaintersMoment({ at, children }: PaintersMomentProps) {
       class="moment"
       aria-pressed={isExact}
       title={words.times.exactHour}
+      data-exact={calendar.exact(at)}
       onClick={() => setExact(!isExact)}
     >
       <time dateTime={new Date(at).toISOString()}>

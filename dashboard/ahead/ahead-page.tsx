@@ -7,6 +7,7 @@ import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
 import { AskForm } from './ask-form.tsx';
 import { LastStarts } from './last-starts.tsx';
+import { plannedDay } from './planned-day.tsx';
 import { spreadOf } from './spread.ts';
 import { StepTable } from './step-table.tsx';
 import { Timeline } from './timeline.tsx';
@@ -40,7 +41,9 @@ export function AheadPage() {
       {plan.done === null ? (
         <p class="lead">{ahead.nothingWaits}</p>
       ) : (
-        <p class="lead">{ahead.allDone(plan.done.boards, spreadOf(plan.done, calendar))}</p>
+        <p class="lead">
+          {ahead.allDone(plan.done.boards, spreadOf(plan.done, calendar, plannedDay))}
+        </p>
       )}
       {plan.batches.length > 0 && (
         <>

@@ -2,6 +2,7 @@ import type { PlanAhead, SpreadMoment } from '../../daemon/contract/plan-ahead.t
 import { MISSING } from '../format/reader-figures.ts';
 import { useOwnName } from '../own-name.ts';
 import { useReader } from '../reader.ts';
+import { PlannedDay } from './planned-day.tsx';
 import { BatchName } from './timeline.tsx';
 
 interface StepTableProps {
@@ -11,11 +12,11 @@ interface StepTableProps {
 
 /** The plan as a table, for those who cannot see the strips, and for paper. */
 export function StepTable({ plan, placeName }: StepTableProps) {
-  const { words, calendar } = useReader();
+  const { words } = useReader();
   const ownName = useOwnName();
   const { table } = words.ahead;
   const day = (moment: SpreadMoment['likely']) =>
-    moment === null ? MISSING : calendar.date(Date.parse(moment));
+    moment === null ? MISSING : <PlannedDay moment={moment} />;
   return (
     <section class="panel" aria-labelledby="steps-title">
       <h2 id="steps-title">{table.title}</h2>

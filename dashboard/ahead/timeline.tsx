@@ -3,6 +3,7 @@ import { useOwnName } from '../own-name.ts';
 import { useReader } from '../reader.ts';
 import { batchAddress } from '../router.ts';
 import { useStripWidth } from '../use-strip-width.ts';
+import { plannedDay } from './planned-day.tsx';
 import { spreadOf } from './spread.ts';
 import {
   type DrawnStep,
@@ -67,7 +68,9 @@ export function Timeline({ plan, placeName }: TimelineProps) {
                 />
               ))}
             </div>
-            <p class="timeline-done">{ahead.batchDone(spreadOf(batch.done, calendar))}</p>
+            <p class="timeline-done">
+              {ahead.batchDone(spreadOf(batch.done, calendar, plannedDay))}
+            </p>
           </div>
         );
       })}

@@ -3,6 +3,7 @@ import type { LockUp } from '../../daemon/contract/lock-up.ts';
 import { ProblemNote } from '../forms/problem-note.tsx';
 import { useSending } from '../forms/use-sending.ts';
 import { WhyClosed } from '../forms/write-frame.tsx';
+import { PaintersMoment } from '../painters-moment.tsx';
 import { useReader } from '../reader.ts';
 import { printAddress } from '../router.ts';
 import { Said, SaidAll } from '../said.tsx';
@@ -90,8 +91,7 @@ interface LockUpEntryProps {
 
 function LockUpEntry({ line, by, mayWrite, onTicked }: LockUpEntryProps) {
   const { api, live } = useShed();
-  const { words, calendar } = useReader();
-  const { lockUp } = words;
+  const { lockUp } = useReader().words;
   const sending = useSending();
 
   async function tick(done: boolean): Promise<void> {
@@ -124,8 +124,8 @@ function LockUpEntry({ line, by, mayWrite, onTicked }: LockUpEntryProps) {
       {line.at !== null && (
         <p class="quiet">
           {line.by === null
-            ? lockUp.seenTo(calendar.exact(Date.parse(line.at)))
-            : lockUp.seenToBy(line.by, calendar.exact(Date.parse(line.at)))}
+            ? lockUp.seenTo(<PaintersMoment at={Date.parse(line.at)} />)
+            : lockUp.seenToBy(line.by, <PaintersMoment at={Date.parse(line.at)} />)}
         </p>
       )}
       <ProblemNote problem={sending.problem} />
@@ -134,7 +134,7 @@ function LockUpEntry({ line, by, mayWrite, onTicked }: LockUpEntryProps) {
 }
 
 function Tonight({ night }: { night: LockUp['night'] }) {
-  const { words, calendar, figures } = useReader();
+  const { words, figures } = useReader();
   const { night: said } = words.lockUp;
   if (night.length === 0) return null;
   return (
@@ -149,7 +149,7 @@ function Tonight({ night }: { night: LockUp['night'] }) {
               : said.low(
                   figures.temperature(place.lowC),
                   figures.temperatureDifference(place.lowErrorK),
-                  calendar.exact(Date.parse(place.lowAt)),
+                  <PaintersMoment at={Date.parse(place.lowAt)} />,
                 )}
           </p>
           {place.atRisk.map((batch) => (

@@ -7,6 +7,7 @@ import { timberLine } from '../format/timber.ts';
 import type { Measure } from '../format/units.ts';
 import { ProblemNote } from '../forms/problem-note.tsx';
 import { useOwnName } from '../own-name.ts';
+import { PaintersMoment } from '../painters-moment.tsx';
 import { useReader } from '../reader.ts';
 import { batchAddress } from '../router.ts';
 import { useShed } from '../shed-context.ts';
@@ -37,10 +38,11 @@ export function ReportPage({ id }: { id: string }) {
   const place = (placeId: string) => report.placeNames[placeId] ?? said.anotherPlace;
   const entries = logEntries(batch, place, reader);
   const timber = timberLine(batch.timber, calendar, words.trade);
-  const day = (moment: string) => calendar.exact(Date.parse(moment));
+  const exact = (moment: string) => calendar.exact(Date.parse(moment));
+  const told = (moment: string) => <PaintersMoment at={Date.parse(moment)} />;
   return (
     <main class="page report">
-      <p class="report-head">{said.madeAt(report.site, day(report.madeAt))}</p>
+      <p class="report-head">{said.madeAt(report.site, exact(report.madeAt))}</p>
       <h1>{batch.name}</h1>
       <p class="lead">
         {said.what(
@@ -67,7 +69,7 @@ export function ReportPage({ id }: { id: string }) {
             <h2 id={`coat-${coat.id}`}>{ownName(coat.name)}</h2>
             <p>
               {said.finished(
-                day(coat.finishedAt),
+                told(coat.finishedAt),
                 mixtureLine(coat.mixture, things),
                 facesLine(coat.faces, things, locale),
                 coat.colour,
@@ -86,7 +88,9 @@ export function ReportPage({ id }: { id: string }) {
           <tbody>
             {entries.map((entry) => (
               <tr key={entry.id}>
-                <th scope="row">{calendar.exact(entry.at)}</th>
+                <th scope="row">
+                  <PaintersMoment at={entry.at} />
+                </th>
                 <td>{entry.what}</td>
               </tr>
             ))}
@@ -99,8 +103,10 @@ export function ReportPage({ id }: { id: string }) {
           <ul class="photos">
             {report.photos.map((photo) => (
               <li key={photo.id}>
-                <img src={photo.address} alt={photo.text ?? said.photoOf(day(photo.at))} />
-                <p>{photo.text === null ? day(photo.at) : said.photo(day(photo.at), photo.text)}</p>
+                <img src={photo.address} alt={photo.text ?? said.photoOf(exact(photo.at))} />
+                <p>
+                  {photo.text === null ? told(photo.at) : said.photo(told(photo.at), photo.text)}
+                </p>
               </li>
             ))}
           </ul>
@@ -120,14 +126,14 @@ interface CoatFiguresProps {
 }
 
 function CoatFigures({ air: coat, usedL, sum }: CoatFiguresProps) {
-  const { words, figures, calendar } = useReader();
+  const { words, figures } = useReader();
   const { report, jobs } = words;
   const { air } = report;
   const rough = (measure: Measure, value: number) =>
     `${figures.roughly(measure, value)} ${figures.unit(measure)}`;
   const reached = jobsInOrder.flatMap((gate) => {
     const at = coat.reached[gate];
-    return at ? [report.jobAt(jobs[gate].noun, calendar.exact(Date.parse(at)))] : [];
+    return at ? [report.jobAt(jobs[gate].noun, <PaintersMoment at={Date.parse(at)} />)] : [];
   });
   return (
     <>

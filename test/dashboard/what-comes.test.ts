@@ -7,8 +7,12 @@ import { ahead } from '../../dashboard/words/en/ahead.ts';
 import { plural } from '../../dashboard/words/plural.ts';
 
 const calendar = createCalendar('UTC');
+const day = (moment: string) => calendar.date(Date.parse(moment));
+/** Parts of a sentence, as the page puts them together. */
+const joined = (parts: unknown): string =>
+  Array.isArray(parts) ? parts.map(joined).join('') : String(parts);
 const done = (early: string | null, likely: string | null, late: string | null) =>
-  ahead.batchDone(spreadOf({ early, likely, late }, calendar));
+  joined(ahead.batchDone(spreadOf({ early, likely, late }, calendar, day)));
 
 describe('when something is done', () => {
   const days = ['2026-05-12T09:00:00Z', '2026-05-14T09:00:00Z', '2026-05-16T09:00:00Z'] as const;

@@ -1,12 +1,13 @@
 import type { ahead as English } from '../en/ahead.ts';
+import { phrase } from '../phrase.ts';
 import { plural } from '../plural.ts';
 import { spreadIn } from '../spread.ts';
 
 const on = spreadIn({
   notWithinAYear: 'nicht binnen eines Jahres',
-  perhaps: (early) => `vielleicht ${early}, ebenso leicht erst nach mehr als einem Jahr`,
-  oneDay: (day) => `am ${day}`,
-  about: (likely, early, late) => `etwa ${likely} (früh ${early}, spät ${late})`,
+  perhaps: (early) => phrase`vielleicht ${early}, ebenso leicht erst nach mehr als einem Jahr`,
+  oneDay: (day) => phrase`am ${day}`,
+  about: (likely, early, late) => phrase`etwa ${likely} (früh ${early}, spät ${late})`,
 });
 
 const compared = (ways: number) =>
@@ -21,8 +22,8 @@ export const ahead: typeof English = {
   nothingWaits:
     'Nichts steht an: Keine Partie hat noch einen Anstrich vor sich. Eine Partie anfangen oder unten nach Brettern fragen, die noch geliefert werden.',
   allDone: (boards, spread) =>
-    `${plural('de', boards, { one: 'Das eine Brett ist', other: 'Alle # Bretter sind' })} fertig: ${on(spread)}.`,
-  batchDone: (spread) => `Fertig: ${on(spread)}`,
+    phrase`${plural('de', boards, { one: 'Das eine Brett ist', other: 'Alle # Bretter sind' })} fertig: ${on(spread)}.`,
+  batchDone: (spread) => phrase`Fertig: ${on(spread)}`,
   boardsInPart: (boards, part, of) => `${boards}, Teil ${part} von ${of}`,
   askedAbout: 'Die Bretter, nach denen Sie fragten',
   putUp: 'Anbringen',

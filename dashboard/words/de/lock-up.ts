@@ -1,4 +1,5 @@
 import type { lockUp as English } from '../en/lock-up.ts';
+import { phrase } from '../phrase.ts';
 
 export const lockUp: typeof English = {
   title: 'Feierabend',
@@ -8,13 +9,14 @@ export const lockUp: typeof English = {
   tickProves:
     'Ein Haken beweist nichts: hinsehen, anfassen. An die Lappen wird erinnert, bis sie abgehakt sind.',
   whoLooks: 'Wer sieht nach',
-  seenTo: (moment) => `Erledigt, ${moment}`,
-  seenToBy: (who, moment) => `Erledigt von ${who}, ${moment}`,
+  seenTo: (moment) => phrase`Erledigt, ${moment}`,
+  seenToBy: (who, moment) => phrase`Erledigt von ${who}, ${moment}`,
   night: {
     title: 'Heute Nacht, wo nasse Bretter liegen',
     noLow:
       'Der tiefste Wert dieser Nacht lässt sich noch nicht sagen: Die Messwerte reichen nicht weit genug zurück.',
-    low: (temperature, error, moment) => `Am tiefsten etwa ${temperature} (± ${error}), ${moment}.`,
+    low: (temperature, error, moment) =>
+      phrase`Am tiefsten etwa ${temperature} (± ${error}), ${moment}.`,
     atRisk: (batch, reasons) => [batch, ' ist gefährdet: ', reasons],
     nothing: 'Nichts, was heute Nacht zu erwarten ist, spricht gegen sie.',
   },

@@ -1,4 +1,5 @@
 import type { report as EnglishReport, season as EnglishSeason } from '../en/report.ts';
+import { inARow, phrase } from '../phrase.ts';
 
 export const report: typeof EnglishReport = {
   none: 'Kein Bericht',
@@ -12,13 +13,13 @@ export const report: typeof EnglishReport = {
   back: 'Zurück zur Partie',
   finished: (moment, mixture, faces, colour, tin) => {
     const typed = `${colour === null ? '' : `; ${colour}`}${tin === null ? '' : `, Dose ${tin}`}`;
-    return `Fertig ${moment}; ${mixture}; ${faces}${typed}.`;
+    return phrase`Fertig ${moment}; ${mixture}; ${faces}${typed}.`;
   },
   noCoat: 'Es wurde kein Anstrich eingetragen.',
   recorded: 'Was eingetragen wurde',
   photos: 'Fotos',
   photoOf: (moment) => `Foto vom ${moment}`,
-  photo: (moment, shows) => `${moment}: ${shows}`,
+  photo: (moment, shows) => phrase`${moment}: ${shows}`,
   gathered: (area, used, spreading, sum) => {
     const paint = `${used === null ? '' : `, ${used}`}${spreading === null ? '' : `: ${spreading}`}`;
     return `${area}${paint}; ${sum} gesammelt.`;
@@ -37,9 +38,9 @@ export const report: typeof EnglishReport = {
     limits: (cold, damp, nearDew) =>
       `Kalt ist unter ${cold}, feucht über ${damp}, nahe Taupunkt weniger als ${nearDew} über dem Taupunkt.`,
   },
-  jobAt: (job, moment) => `${job} ${moment}`,
+  jobAt: (job, moment) => phrase`${job} ${moment}`,
   possible: (jobs) =>
-    `Nach dem Modell ebenso wahrscheinlich möglich wie nicht: ${jobs.length === 0 ? 'noch nichts' : jobs.join('; ')}.`,
+    phrase`Nach dem Modell ebenso wahrscheinlich möglich wie nicht: ${jobs.length === 0 ? 'noch nichts' : inARow(jobs, '; ')}.`,
 };
 
 export const season: typeof EnglishSeason = {

@@ -1,13 +1,14 @@
 import type { Spread } from '../../ahead/spread.ts';
 import type { Node } from '../node.ts';
+import { phrase } from '../phrase.ts';
 import { plural } from '../plural.ts';
 import { spreadIn } from '../spread.ts';
 
 const on = spreadIn({
   notWithinAYear: 'not within a year',
-  perhaps: (early) => `perhaps ${early}, as likely as not later than a year`,
-  oneDay: (day) => `on ${day}`,
-  about: (likely, early, late) => `about ${likely} (early ${early}, late ${late})`,
+  perhaps: (early) => phrase`perhaps ${early}, as likely as not later than a year`,
+  oneDay: (day) => phrase`on ${day}`,
+  about: (likely, early, late) => phrase`about ${likely} (early ${early}, late ${late})`,
 });
 
 /** What is to be done when, how sure that is, and by when a coat must be begun before winter. */
@@ -17,8 +18,8 @@ export const ahead = {
   nothingWaits:
     'Nothing is waiting: no batch has a coat to come. Start a batch, or ask below about boards that are still to be delivered.',
   allDone: (boards: number, spread: Spread) =>
-    `${plural('en', boards, { one: 'The one board is', other: 'All # boards are' })} done ${on(spread)}.`,
-  batchDone: (spread: Spread) => `Done ${on(spread)}`,
+    phrase`${plural('en', boards, { one: 'The one board is', other: 'All # boards are' })} done ${on(spread)}.`,
+  batchDone: (spread: Spread) => phrase`Done ${on(spread)}`,
   /** A batch is larger than the racks and is coated in parts. `boards`: “24 boards”. */
   boardsInPart: (boards: string, part: string, of: string) => `${boards}, part ${part} of ${of}`,
   askedAbout: 'The boards you asked about',

@@ -1,4 +1,6 @@
 import type { UnitSystem } from '../../format/units.ts';
+import type { Node } from '../node.ts';
+import { inARow, phrase } from '../phrase.ts';
 
 /** All of one batch on paper. Figures and moments come as the reader writes them. */
 export const report = {
@@ -17,21 +19,21 @@ export const report = {
   back: 'Back to the batch',
   /** Of one coat; colour and tin are as they were typed, null where nobody said. */
   finished: (
-    moment: string,
+    moment: Node,
     mixture: string,
     faces: string,
     colour: string | null,
     tin: string | null,
   ) => {
     const typed = `${colour === null ? '' : `; ${colour}`}${tin === null ? '' : `, tin ${tin}`}`;
-    return `Finished ${moment}; ${mixture}; ${faces}${typed}.`;
+    return phrase`Finished ${moment}; ${mixture}; ${faces}${typed}.`;
   },
   noCoat: 'No coat was recorded.',
   recorded: 'What was recorded',
   photos: 'Photos',
   photoOf: (moment: string) => `Photo of ${moment}`,
   /** Below a photo: when, and what it shows. */
-  photo: (moment: string, shows: string) => `${moment}: ${shows}`,
+  photo: (moment: Node, shows: string) => phrase`${moment}: ${shows}`,
   /** “19.1 m², 2.1 L: 9.1 m²/L; 612 °C·h gathered.” What was used, and how far a litre went, if known. */
   gathered: (area: string, used: string | null, spreading: string | null, sum: string) => {
     const paint = `${used === null ? '' : `, ${used}`}${spreading === null ? '' : `: ${spreading}`}`;
@@ -54,10 +56,10 @@ export const report = {
       `Cold is below ${cold}, damp above ${damp}, near dew less than ${nearDew} above the dew point.`,
   },
   /** “turn Thu 14 May, 14:32” */
-  jobAt: (job: string, moment: string) => `${job} ${moment}`,
+  jobAt: (job: string, moment: Node) => phrase`${job} ${moment}`,
   /** When each job became as likely as not to be possible, by `jobAt`. */
-  possible: (jobs: readonly string[]) =>
-    `As likely as not possible by the model: ${jobs.length === 0 ? 'nothing yet' : jobs.join('; ')}.`,
+  possible: (jobs: readonly Node[]) =>
+    phrase`As likely as not possible by the model: ${jobs.length === 0 ? 'nothing yet' : inARow(jobs, '; ')}.`,
 };
 
 /** What became of all coats so far. */

@@ -1,12 +1,13 @@
 import type { ahead as English } from '../en/ahead.ts';
+import { phrase } from '../phrase.ts';
 import { plural } from '../plural.ts';
 import { spreadIn } from '../spread.ts';
 
 const on = spreadIn({
   notWithinAYear: 'ei vuoden kuluessa',
-  perhaps: (early) => `ehkä ${early}, yhtä hyvin vasta yli vuoden kuluttua`,
+  perhaps: (early) => phrase`ehkä ${early}, yhtä hyvin vasta yli vuoden kuluttua`,
   oneDay: (day) => day,
-  about: (likely, early, late) => `noin ${likely} (varhain: ${early}, myöhään: ${late})`,
+  about: (likely, early, late) => phrase`noin ${likely} (varhain: ${early}, myöhään: ${late})`,
 });
 
 function compared(ways: number): string {
@@ -22,8 +23,8 @@ export const ahead: typeof English = {
   nothingWaits:
     'Mikään ei odota: yhdelläkään erällä ei ole kerrosta tulossa. Aloita erä, tai kysy alempana laudoista, jotka ovat vielä tulossa.',
   allDone: (boards, spread) =>
-    `${plural('fi', boards, { one: 'Ainoa lauta on', other: 'Kaikki # lautaa ovat' })} valmiina: ${on(spread)}.`,
-  batchDone: (spread) => `Valmiina: ${on(spread)}`,
+    phrase`${plural('fi', boards, { one: 'Ainoa lauta on', other: 'Kaikki # lautaa ovat' })} valmiina: ${on(spread)}.`,
+  batchDone: (spread) => phrase`Valmiina: ${on(spread)}`,
   boardsInPart: (boards, part, of) => `${boards}, osa ${part}/${of}`,
   askedAbout: 'Laudat, joista kysyit',
   putUp: 'Asennus',

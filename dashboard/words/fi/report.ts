@@ -1,4 +1,5 @@
 import type { report as EnglishReport, season as EnglishSeason } from '../en/report.ts';
+import { inARow, phrase } from '../phrase.ts';
 
 export const report: typeof EnglishReport = {
   none: 'Ei raporttia',
@@ -12,13 +13,13 @@ export const report: typeof EnglishReport = {
   back: 'Takaisin erään',
   finished: (moment, mixture, faces, colour, tin) => {
     const typed = `${colour === null ? '' : `; ${colour}`}${tin === null ? '' : `, purkki ${tin}`}`;
-    return `Valmis ${moment}; ${mixture}; ${faces}${typed}.`;
+    return phrase`Valmis ${moment}; ${mixture}; ${faces}${typed}.`;
   },
   noCoat: 'Yhtään kerrosta ei ole kirjattu.',
   recorded: 'Mitä on kirjattu',
   photos: 'Kuvat',
   photoOf: (moment) => `Kuva, ${moment}`,
-  photo: (moment, shows) => `${moment}: ${shows}`,
+  photo: (moment, shows) => phrase`${moment}: ${shows}`,
   gathered: (area, used, spreading, sum) => {
     const paint = `${used === null ? '' : `, ${used}`}${spreading === null ? '' : `: ${spreading}`}`;
     return `${area}${paint}; kertynyt ${sum}.`;
@@ -37,9 +38,9 @@ export const report: typeof EnglishReport = {
     limits: (cold, damp, nearDew) =>
       `Kylmää on alle ${cold}, kosteaa yli ${damp}, lähellä kastepistettä alle ${nearDew} kastepisteen yläpuolella.`,
   },
-  jobAt: (job, moment) => `${job} ${moment}`,
+  jobAt: (job, moment) => phrase`${job} ${moment}`,
   possible: (jobs) =>
-    `Mallin mukaan yhtä todennäköisesti mahdollista kuin ei: ${jobs.length === 0 ? 'ei vielä mikään' : jobs.join('; ')}.`,
+    phrase`Mallin mukaan yhtä todennäköisesti mahdollista kuin ei: ${jobs.length === 0 ? 'ei vielä mikään' : inARow(jobs, '; ')}.`,
 };
 
 export const season: typeof EnglishSeason = {

@@ -1,12 +1,13 @@
 import type { ahead as English } from '../en/ahead.ts';
+import { phrase } from '../phrase.ts';
 import { plural } from '../plural.ts';
 import { spreadIn } from '../spread.ts';
 
 const on = spreadIn({
   notWithinAYear: 'ikke innen et år',
-  perhaps: (early) => `kanskje ${early}, like gjerne senere enn om et år`,
+  perhaps: (early) => phrase`kanskje ${early}, like gjerne senere enn om et år`,
   oneDay: (day) => day,
-  about: (likely, early, late) => `omkring ${likely} (tidlig ${early}, sent ${late})`,
+  about: (likely, early, late) => phrase`omkring ${likely} (tidlig ${early}, sent ${late})`,
 });
 
 export const ahead: typeof English = {
@@ -15,8 +16,8 @@ export const ahead: typeof English = {
   nothingWaits:
     'Ingenting venter: ikke noe parti har et strøk igjen. Begynn et parti, eller spør nedenfor om bord som ikke er levert ennå.',
   allDone: (boards, spread) =>
-    `${plural('nb', boards, { one: 'Det ene bordet er ferdig', other: 'Alle # bord er ferdige' })} ${on(spread)}.`,
-  batchDone: (spread) => `Ferdig ${on(spread)}`,
+    phrase`${plural('nb', boards, { one: 'Det ene bordet er ferdig', other: 'Alle # bord er ferdige' })} ${on(spread)}.`,
+  batchDone: (spread) => phrase`Ferdig ${on(spread)}`,
   boardsInPart: (boards, part, of) => `${boards}, del ${part} av ${of}`,
   askedAbout: 'Bordene du spurte om',
   putUp: 'Sette opp',

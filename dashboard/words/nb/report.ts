@@ -1,4 +1,5 @@
 import type { report as EnglishReport, season as EnglishSeason } from '../en/report.ts';
+import { inARow, phrase } from '../phrase.ts';
 
 export const report: typeof EnglishReport = {
   none: 'Ingen rapport',
@@ -12,13 +13,13 @@ export const report: typeof EnglishReport = {
   back: 'Tilbake til partiet',
   finished: (moment, mixture, faces, colour, tin) => {
     const typed = `${colour === null ? '' : `; ${colour}`}${tin === null ? '' : `, boks ${tin}`}`;
-    return `Ferdig ${moment}; ${mixture}; ${faces}${typed}.`;
+    return phrase`Ferdig ${moment}; ${mixture}; ${faces}${typed}.`;
   },
   noCoat: 'Ikke noe strøk er notert.',
   recorded: 'Hva som er notert',
   photos: 'Fotoer',
   photoOf: (moment) => `Foto fra ${moment}`,
-  photo: (moment, shows) => `${moment}: ${shows}`,
+  photo: (moment, shows) => phrase`${moment}: ${shows}`,
   gathered: (area, used, spreading, sum) => {
     const paint = `${used === null ? '' : `, ${used}`}${spreading === null ? '' : `: ${spreading}`}`;
     return `${area}${paint}; ${sum} samlet.`;
@@ -37,9 +38,9 @@ export const report: typeof EnglishReport = {
     limits: (cold, damp, nearDew) =>
       `Kaldt er under ${cold}, fuktig over ${damp}, nær dugg mindre enn ${nearDew} over duggpunktet.`,
   },
-  jobAt: (job, moment) => `${job} ${moment}`,
+  jobAt: (job, moment) => phrase`${job} ${moment}`,
   possible: (jobs) =>
-    `Like sannsynlig mulig som ikke, etter modellen: ${jobs.length === 0 ? 'ingenting ennå' : jobs.join('; ')}.`,
+    phrase`Like sannsynlig mulig som ikke, etter modellen: ${jobs.length === 0 ? 'ingenting ennå' : inARow(jobs, '; ')}.`,
 };
 
 export const season: typeof EnglishSeason = {

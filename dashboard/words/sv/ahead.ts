@@ -1,12 +1,13 @@
 import type { ahead as English } from '../en/ahead.ts';
+import { phrase } from '../phrase.ts';
 import { plural } from '../plural.ts';
 import { spreadIn } from '../spread.ts';
 
 const on = spreadIn({
   notWithinAYear: 'inte inom ett år',
-  perhaps: (early) => `kanske ${early}, lika gärna senare än om ett år`,
+  perhaps: (early) => phrase`kanske ${early}, lika gärna senare än om ett år`,
   oneDay: (day) => day,
-  about: (likely, early, late) => `omkring ${likely} (tidigt ${early}, sent ${late})`,
+  about: (likely, early, late) => phrase`omkring ${likely} (tidigt ${early}, sent ${late})`,
 });
 
 export const ahead: typeof English = {
@@ -15,8 +16,8 @@ export const ahead: typeof English = {
   nothingWaits:
     'Ingenting väntar: inget parti har en strykning kvar. Börja ett parti, eller fråga nedan om brädor som inte är levererade än.',
   allDone: (boards, spread) =>
-    `${plural('sv', boards, { one: 'Den enda brädan är klar', other: 'Alla # brädor är klara' })} ${on(spread)}.`,
-  batchDone: (spread) => `Klart ${on(spread)}`,
+    phrase`${plural('sv', boards, { one: 'Den enda brädan är klar', other: 'Alla # brädor är klara' })} ${on(spread)}.`,
+  batchDone: (spread) => phrase`Klart ${on(spread)}`,
   boardsInPart: (boards, part, of) => `${boards}, del ${part} av ${of}`,
   askedAbout: 'Brädorna du frågade om',
   putUp: 'Sätta upp',

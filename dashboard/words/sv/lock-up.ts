@@ -1,4 +1,5 @@
 import type { lockUp as English } from '../en/lock-up.ts';
+import { phrase } from '../phrase.ts';
 
 export const lockUp: typeof English = {
   title: 'Stänga för kvällen',
@@ -8,13 +9,14 @@ export const lockUp: typeof English = {
   tickProves:
     'En bock bevisar ingenting: titta, känn. Påminnelsen om trasorna kommer tills de är avprickade.',
   whoLooks: 'Vem som tittar',
-  seenTo: (moment) => `Ordnat, ${moment}`,
-  seenToBy: (who, moment) => `Ordnat av ${who}, ${moment}`,
+  seenTo: (moment) => phrase`Ordnat, ${moment}`,
+  seenToBy: (who, moment) => phrase`Ordnat av ${who}, ${moment}`,
   night: {
     title: 'I natt, där våta brädor ligger',
     noLow:
       'Nattens lägsta går inte att säga än: mätvärdena räcker inte tillräckligt långt tillbaka.',
-    low: (temperature, error, moment) => `Lägst omkring ${temperature} (± ${error}), ${moment}.`,
+    low: (temperature, error, moment) =>
+      phrase`Lägst omkring ${temperature} (± ${error}), ${moment}.`,
     atRisk: (batch, reasons) => [batch, ' är i farozonen: ', reasons],
     nothing: 'Inget av det som väntas i natt talar emot dem.',
   },

@@ -1,4 +1,5 @@
 import type { report as EnglishReport, season as EnglishSeason } from '../en/report.ts';
+import { inARow, phrase } from '../phrase.ts';
 
 export const report: typeof EnglishReport = {
   none: 'Ingen rapport',
@@ -12,13 +13,13 @@ export const report: typeof EnglishReport = {
   back: 'Tillbaka till partiet',
   finished: (moment, mixture, faces, colour, tin) => {
     const typed = `${colour === null ? '' : `; ${colour}`}${tin === null ? '' : `, burk ${tin}`}`;
-    return `Klar ${moment}; ${mixture}; ${faces}${typed}.`;
+    return phrase`Klar ${moment}; ${mixture}; ${faces}${typed}.`;
   },
   noCoat: 'Ingen strykning är antecknad.',
   recorded: 'Vad som antecknats',
   photos: 'Foton',
   photoOf: (moment) => `Foto från ${moment}`,
-  photo: (moment, shows) => `${moment}: ${shows}`,
+  photo: (moment, shows) => phrase`${moment}: ${shows}`,
   gathered: (area, used, spreading, sum) => {
     const paint = `${used === null ? '' : `, ${used}`}${spreading === null ? '' : `: ${spreading}`}`;
     return `${area}${paint}; ${sum} samlade.`;
@@ -37,9 +38,9 @@ export const report: typeof EnglishReport = {
     limits: (cold, damp, nearDew) =>
       `Kallt är under ${cold}, fuktigt över ${damp}, nära dagg mindre än ${nearDew} över daggpunkten.`,
   },
-  jobAt: (job, moment) => `${job} ${moment}`,
+  jobAt: (job, moment) => phrase`${job} ${moment}`,
   possible: (jobs) =>
-    `Enligt modellen lika troligt möjligt som inte: ${jobs.length === 0 ? 'ingenting än' : jobs.join('; ')}.`,
+    phrase`Enligt modellen lika troligt möjligt som inte: ${jobs.length === 0 ? 'ingenting än' : inARow(jobs, '; ')}.`,
 };
 
 export const season: typeof EnglishSeason = {
