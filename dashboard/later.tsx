@@ -46,7 +46,7 @@ function loading<P>(load: Loading<P>) {
       let isGone = false;
       let timer: ReturnType<typeof setTimeout>;
       const fetchAll = () =>
-        Promise.all([load(), import('./page-styles.ts'), readerChoice.fetchRest()]).then(
+        Promise.all([load(), import('./page-start.ts'), readerChoice.fetchRest()]).then(
           ([part]) => {
             loaded = part;
             setPart(() => part);

@@ -67,7 +67,7 @@ async function askPin(): Promise<boolean> {
     await Promise.all([
       readerChoice?.fetchRest(),
       import('./access/pin-dialog.tsx'),
-      import('./page-styles.ts'),
+      import('./page-start.ts'),
     ]);
   } catch {
     // What cannot be asked was not answered; what waits for it is kept.

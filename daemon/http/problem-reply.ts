@@ -63,7 +63,7 @@ export function problemReply(log: { error(facts: object, text: string): void }) 
   return (error: FastifyError | Error, request: FastifyRequest, reply: FastifyReply) => {
     if (hasZodFastifySchemaValidationErrors(error)) {
       const where = error.validationContext === 'querystring' ? 'query' : error.validationContext;
-      const faults = error.validation.flatMap(fieldFaults);
+      const faults = fieldFaults(error.validation);
       const listed = faults
         .map(({ pointer, detail }) => (pointer === '' ? detail : `${pointer}: ${detail}`))
         .join('; ');

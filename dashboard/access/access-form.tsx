@@ -1,6 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { PlainForm } from '../forms/plain-form.tsx';
-import { ProblemNote } from '../forms/problem-note.tsx';
+import { SentForm } from '../forms/sent-form.tsx';
 import type { Sending } from '../forms/use-sending.ts';
 
 interface AccessFormProps {
@@ -12,17 +11,14 @@ interface AccessFormProps {
 /** A form that is open to everyone: here one logs in. What was typed is gone once it was taken. */
 export function AccessForm({ sending, onSend, children }: AccessFormProps) {
   return (
-    <PlainForm
-      onSend={(form, element) => {
-        void onSend(form).then((taken) => {
-          if (taken !== null) element.reset();
-        });
+    <SentForm
+      problem={sending.problem}
+      busy={sending.busy}
+      onSend={async (form, element) => {
+        if ((await onSend(form)) !== null) element.reset();
       }}
     >
-      <fieldset class="form-body" disabled={sending.busy}>
-        {children}
-      </fieldset>
-      <ProblemNote problem={sending.problem} />
-    </PlainForm>
+      {children}
+    </SentForm>
   );
 }

@@ -106,7 +106,12 @@ function LoggedIn({ session, onChanged }: PartProps) {
       <section class="panel" aria-labelledby="this-title">
         <h2 id="this-title">{access.thisDevice.title}</h2>
         <p>{access.thisDevice.called(session.device ?? '')}</p>
-        <button type="button" class="button" disabled={sending.busy} onClick={() => void logOut()}>
+        <button
+          type="button"
+          class="button"
+          aria-disabled={sending.busy}
+          onClick={() => void logOut()}
+        >
           {access.thisDevice.logOut}
         </button>
       </section>
@@ -153,7 +158,7 @@ function SecondPin({ session, onChanged }: PartProps) {
         <button
           type="button"
           class="button button-quiet"
-          disabled={sending.busy}
+          aria-disabled={sending.busy}
           onClick={() => void remove()}
         >
           {secondPin.remove}

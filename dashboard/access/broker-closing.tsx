@@ -43,7 +43,7 @@ export function BrokerClosing({
         <button
           type="button"
           class="button"
-          disabled={sending.busy}
+          aria-disabled={sending.busy}
           onClick={() => void change('open')}
         >
           {broker.open}
@@ -90,7 +90,8 @@ export function BrokerClosing({
       <button
         type="button"
         class="button button-main"
-        disabled={sending.busy || !ready}
+        disabled={!ready}
+        aria-disabled={sending.busy}
         onClick={() => void change('closed')}
       >
         {broker.close}

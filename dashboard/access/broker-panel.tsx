@@ -91,7 +91,7 @@ function SensorPairings({ access, onMade }: PairingsProps) {
               <button
                 type="button"
                 class="button"
-                disabled={sending.busy}
+                aria-disabled={sending.busy}
                 aria-label={broker.makePasswordFor(sensor.name ?? sensor.id)}
                 onClick={() => void make(sensor)}
               >
@@ -163,7 +163,7 @@ function Logins({ access, onChanged }: { access: MqttAccess; onChanged: () => vo
             <button
               type="button"
               class={asked === name ? 'button button-main' : 'button'}
-              disabled={sending.busy}
+              aria-disabled={sending.busy}
               aria-label={
                 asked === name ? broker.takeAwaySurelyNamed(name) : broker.takeAwayNamed(name)
               }

@@ -44,7 +44,7 @@ export function DeviceList({ onLoggedOut }: { onLoggedOut: () => void }) {
           <button
             type="button"
             class="button button-main"
-            disabled={sending.busy}
+            aria-disabled={sending.busy}
             onClick={() => void endAll()}
           >
             {words.endAllSurely}
@@ -92,7 +92,7 @@ function DeviceEntry({ device, busy, onEnd }: DeviceEntryProps) {
       <button
         type="button"
         class="button"
-        disabled={busy}
+        aria-disabled={busy}
         aria-label={words.endNamed[kind](name)}
         onClick={() => void onEnd(device)}
       >

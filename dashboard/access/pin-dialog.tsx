@@ -8,7 +8,15 @@ export function PinDialog() {
   const { prompt, live } = useShed();
   const { pin } = useReader().words;
   const dialog = useRef<HTMLDialogElement>(null);
-  useEffect(() => dialog.current?.showModal(), []);
+  useEffect(() => {
+    const { activeElement: before } = document;
+    dialog.current?.showModal();
+    // A dialog that is taken away gives the focus back to nobody, and until it is gone nothing else takes it.
+    return () =>
+      queueMicrotask(() => {
+        if (before instanceof HTMLElement) before.focus();
+      });
+  }, []);
   return (
     <dialog
       ref={dialog}

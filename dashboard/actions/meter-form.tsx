@@ -5,6 +5,7 @@ import { SelectField, TextField } from '../forms/field.tsx';
 import { MeasureField } from '../forms/measure-field.tsx';
 import { numberOf, textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
+import { pointerOf } from '../forms/value-pointer.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
@@ -65,7 +66,7 @@ export function MeterForm({ batch, onDone }: ActionProps) {
           const field = {
             label: meter.board(figures.number(at + 1)),
             name: `value-${at}`,
-            pointer: `/values/${sent.indexOf(at)}`,
+            pointer: pointerOf(at, sent),
             problem: sending.problem,
           };
           return isTemperature(quantity) ? (

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import type { Batch } from '../../daemon/contract/batch.ts';
 import type { Gate } from '../../daemon/contract/gate.ts';
 import type { RouteReply } from '../../daemon/contract/routes.ts';
@@ -22,8 +22,12 @@ export function useTouch(batch: Batch, onSent: () => void) {
   const { words } = useReader();
   const { touch } = words.actions;
   const [isBusy, setBusy] = useState(false);
+  const isOut = useRef(false);
 
+  /** @returns what to show; null while another one is on its way */
   async function record(felt: Felt) {
+    if (isOut.current) return null;
+    isOut.current = true;
     const id = newId();
     const at = new Date(live.clock().shedNow).toISOString();
     setBusy(true);
@@ -36,6 +40,7 @@ export function useTouch(batch: Batch, onSent: () => void) {
       },
       HOLD_MS,
     );
+    isOut.current = false;
     setBusy(false);
     const { infinitive } = words.jobs[felt.gate];
     return (

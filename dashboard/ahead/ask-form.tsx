@@ -1,7 +1,8 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import type { PlanAheadQuery } from '../../daemon/contract/plan-ahead.ts';
 import { TextField } from '../forms/field.tsx';
 import { numberOf, textOf } from '../forms/typed.ts';
+import { useFirstFault } from '../forms/use-first-fault.ts';
 import { useReader } from '../reader.ts';
 
 interface AskFormProps {
@@ -16,15 +17,19 @@ const mostBoards = 100_000;
 export function AskForm({ asked, onAsk }: AskFormProps) {
   const { words, figures } = useReader();
   const { ask } = words.ahead;
-  const [fault, setFault] = useState<string | null>(null);
+  const [fault, setFault] = useState<{ said: string } | null>(null);
+  const form = useRef<HTMLFormElement>(null);
+  useFirstFault(form, fault);
   return (
     <form
       class="form-body"
+      ref={form}
+      noValidate
       onSubmit={(event) => {
         event.preventDefault();
-        const form = new FormData(event.currentTarget);
-        const boards = numberOf(form, 'boards');
-        if (textOf(form, 'boards') === '') {
+        const typed = new FormData(event.currentTarget);
+        const boards = numberOf(typed, 'boards');
+        if (textOf(typed, 'boards') === '') {
           setFault(null);
           onAsk({});
         } else if (
@@ -35,7 +40,7 @@ export function AskForm({ asked, onAsk }: AskFormProps) {
         ) {
           setFault(null);
           onAsk({ boards });
-        } else setFault(ask.fault(figures.number(1), figures.number(mostBoards)));
+        } else setFault({ said: ask.fault(figures.number(1), figures.number(mostBoards)) });
       }}
     >
       <TextField
@@ -47,12 +52,8 @@ export function AskForm({ asked, onAsk }: AskFormProps) {
         problem={null}
         {...(asked.boards === undefined ? {} : { value: String(asked.boards) })}
         hint={ask.hint}
+        fault={fault?.said ?? null}
       />
-      {fault !== null && (
-        <p class="field-fault" role="alert">
-          {fault}
-        </p>
-      )}
       <button type="submit" class="button">
         {ask.button}
       </button>

@@ -126,7 +126,7 @@ function TakeBack({ coat, batch, onChanged }: CoatListProps & { coat: Coat }) {
           <button
             type="button"
             class="button"
-            disabled={sending.busy}
+            aria-disabled={sending.busy}
             onClick={() => void takeBack()}
           >
             {actions.takeBack}

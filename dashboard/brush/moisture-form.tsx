@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { TextField } from '../forms/field.tsx';
 import { numberOf, textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
+import { pointerOf } from '../forms/value-pointer.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
@@ -56,7 +57,7 @@ export function MoistureForm({ placeId, batchId, name, onRecorded }: MoistureFor
             name={`value-${at}`}
             kind="number"
             unit="%"
-            pointer={`/values/${sent.indexOf(at)}`}
+            pointer={pointerOf(at, sent)}
             problem={sending.problem}
           />
         ))}

@@ -27,18 +27,26 @@ export function ChartControls({ title, range, whole, onLook }: ChartControlsProp
         </button>
         <button
           type="button"
-          disabled={isAll}
+          aria-disabled={isAll}
           onClick={() => onLook(zoomed(range, whole, 2, middle))}
         >
           {controls.wider}
         </button>
-        <button type="button" disabled={isAll} onClick={() => onLook(panned(range, whole, -0.5))}>
+        <button
+          type="button"
+          aria-disabled={isAll}
+          onClick={() => onLook(panned(range, whole, -0.5))}
+        >
           {controls.earlier}
         </button>
-        <button type="button" disabled={isAll} onClick={() => onLook(panned(range, whole, 0.5))}>
+        <button
+          type="button"
+          aria-disabled={isAll}
+          onClick={() => onLook(panned(range, whole, 0.5))}
+        >
           {controls.later}
         </button>
-        <button type="button" disabled={isAll} onClick={() => onLook(whole)}>
+        <button type="button" aria-disabled={isAll} onClick={() => onLook(whole)}>
           {controls.all}
         </button>
       </div>

@@ -3,7 +3,6 @@ import { useReader } from '../reader.ts';
 import { curvesCsv } from './csv.ts';
 import { fileName, save } from './download.ts';
 import type { Panel, PanelMark } from './panel.ts';
-import { drawPicture } from './picture.ts';
 import type { Range } from './range.ts';
 import type { KnownCurves } from './use-curves.ts';
 import { csvHeads, markWords } from './writing.ts';
@@ -34,11 +33,17 @@ export function ChartFiles({ title, known, panels, marks, range, clock }: ChartF
     );
   };
   const savePicture = async () => {
-    if (desk.current === null) return;
+    if (desk.current === null || isDrawing) return;
     setDrawing(true);
-    const picture = await drawPicture(desk.current, { title, panels, marks, range, reader, clock });
-    setDrawing(false);
-    if (picture !== null) save(picture, fileName(title, range, 'png'));
+    try {
+      // Few want a picture: it is no part of what a slow tablet fetches to see the curves.
+      const { drawPicture } = await import('./picture.ts');
+      const parts = { title, panels, marks, range, reader, clock };
+      const picture = await drawPicture(desk.current, parts);
+      if (picture !== null) save(picture, fileName(title, range, 'png'));
+    } finally {
+      setDrawing(false);
+    }
   };
   return (
     <div class="chart-files">
@@ -49,7 +54,7 @@ export function ChartFiles({ title, known, panels, marks, range, clock }: ChartF
         <button
           type="button"
           class="button-quiet"
-          disabled={isDrawing}
+          aria-disabled={isDrawing}
           onClick={() => void savePicture()}
         >
           {files.png}

@@ -95,7 +95,7 @@ function HeardSensor({ sensor, places, closed, onPlaced }: HeardSensorProps) {
           </span>
         ))}
       </p>
-      <fieldset class="choice" disabled={closed || sending.busy}>
+      <fieldset class="choice" disabled={closed} aria-busy={sending.busy}>
         <legend>{said.hangsWhere(name)}</legend>
         <div class="action-row">
           {places.map((place) => (

@@ -51,7 +51,7 @@ export function SimulatedDoor() {
           <button
             type="button"
             class="button"
-            disabled={sending.busy}
+            aria-disabled={sending.busy}
             onClick={() => void turn(true)}
           >
             {said.start}
@@ -71,7 +71,7 @@ export function SimulatedDoor() {
           <button
             type="button"
             class="button button-quiet"
-            disabled={sending.busy}
+            aria-disabled={sending.busy}
             onClick={() => void turn(false)}
           >
             {said.stop}

@@ -12,6 +12,8 @@ export interface FieldFrame {
   pointer: string;
   problem: Problem | null;
   hint?: string;
+  /** What the page itself found wrong, before anything was sent. */
+  fault?: string | null;
 }
 
 type TextFieldProps = FieldFrame & {
@@ -24,12 +26,12 @@ type TextFieldProps = FieldFrame & {
 
 /** A labelled line of text or a number, with the fault the daemon found in it. */
 export function TextField(props: TextFieldProps) {
-  const { label, pointer, problem, hint, name, value, unit, kind = 'text' } = props;
+  const { label, pointer, problem, hint, fault, name, value, unit, kind = 'text' } = props;
   const { locale } = useReader();
   const shown = kind === 'number' && value !== undefined ? shownNumber(value, locale) : value;
   const initial = shown === undefined ? {} : { defaultValue: shown };
   return (
-    <Framed label={label} pointer={pointer} problem={problem} {...given('hint', hint)}>
+    <Framed {...{ label, pointer, problem }} {...given('hint', hint)} fault={fault ?? null}>
       {(attributes) => (
         <span class="field-line">
           {kind === 'datetime-local' || kind === 'time' ? (
@@ -91,10 +93,12 @@ export function Framed({
   pointer,
   problem,
   hint,
+  fault: ownFault = null,
   children,
 }: FieldFrame & { children: (attributes: FramedAttributes) => ComponentChildren }) {
   const id = useId();
-  const fault = faultAt(problem, pointer);
+  const told = faultAt(problem, pointer);
+  const fault = ownFault ?? (told === null ? null : <Said sentence={told} />);
   const notes = [hint === undefined ? null : `${id}-hint`, fault === null ? null : `${id}-fault`]
     .filter((note) => note !== null)
     .join(' ');
@@ -114,7 +118,7 @@ export function Framed({
       )}
       {fault !== null && (
         <p class="field-fault" id={`${id}-fault`}>
-          <Said sentence={fault} />
+          {fault}
         </p>
       )}
     </div>

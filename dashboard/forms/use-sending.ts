@@ -16,14 +16,14 @@ export interface Sending {
    * Sends what a form holds. The id stays the same until it was taken, so that pressing again
    * after a lost answer records nothing twice.
    *
-   * @returns the reply, or null when there was a problem, which is then shown
+   * @returns the reply; null when there was a problem, which is then shown, or when it is on its way already
    */
   send<T>(call: (id: string) => Promise<Outcome<T>>): Promise<T | null>;
   /**
    * Records what a form holds, also without a network: it is kept on this device and sent later.
    *
    * @param given - makes what the route wants out of an id
-   * @returns null when there was a problem, which is then shown
+   * @returns null when there was a problem, which is then shown, or when it is on its way already
    */
   record<N extends Recordable>(
     name: N,
@@ -38,8 +38,11 @@ export function useSending(): Sending {
   const [busy, setBusy] = useState(false);
   const [problem, setProblem] = useState<Problem | null>(null);
   const id = useRef<string | null>(null);
+  // A second press while it is on its way sends nothing.
+  const isOut = useRef(false);
 
   function done(found: Problem | null): void {
+    isOut.current = false;
     setBusy(false);
     setProblem(found);
     if (found === null || found.code === 'BC_ID_TAKEN') id.current = null;
@@ -49,6 +52,8 @@ export function useSending(): Sending {
     busy,
     problem,
     async send(call) {
+      if (isOut.current) return null;
+      isOut.current = true;
       id.current ??= newId();
       setBusy(true);
       const outcome = await call(id.current);
@@ -64,6 +69,8 @@ export function useSending(): Sending {
       about: Pick<NewEntry, 'batchIds' | 'batchName'>,
       given: (id: string) => Given<N>,
     ) {
+      if (isOut.current) return null;
+      isOut.current = true;
       id.current ??= newId();
       setBusy(true);
       const entry = { ...about, id: id.current, name, given: given(id.current) };

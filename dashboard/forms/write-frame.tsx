@@ -3,8 +3,7 @@ import type { Overview } from '../../daemon/contract/overview.ts';
 import type { Problem } from '../../daemon/contract/problem.ts';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
-import { PlainForm } from './plain-form.tsx';
-import { ProblemNote } from './problem-note.tsx';
+import { SentForm } from './sent-form.tsx';
 
 interface WriteFrameProps {
   problem: Problem | null;
@@ -17,13 +16,15 @@ interface WriteFrameProps {
 export function WriteFrame({ problem, busy, onSend, children }: WriteFrameProps) {
   const may = mayTry(useShed().live.overview.value);
   return (
-    <PlainForm onSend={(form, element) => void onSend(form, element)}>
-      {!may && <WhyClosed />}
-      <fieldset class="form-body" disabled={!may || busy}>
-        {children}
-      </fieldset>
-      <ProblemNote problem={problem} />
-    </PlainForm>
+    <SentForm
+      problem={problem}
+      busy={busy}
+      closed={!may}
+      onSend={onSend}
+      before={may ? null : <WhyClosed />}
+    >
+      {children}
+    </SentForm>
   );
 }
 

@@ -111,7 +111,8 @@ function LockUpEntry({ line, by, mayWrite, onTicked }: LockUpEntryProps) {
         <input
           type="checkbox"
           checked={line.done}
-          disabled={!mayWrite || sending.busy}
+          disabled={!mayWrite}
+          aria-disabled={sending.busy}
           onChange={(event) => void tick(event.currentTarget.checked)}
         />
         <span class="lock-up-title">

@@ -94,7 +94,7 @@ function OpenNotice({ notice, onSeen }: { notice: Notice; onSeen: () => void }) 
         <button
           type="button"
           class="button button-quiet"
-          disabled={sending.busy}
+          aria-disabled={sending.busy}
           onClick={() => void seen()}
         >
           {words.notices.seen}

@@ -3,8 +3,7 @@ import type { MixtureReply } from '../../daemon/contract/mixture.ts';
 import type { Measure } from '../format/units.ts';
 import { SelectField, TextField } from '../forms/field.tsx';
 import { MeasureField } from '../forms/measure-field.tsx';
-import { PlainForm } from '../forms/plain-form.tsx';
-import { ProblemNote } from '../forms/problem-note.tsx';
+import { SentForm } from '../forms/sent-form.tsx';
 import { optionalNumberOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { useReader } from '../reader.ts';
@@ -68,54 +67,51 @@ export function PotPage() {
   return (
     <main class="page pot">
       <h1>{title}</h1>
-      <PlainForm onSend={(form) => void reckon(form)}>
-        <div class="form-body">
-          <SelectField
-            label={ask.which}
-            name="batchId"
-            value={batchId}
-            onChange={setBatchId}
-            pointer="/batchId"
-            problem={sending.problem}
-            hint={ask.whichHint}
-          >
-            <option value="">{ask.ownArea}</option>
-            {batches.map((batch) => (
-              <option key={batch.id} value={batch.id}>
-                {batch.name}
-              </option>
-            ))}
-          </SelectField>
-          {batchId === '' && (
-            <div class="field-grid field-grid-five">
-              {measured('areaM2', ask.area, 'areaM2')}
-              {measured('spreadingM2PerL', ask.spreading, 'spreadingM2PerL')}
-              {plain('paint', ask.parts.paint, '35')}
-              {plain('rawLinseedOil', ask.parts.rawLinseedOil, '50')}
-              {plain('turpentine', ask.parts.turpentine, '15')}
-            </div>
-          )}
-          <div class="field-grid field-grid-three">
-            {measured('potDiameter', ask.width, 'lengthCm', 'potDiameterMm')}
-            {measured('potTopDiameter', ask.topWidth, 'lengthCm', 'potTopDiameterMm')}
-            {measured('potHeight', ask.height, 'lengthCm', 'potHeightMm')}
+      <SentForm problem={sending.problem} busy={sending.busy} onSend={reckon}>
+        <SelectField
+          label={ask.which}
+          name="batchId"
+          value={batchId}
+          onChange={setBatchId}
+          pointer="/batchId"
+          problem={sending.problem}
+          hint={ask.whichHint}
+        >
+          <option value="">{ask.ownArea}</option>
+          {batches.map((batch) => (
+            <option key={batch.id} value={batch.id}>
+              {batch.name}
+            </option>
+          ))}
+        </SelectField>
+        {batchId === '' && (
+          <div class="field-grid field-grid-five">
+            {measured('areaM2', ask.area, 'areaM2')}
+            {measured('spreadingM2PerL', ask.spreading, 'spreadingM2PerL')}
+            {plain('paint', ask.parts.paint, '35')}
+            {plain('rawLinseedOil', ask.parts.rawLinseedOil, '50')}
+            {plain('turpentine', ask.parts.turpentine, '15')}
           </div>
-          <details class="more">
-            <summary>{ask.more}</summary>
-            <div class="field-grid field-grid-five">
-              {measured('havePaintL', ask.inTins.paint, 'litres')}
-              {measured('haveRawLinseedOilL', ask.inTins.rawLinseedOil, 'litres')}
-              {measured('haveTurpentineL', ask.inTins.turpentine, 'litres')}
-              {plain('lossPercent', ask.loss, '5', '%')}
-              {measured('paintDensityKgPerL', ask.weighs, 'densityKgPerL')}
-            </div>
-          </details>
-          <button type="submit" class="button button-main" disabled={sending.busy}>
-            {ask.reckon}
-          </button>
+        )}
+        <div class="field-grid field-grid-three">
+          {measured('potDiameter', ask.width, 'lengthCm', 'potDiameterMm')}
+          {measured('potTopDiameter', ask.topWidth, 'lengthCm', 'potTopDiameterMm')}
+          {measured('potHeight', ask.height, 'lengthCm', 'potHeightMm')}
         </div>
-        <ProblemNote problem={sending.problem} />
-      </PlainForm>
+        <details class="more">
+          <summary>{ask.more}</summary>
+          <div class="field-grid field-grid-five">
+            {measured('havePaintL', ask.inTins.paint, 'litres')}
+            {measured('haveRawLinseedOilL', ask.inTins.rawLinseedOil, 'litres')}
+            {measured('haveTurpentineL', ask.inTins.turpentine, 'litres')}
+            {plain('lossPercent', ask.loss, '5', '%')}
+            {measured('paintDensityKgPerL', ask.weighs, 'densityKgPerL')}
+          </div>
+        </details>
+        <button type="submit" class="button button-main">
+          {ask.reckon}
+        </button>
+      </SentForm>
       {answer !== null && <PotAnswer query={answer.query} reply={answer.reply} />}
       <ShoppingPanel />
     </main>

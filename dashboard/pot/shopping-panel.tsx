@@ -3,13 +3,15 @@ import type { ShoppingList } from '../../daemon/contract/mixture.ts';
 import { plainList } from '../format/lists.ts';
 import { TextField } from '../forms/field.tsx';
 import { MeasureField } from '../forms/measure-field.tsx';
-import { PlainForm } from '../forms/plain-form.tsx';
-import { ProblemNote } from '../forms/problem-note.tsx';
+import { SentForm } from '../forms/sent-form.tsx';
 import { optionalNumberOf, textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { tinSizes, usualKeptPrimerL, usualTins } from './tin-sizes.ts';
+
+/** An address has no room for more; whatever is longer is no list of tins, and the daemon says so. */
+const MOST_TYPED = 200;
 
 /** What to buy for every coat that is still to come. */
 export function ShoppingPanel() {
@@ -20,7 +22,7 @@ export function ShoppingPanel() {
   const [list, setList] = useState<ShoppingList | null>(null);
 
   async function reckon(form: FormData): Promise<void> {
-    const sizes = (name: string) => tinSizes(textOf(form, name), units);
+    const sizes = (name: string) => tinSizes(textOf(form, name).slice(0, MOST_TYPED), units);
     const reply = await sending.send(() =>
       api.call('shoppingList', {
         query: {
@@ -48,36 +50,33 @@ export function ShoppingPanel() {
   return (
     <section class="shopping" aria-labelledby="shopping-title">
       <h2 id="shopping-title">{shopping.title}</h2>
-      <PlainForm onSend={(form) => void reckon(form)}>
-        <div class="form-body">
-          <div class="field-grid field-grid-five">
-            {sizesField('paintTinsL', shopping.paintTins, usualTins[units].paint)}
-            {sizesField('oilTinsL', shopping.oilTins, usualTins[units].oil)}
-            {sizesField('turpentineTinsL', shopping.turpentineTins, usualTins[units].turpentine)}
-            <TextField
-              label={ask.loss}
-              name="lossPercent"
-              kind="number"
-              unit="%"
-              value="5"
-              pointer="/lossPercent"
-              problem={sending.problem}
-            />
-            <MeasureField
-              label={shopping.keepPrimer}
-              name="keepPrimerL"
-              measure="litres"
-              value={String(usualKeptPrimerL[units])}
-              pointer="/keepPrimerL"
-              problem={sending.problem}
-            />
-          </div>
-          <button type="submit" class="button" disabled={sending.busy}>
-            {shopping.makeList}
-          </button>
+      <SentForm problem={sending.problem} busy={sending.busy} onSend={reckon}>
+        <div class="field-grid field-grid-five">
+          {sizesField('paintTinsL', shopping.paintTins, usualTins[units].paint)}
+          {sizesField('oilTinsL', shopping.oilTins, usualTins[units].oil)}
+          {sizesField('turpentineTinsL', shopping.turpentineTins, usualTins[units].turpentine)}
+          <TextField
+            label={ask.loss}
+            name="lossPercent"
+            kind="number"
+            unit="%"
+            value="5"
+            pointer="/lossPercent"
+            problem={sending.problem}
+          />
+          <MeasureField
+            label={shopping.keepPrimer}
+            name="keepPrimerL"
+            measure="litres"
+            value={String(usualKeptPrimerL[units])}
+            pointer="/keepPrimerL"
+            problem={sending.problem}
+          />
         </div>
-        <ProblemNote problem={sending.problem} />
-      </PlainForm>
+        <button type="submit" class="button">
+          {shopping.makeList}
+        </button>
+      </SentForm>
       {list !== null && <Bought list={list} />}
     </section>
   );

@@ -49,7 +49,7 @@ function NoticeEntry({ notice, mayWrite }: { notice: Notice; mayWrite: boolean }
         <button
           type="button"
           class="button button-quiet"
-          disabled={sending.busy}
+          aria-disabled={sending.busy}
           onClick={() => void seen()}
         >
           {words.setup.attention.seen}

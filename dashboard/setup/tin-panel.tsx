@@ -65,7 +65,7 @@ function TinEntry({ tin, onChanged }: { tin: Tin; onChanged: () => void }) {
       <button
         type="button"
         class="button button-quiet"
-        disabled={sending.busy}
+        aria-disabled={sending.busy}
         onClick={() => void emptied()}
       >
         {tin.emptiedAt === null ? said.isEmpty : said.notEmpty}

@@ -68,6 +68,16 @@ export function calibrationLine(quantity: Quantity, how: CalibrationHow): Calibr
   return { gain, add: first.actual - gain * first.shown };
 }
 
+/** The figure that somebody typed, where a correction goes too far. */
+const farFrom: Readonly<Record<CalibrationHow['kind'], string>> = {
+  offset: '/how/add',
+  'hand-meter': '/how/actual',
+  'two-point': '/how/points/1/actual',
+  salts: '/how/points/0/shown',
+  'ice-point': '/how/shown',
+  'test-resistor': '/how/shown',
+};
+
 export interface CalibrationFault {
   pointer: string;
   said: Said;
@@ -80,12 +90,14 @@ export function calibrationFault(quantity: Quantity, how: CalibrationHow): Calib
   if (misfit) return { pointer: '/how/kind', said: misfit };
   const points = pointsOf(how);
   for (const [i, { shown, actual }] of points.entries()) {
-    const wrong = [shown, actual].find((value) => value < low || value > high);
-    if (wrong === undefined) continue;
-    const pointer = how.kind === 'two-point' || how.kind === 'salts' ? `/how/points/${i}` : '/how';
+    const isWrong = (value: number) => value < low || value > high;
+    if (!isWrong(shown) && !isWrong(actual)) continue;
+    const within = how.kind === 'two-point' || how.kind === 'salts' ? `/how/points/${i}` : '/how';
     return {
-      pointer,
-      said: sentence('figure-impossible', { value: wrong, quantity, low, high }),
+      pointer: `${within}/${isWrong(shown) ? 'shown' : 'actual'}`,
+      said: sentence('figure-impossible', {
+        ...{ value: isWrong(shown) ? shown : actual, quantity, low, high },
+      }),
     };
   }
   const [first, second] = points;
@@ -101,14 +113,14 @@ export function calibrationFault(quantity: Quantity, how: CalibrationHow): Calib
   const { gain, add } = calibrationLine(quantity, how);
   if (!(gain >= gainAllowed.least && gain <= gainAllowed.most)) {
     return {
-      pointer: '/how/points',
+      pointer: '/how/points/1/actual',
       said: sentence('gain-too-far', { gain }),
     };
   }
   const reach = quantity === 'wood-resistance' ? 3 : (high - low) / 2;
   if (!Number.isFinite(add) || (gain === 1 && Math.abs(add) > reach)) {
     return {
-      pointer: '/how',
+      pointer: farFrom[how.kind],
       said: sentence('correction-too-far', { add }),
     };
   }

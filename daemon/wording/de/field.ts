@@ -55,7 +55,7 @@ export const field: Phrases<FieldSentences> = {
   'field-fault/left-twice': () => 'entweder lastLeftPercent oder lastLeftCm angeben',
   'field-fault/place-or-batch': () =>
     'entweder placeId oder batchId angeben, nicht beides und nicht keines',
-  'field-fault/without-batch': () => 'muss angegeben sein, wo es keine batchId gibt',
+  'field-fault/without-batch': () => 'muss angegeben sein, wo keine Partie genannt ist',
   'field-fault/no-time-zone': () => 'muss eine Zeitzone sein, wie Europe/Stockholm',
   'field-fault/must-rise': ({ names }, speak) =>
     `diese müssen in dieser Reihenfolge steigen: ${speak.list(names)}`,

@@ -49,7 +49,7 @@ export const field: Phrases<FieldSentences> = {
   'field-fault/no-part': () => 'at least one part must be more than 0',
   'field-fault/left-twice': () => 'give either lastLeftPercent or lastLeftCm',
   'field-fault/place-or-batch': () => 'give either placeId or batchId, not both and not neither',
-  'field-fault/without-batch': () => 'must be given where there is no batchId',
+  'field-fault/without-batch': () => 'must be given where no batch is named',
   'field-fault/no-time-zone': () => 'must be a time zone like Europe/Stockholm',
   'field-fault/must-rise': ({ names }, speak) =>
     `these must rise in this order: ${speak.list(names)}`,

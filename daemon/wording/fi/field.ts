@@ -49,7 +49,7 @@ export const field: Phrases<FieldSentences> = {
   'field-fault/no-part': () => 'vähintään yhden osan pitää olla enemmän kuin 0',
   'field-fault/left-twice': () => 'anna joko lastLeftPercent tai lastLeftCm',
   'field-fault/place-or-batch': () => 'anna placeId tai batchId, tasan toinen niistä',
-  'field-fault/without-batch': () => 'on annettava, kun batchId puuttuu',
+  'field-fault/without-batch': () => 'on annettava, kun erää ei ole nimetty',
   'field-fault/no-time-zone': () => 'pitää olla aikavyöhyke, kuten Europe/Stockholm',
   'field-fault/must-rise': ({ names }, speak) =>
     `näiden pitää nousta tässä järjestyksessä: ${speak.list(names)}`,

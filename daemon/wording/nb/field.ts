@@ -49,7 +49,7 @@ export const field: Phrases<FieldSentences> = {
   'field-fault/left-twice': () => 'oppgi enten lastLeftPercent eller lastLeftCm',
   'field-fault/place-or-batch': () =>
     'oppgi enten placeId eller batchId, ikke begge og ikke ingen av dem',
-  'field-fault/without-batch': () => 'må oppgis når det ikke er noen batchId',
+  'field-fault/without-batch': () => 'må oppgis når ikke noe parti er nevnt',
   'field-fault/no-time-zone': () => 'må være en tidssone som Europe/Stockholm',
   'field-fault/must-rise': ({ names }, speak) =>
     `disse må stige i denne rekkefølgen: ${speak.list(names)}`,

@@ -49,7 +49,7 @@ export const field: Phrases<FieldSentences> = {
   'field-fault/left-twice': () => 'ange antingen lastLeftPercent eller lastLeftCm',
   'field-fault/place-or-batch': () =>
     'ange antingen placeId eller batchId, inte båda och inte inget',
-  'field-fault/without-batch': () => 'måste anges när det inte finns något batchId',
+  'field-fault/without-batch': () => 'måste anges när inget parti är nämnt',
   'field-fault/no-time-zone': () => 'måste vara en tidszon som Europe/Stockholm',
   'field-fault/must-rise': ({ names }, speak) =>
     `dessa måste stiga i den här ordningen: ${speak.list(names)}`,

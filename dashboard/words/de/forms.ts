@@ -12,6 +12,10 @@ export const forms: typeof English = {
     '.',
   ],
   choosePin: 'eine PIN wählen',
+  besideFields: {
+    title: 'Etwas passt nicht',
+    look: 'Die markierten Felder ansehen: Was falsch ist, steht darunter.',
+  },
   problems: {
     AWAY: {
       title: 'Der Dienst antwortet nicht',

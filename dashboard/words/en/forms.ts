@@ -14,6 +14,11 @@ export const forms = {
     '.',
   ],
   choosePin: 'choose a PIN',
+  /** Where each fault stands with its field. */
+  besideFields: {
+    title: 'Something does not fit',
+    look: 'Look at the marked fields: what is wrong stands below each.',
+  },
   /** What the page itself has to say of a sending that failed. */
   problems: {
     AWAY: {

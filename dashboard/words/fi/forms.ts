@@ -12,6 +12,10 @@ export const forms: typeof English = {
     '.',
   ],
   choosePin: 'valitse PIN-koodi',
+  besideFields: {
+    title: 'Jokin ei täsmää',
+    look: 'Katso merkityt kentät: vika lukee kentän alla.',
+  },
   problems: {
     AWAY: {
       title: 'Taustaohjelma ei vastaa',

@@ -12,6 +12,10 @@ export const forms: typeof English = {
     '.',
   ],
   choosePin: 'velg en PIN-kode',
+  besideFields: {
+    title: 'Noe stemmer ikke',
+    look: 'Se på de markerte feltene: hva som er feil, står under hvert av dem.',
+  },
   problems: {
     AWAY: {
       title: 'Programmet svarer ikke',

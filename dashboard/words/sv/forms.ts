@@ -8,6 +8,10 @@ export const forms: typeof English = {
     '.',
   ],
   choosePin: 'välj en PIN-kod',
+  besideFields: {
+    title: 'Något stämmer inte',
+    look: 'Se på de markerade fälten: vad som är fel står under vart och ett.',
+  },
   problems: {
     AWAY: {
       title: 'Programmet svarar inte',
