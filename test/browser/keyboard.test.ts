@@ -283,7 +283,7 @@ needs('chromium')('with the keys alone', () => {
       { at: 'PIN' },
       { type: 'larch-27' },
       { press: 'Enter' },
-      { see: 'Long loft is there.' },
+      { see: /^Made: Long loft/ },
       { at: 'Make the place' },
     ]);
     await phone.context().close();

@@ -67,7 +67,7 @@ export async function nameOfFocused(page: Page): Promise<string> {
     const at = document.activeElement as HTMLInputElement | null;
     if (at === null || at === document.body) return '';
     const text = at.getAttribute('aria-label') ?? at.labels?.[0]?.textContent ?? at.textContent;
-    return (text ?? '').trim() || at.tagName;
+    return (text ?? '').replace(/\s+/g, ' ').trim() || at.tagName;
   });
 }
 
