@@ -59,9 +59,6 @@ const usage = [
 export async function run(args: string[]): Promise<void> {
   // Clear away early rather than fill the memory there is; threads begun later do so too.
   setFlagsFromString('--optimize-for-size');
-  // But in a flood make room for what is new in one step, or messages that wait for the disk are
-  // taken for old, and all memory is searched for them. Measured in test/bench/RESULTS.md.
-  setFlagsFromString('--semi-space-growth-factor=16');
   const stop = new AbortController();
   for (const signal of ['SIGINT', 'SIGTERM'] as const) {
     process.once(signal, () => stop.abort());

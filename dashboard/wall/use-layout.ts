@@ -13,6 +13,8 @@ export interface Laid extends WallLayout {
   readonly rise: number;
   /** Of the longest word with its mark, in letter heights. */
   readonly wordWidths: number;
+  /** Whether the room is measured that they are laid in: boards drawn before are drawn twice. */
+  readonly isMeasured: boolean;
 }
 
 /**
@@ -56,5 +58,5 @@ export function useLayout(
       setExtra({ for: asked, lines: extraLines + 1 });
     }
   });
-  return { ...layout, rise, wordWidths: longestWord + MARK };
+  return { ...layout, rise, wordWidths: longestWord + MARK, isMeasured: room.isMeasured };
 }

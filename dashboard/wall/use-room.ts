@@ -10,6 +10,8 @@ export interface Room {
   readonly remPx: number;
   /** Whether the window is of a size that hangs on a wall; a smaller one is held in a hand and scrolled. */
   readonly isWall: boolean;
+  /** False until head and foot are drawn: till then it is about right. */
+  readonly isMeasured: boolean;
 }
 
 /** Smaller windows are scrolled; `wall.css` names the same sizes. */
@@ -64,5 +66,6 @@ function measured(wall: HTMLElement | null): Room {
     shorterSidePx: Math.min(innerWidth, innerHeight),
     remPx,
     isWall: innerWidth >= LEAST_WIDTH && innerHeight >= LEAST_HEIGHT,
+    isMeasured: wall !== null,
   };
 }

@@ -58,7 +58,7 @@ function Boards({ overview }: { overview: Overview }) {
           '--word': String(layout.wordWidths),
         }}
       >
-        {(pages[turned.page] ?? []).map((row) => (
+        {(layout.isMeasured ? (pages[turned.page] ?? []) : []).map((row) => (
           <WallBoard
             key={row.key}
             row={row}

@@ -4,7 +4,6 @@ import { setFlagsFromString } from 'node:v8';
 
 // As the daemon does.
 setFlagsFromString('--optimize-for-size');
-setFlagsFromString('--semi-space-growth-factor=16');
 const [build] = process.argv.slice(2);
 const { startBroker } = await import(new URL('daemon/ingest/broker.js', build).href);
 const { port } = await startBroker({
