@@ -21,21 +21,42 @@ export interface RepeatedActs {
     timeZone: string;
     tell(): Promise<void>;
   } | null;
+  /** Told of an act that failed before the schedule was closed. */
   failed(cause: unknown): void;
   /** How fast the site’s time runs; in a fast one the minute act is done every second. */
   speed(): number;
 }
 
-export function startSchedule(acts: RepeatedActs): { close(): void } {
+export interface Schedule {
+  /**
+   * Begins no further act, and waits for those that write a little: the minute’s and the morning’s.
+   * What may take long (packing, the night’s acts, a backup) is cut off by whoever does it; that it
+   * then finds the database closed is no failure.
+   */
+  close(): Promise<void>;
+}
+
+export function startSchedule(acts: RepeatedActs): Schedule {
+  let closed = false;
+  const short = new Set<Promise<void>>();
   const guarded = (act: () => Promise<void>) => async () => {
     try {
       await act();
     } catch (cause) {
-      acts.failed(cause);
+      if (!closed) acts.failed(cause);
     }
   };
+  const waitedFor = (act: () => Promise<void>) => {
+    const guardedAct = guarded(act);
+    return async () => {
+      const running = guardedAct();
+      short.add(running);
+      await running;
+      short.delete(running);
+    };
+  };
   const tasks = [
-    schedule(acts.speed() > 1 ? '* * * * * *' : '* * * * *', guarded(acts.everyMinute), {
+    schedule(acts.speed() > 1 ? '* * * * * *' : '* * * * *', waitedFor(acts.everyMinute), {
       noOverlap: true,
     }),
     // Beside the minute’s act, so that neither waits for the other.
@@ -64,12 +85,14 @@ export function startSchedule(acts: RepeatedActs): { close(): void } {
     const { at, timeZone, tell } = acts.digest;
     const [hour, minute] = at.split(':').map(Number);
     tasks.push(
-      schedule(`${minute} ${hour} * * *`, guarded(tell), { noOverlap: true, timezone: timeZone }),
+      schedule(`${minute} ${hour} * * *`, waitedFor(tell), { noOverlap: true, timezone: timeZone }),
     );
   }
   return {
-    close(): void {
+    async close(): Promise<void> {
+      closed = true;
       for (const task of tasks) void task.destroy();
+      await Promise.all(short);
     },
   };
 }

@@ -1,7 +1,7 @@
 import { utimesSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Clock } from '../../daemon/clock.ts';
-import { type RepeatedActs, startSchedule } from '../../daemon/schedule/cron.ts';
+import { type RepeatedActs, type Schedule, startSchedule } from '../../daemon/schedule/cron.ts';
 import { siteBackups } from '../../daemon/site-backups.ts';
 import { nightBackupsIn } from '../../daemon/store/backup-nightly.ts';
 import { databaseFile } from '../../daemon/store/open.ts';
@@ -26,12 +26,13 @@ afterEach(() => {
 
 const idle = async () => {};
 
-function started(acts: Partial<RepeatedActs>): void {
+function started(acts: Partial<RepeatedActs>): Schedule {
   const schedule = startSchedule({
     ...{ everyMinute: idle, pack: idle, nightly: idle, backup: null, digest: null },
     ...{ failed: () => {}, speed: () => 1, ...acts },
   });
-  closers.push(() => schedule.close());
+  closers.push(() => void schedule.close());
+  return schedule;
 }
 
 /** What a day brings, as local times. */
@@ -103,6 +104,47 @@ describe('what is repeated by the clock', () => {
       expect(times).toHaveLength(1440);
       expect(new Set(times).size).toBe(1440);
     }
+  });
+});
+
+describe('a schedule that is closed', () => {
+  it('waits for the minute’s act, so that it finds the database open to its end', async () => {
+    const noted: string[] = [];
+    let letGo = () => {};
+    const looked = new Promise<void>((done) => {
+      letGo = done;
+    });
+    const schedule = started({
+      async everyMinute() {
+        noted.push('begun');
+        await looked;
+        noted.push('ended');
+      },
+    });
+    await vi.advanceTimersByTimeAsync(minuteMs);
+    const closing = schedule.close().then(() => noted.push('closed'));
+    await vi.advanceTimersByTimeAsync(2 * minuteMs);
+    expect(noted).toEqual(['begun']);
+    letGo();
+    await closing;
+    expect(noted).toEqual(['begun', 'ended', 'closed']);
+  });
+
+  it('waits for no long act, which is cut off elsewhere and then tells of no failure', async () => {
+    const failures: unknown[] = [];
+    let fail = (_cause: Error) => {};
+    const packed = new Promise<void>((_, failed) => {
+      fail = failed;
+    });
+    const schedule = started({
+      pack: () => packed,
+      failed: (cause) => failures.push(cause),
+    });
+    await vi.advanceTimersByTimeAsync(minuteMs);
+    await schedule.close();
+    fail(new Error('The database connection is not open'));
+    await vi.advanceTimersByTimeAsync(minuteMs);
+    expect(failures).toEqual([]);
   });
 });
 
