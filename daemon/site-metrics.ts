@@ -59,7 +59,7 @@ export function siteFigures(parts: FigureParts) {
       parts.notices().filter((one) => one.clearedAt === null && one.seenAt === null).length,
     pages: () => pages,
     databaseBytes: () => ({ file: sizeOf(file), log: sizeOf(`${file}-wal`) }),
-    freeBytes: () => freeSpace(folder).freeBytes,
+    freeBytes: () => roomLeft(folder),
     loopDelay: () => {
       // What is measured is the whole time between two looks.
       const late = (nanoseconds: number) =>
@@ -92,6 +92,15 @@ export function siteFigures(parts: FigureParts) {
 
 function sizeOf(file: string): number {
   return statSync(file, { throwIfNoEntry: false })?.size ?? 0;
+}
+
+/** Null while the folder is gone: moved away or unmounted beneath the daemon. */
+function roomLeft(folder: string): number | null {
+  try {
+    return freeSpace(folder).freeBytes;
+  } catch {
+    return null;
+  }
 }
 
 /** Null where the system does not tell. */

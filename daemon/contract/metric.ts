@@ -150,7 +150,7 @@ export const metrics = {
   freeBytes: {
     name: 'boardcure_disk_free_bytes',
     kind: 'gauge',
-    help: 'Room that is left on the disk of the data folder.',
+    help: 'Room that is left on the disk of the data folder; none is told while the folder is gone.',
   },
   loopDelay: {
     name: 'boardcure_loop_delay_seconds',

@@ -1,7 +1,9 @@
 import { execFileSync } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { type Metric, metrics } from '../../daemon/contract/metric.ts';
 import { siteMetrics } from '../../daemon/metrics.ts';
+import { siteFigures } from '../../daemon/site-metrics.ts';
 import { needs } from '../house/needs.ts';
 
 /**
@@ -87,6 +89,26 @@ needs('openmetrics')('GET /metrics, as the reference parser reads it', () => {
       value('boardcure_commit_duration_seconds', 'boardcure_commit_duration_seconds_count'),
     ).toBe(2);
     expect(value('boardcure_commit_readings', 'boardcure_commit_readings_sum')).toBe(12);
+  });
+});
+
+describe('while the data folder is away', () => {
+  it('leaves out the room on its disk, and tells the rest', async () => {
+    const counted = siteMetrics();
+    const folder = fileURLToPath(new URL('./moved-away', import.meta.url));
+    const figures = siteFigures({
+      ...({} as Parameters<typeof siteFigures>[0]),
+      ...{ folder, file: `${folder}/boardcure.db`, lastCommitAt: () => 5000 },
+    });
+    const wanted = ['freeBytes', 'lastCommit', 'databaseBytes'];
+    const look = Object.entries(figures.look).filter(([name]) => wanted.includes(name));
+    counted.lookUp(Object.fromEntries(look));
+    const text = await counted.text();
+    figures.close();
+    expect(text).toContain('# TYPE boardcure_disk_free_bytes gauge');
+    expect(text).not.toMatch(/^boardcure_disk_free_bytes/m);
+    expect(text).toMatch(/^boardcure_last_commit\S* 5$/m);
+    expect(text).toMatch(/^boardcure_database_bytes\{part="file"\} 0$/m);
   });
 });
 
