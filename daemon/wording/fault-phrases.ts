@@ -19,8 +19,8 @@ export interface FaultWords {
 }
 
 /** From so many on the age of a fault is told in the next larger unit. */
-const MANY_MINUTES = 90;
-const MANY_HOURS = 48;
+export const MANY_MINUTES = 90;
+export const MANY_HOURS = 48;
 
 /** Everything that is said of faults of sensors, in the words of one language. */
 export function faultPhrases(words: FaultWords): Phrases<FaultSentences> {

@@ -1,5 +1,6 @@
 import type { Sentence } from '../../contract/sentence.ts';
 import { sentence } from '../../wording/english.ts';
+import { MANY_HOURS, MANY_MINUTES } from '../../wording/fault-phrases.ts';
 import { inner } from '../../wording/sentence.ts';
 import type { FaultFact, SensorFact } from '../sensor-facts.ts';
 
@@ -24,7 +25,8 @@ export const seenOf = ({ kind, says, told }: FaultFact): Sentence =>
 
 /** As finely as it is told, so that a reply does not change with every second. */
 function roughMinutes(ms: number): number {
-  const hours = ms / minuteMs / 60;
-  if (hours < 1.5) return Math.max(1, Math.round(hours * 60));
-  return hours < 48 ? Math.round(hours) * 60 : Math.round(hours / 24) * 24 * 60;
+  const minutes = ms / minuteMs;
+  if (minutes < MANY_MINUTES) return Math.max(1, Math.round(minutes));
+  const hours = minutes / 60;
+  return hours < MANY_HOURS ? Math.round(hours) * 60 : Math.round(hours / 24) * 24 * 60;
 }
