@@ -101,8 +101,8 @@ export const settingDescriptions: SettingDescriptions = {
     'so viele Topic-Regeln lassen sich anlegen; jedes Topic wird mit allen verglichen',
   ],
   'commit.spacingMs': [
-    '7ec9',
-    'so lange wartet ein Messwert bei gleichmäßigem Zufluss höchstens auf andere, bevor er geschrieben und quittiert wird; der erste nach einer ruhigen Weile, Schübe, Nachgesendetes und wer auf Antwort wartet werden nicht aufgeschoben. Das schont eine SD-Karte: Bei einem Messwert je Sekunde schreibt 5000 etwa 180 MB am Tag (bis zum Doppelten wurde gesehen, wenn daneben viel anderes geschrieben wird), 2000 etwa 330, 0 etwa 600; bei 20 je Sekunde schreibt 5000 etwa 430 bis 620, 1000 und (1000 ms) 1400. Viele Knoten geben nach 10 s auf',
+    '95f4',
+    'so lange wartet ein Messwert bei gleichmäßigem Zufluss höchstens auf andere, bevor er geschrieben und quittiert wird; der erste nach einer ruhigen Weile, Schübe, Nachgesendetes und wer auf Antwort wartet werden nicht aufgeschoben. Das schont eine SD-Karte: Bei einem Messwert je Sekunde schreibt 5000 etwa 180 MB am Tag (bis zum Doppelten wurde gesehen, wenn daneben viel anderes geschrieben wird), 2000 etwa 330, 0 etwa 600; bei 20 Messwerten je Sekunde schreibt 5000 etwa 430 bis 620 MB am Tag, 2000 etwa 1000 und 1000 etwa 1400. Viele Knoten geben nach 10 s auf',
   ],
   'commit.groupSize': [
     '0b32',

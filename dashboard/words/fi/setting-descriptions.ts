@@ -104,8 +104,8 @@ export const settingDescriptions: SettingDescriptions = {
     'näin monta aihesääntöä voi tehdä; jokaista aihetta verrataan niihin kaikkiin',
   ],
   'commit.spacingMs': [
-    '7ec9',
-    'näin kauan lukema enintään odottaa muita tasaisessa virrassa, ennen kuin se kirjoitetaan ja kuitataan; ensimmäistä hiljaisen hetken jälkeen, ryöppyjä, uudelleen lähetettyä ja vastausta odottavia ei lykätä. Se säästää SD-korttia: kun lukemia tulee yksi sekunnissa, 5000 kirjoittaa noin 180 MB vuorokaudessa (jopa kaksinkertainen määrä on nähty, kun muutakin kirjoitetaan paljon), 2000 noin 330, 0 noin 600; kun niitä tulee 20 sekunnissa, 5000 kirjoittaa noin 430–620, 1000 ja (1000 ms) 1400. Monet anturilaitteet luovuttavat 10 s kuluttua',
+    '95f4',
+    'näin kauan lukema enintään odottaa muita tasaisessa virrassa, ennen kuin se kirjoitetaan ja kuitataan; ensimmäistä hiljaisen hetken jälkeen, ryöppyjä, uudelleen lähetettyä ja vastausta odottavia ei lykätä. Se säästää SD-korttia: kun lukemia tulee yksi sekunnissa, 5000 kirjoittaa noin 180 MB vuorokaudessa (jopa kaksinkertainen määrä on nähty, kun muutakin kirjoitetaan paljon), 2000 noin 330, 0 noin 600; kun lukemia tulee 20 sekunnissa, 5000 kirjoittaa noin 430–620 MB vuorokaudessa, 2000 noin 1000 ja 1000 noin 1400. Monet anturilaitteet luovuttavat 10 s kuluttua',
   ],
   'commit.groupSize': [
     '0b32',

@@ -92,8 +92,8 @@ export const settingDescriptions: SettingDescriptions = {
   'discovery.maxBytes': ['92f7', 'så mye av en melding huskes; fem meldinger fra hvert emne'],
   'discovery.maxRules': ['d12e', 'så mange emneregler kan lages; hvert emne sammenlignes med alle'],
   'commit.spacingMs': [
-    '7ec9',
-    'så lenge venter en måling på det meste på andre ved jevn strøm før den skrives og kvitteres; den første etter en stille stund, støt, det som sendes på nytt og den som venter på svar, blir ikke utsatt. Det skåner et SD-kort: ved én måling i sekundet skriver 5000 omtrent 180 MB om dagen (opptil det dobbelte er sett ved siden av mye annen skriving), 2000 omtrent 330, 0 omtrent 600; ved 20 i sekundet skriver 5000 omtrent 430 til 620, 1000 og (1000 ms) 1400. Mange noder gir opp etter 10 s',
+    '95f4',
+    'så lenge venter en måling på det meste på andre ved jevn strøm før den skrives og kvitteres; den første etter en stille stund, støt, det som sendes på nytt og den som venter på svar, blir ikke utsatt. Det skåner et SD-kort: ved én måling i sekundet skriver 5000 omtrent 180 MB om dagen (opptil det dobbelte er sett ved siden av mye annen skriving), 2000 omtrent 330, 0 omtrent 600; ved 20 målinger i sekundet skriver 5000 omtrent 430 til 620 MB om dagen, 2000 omtrent 1000 og 1000 omtrent 1400. Mange noder gir opp etter 10 s',
   ],
   'commit.groupSize': [
     '0b32',

@@ -98,8 +98,8 @@ export const settingDescriptions: SettingDescriptions = {
   ],
   'discovery.maxRules': ['d12e', 'så många ämnesregler kan göras; varje ämne jämförs med alla'],
   'commit.spacingMs': [
-    '7ec9',
-    'så länge väntar ett mätvärde som längst på andra vid jämnt flöde innan det skrivs och kvitteras; det första efter en lugn stund, skurar, eftersänt och den som väntar på svar skjuts inte upp. Det skonar ett SD-kort: vid ett mätvärde i sekunden skriver 5000 ungefär 180 MB om dygnet (upp till dubbelt så mycket har setts vid sidan av mycket annat skrivande), 2000 ungefär 330, 0 ungefär 600; vid 20 i sekunden skriver 5000 ungefär 430 till 620, 1000 och (1000 ms) 1400. Många noder ger upp efter 10 s',
+    '95f4',
+    'så länge väntar ett mätvärde som längst på andra vid jämnt flöde innan det skrivs och kvitteras; det första efter en lugn stund, skurar, eftersänt och den som väntar på svar skjuts inte upp. Det skonar ett SD-kort: vid ett mätvärde i sekunden skriver 5000 ungefär 180 MB om dygnet (upp till dubbelt så mycket har setts vid sidan av mycket annat skrivande), 2000 ungefär 330, 0 ungefär 600; vid 20 mätvärden i sekunden skriver 5000 ungefär 430 till 620 MB om dygnet, 2000 ungefär 1000 och 1000 ungefär 1400. Många noder ger upp efter 10 s',
   ],
   'commit.groupSize': [
     '0b32',
