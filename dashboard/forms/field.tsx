@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
 import type { Problem } from '../../daemon/contract/problem.ts';
 import { shownNumber } from '../format/typed-number.ts';
-import { useReader } from '../reader.ts';
+import { type Told, useReader } from '../reader.ts';
 import { Said } from '../said.tsx';
 import { faultAt } from './fault.ts';
 
@@ -27,11 +27,14 @@ type TextFieldProps = FieldFrame & {
 /** A labelled line of text or a number, with the fault the daemon found in it. */
 export function TextField(props: TextFieldProps) {
   const { label, pointer, problem, hint, fault, name, value, unit, kind = 'text' } = props;
-  const { locale } = useReader();
+  const { locale, words } = useReader();
   const shown = kind === 'number' && value !== undefined ? shownNumber(value, locale) : value;
   const initial = shown === undefined ? {} : { defaultValue: shown };
+  // To the daemon it is how a moment is written; here that is the business of the browser.
+  const isNoMoment = kind === 'datetime-local' && isOfForm(faultAt(problem, pointer));
+  const ownFault = fault ?? (isNoMoment ? words.forms.when.incomplete : null);
   return (
-    <Framed {...{ label, pointer, problem }} {...given('hint', hint)} fault={fault ?? null}>
+    <Framed {...{ label, pointer, problem }} {...given('hint', hint)} fault={ownFault}>
       {(attributes) => (
         <span class="field-line">
           {kind === 'datetime-local' || kind === 'time' ? (
@@ -52,6 +55,10 @@ export function TextField(props: TextFieldProps) {
       )}
     </Framed>
   );
+}
+
+function isOfForm(told: Told | null): boolean {
+  return told?.values?.variant === 'no-moment';
 }
 
 type SelectFieldProps = FieldFrame & {

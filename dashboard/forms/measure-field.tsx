@@ -3,11 +3,14 @@ import { shownNumber, typedNumber } from '../format/typed-number.ts';
 import { type Measure, toMetric, toReaders, unitOf } from '../format/units.ts';
 import { useReader } from '../reader.ts';
 import { type FieldFrame, Framed } from './field.tsx';
+import { inReadersUnits } from './problem-units.ts';
 
 type MeasureFieldProps = FieldFrame & {
   /** The field of the form that the metric figure stands in. */
   name: string;
   measure: Measure;
+  /** What the daemon names limits of, where that is not the figure itself; a volume of its sides. */
+  limitsOf?: Measure;
   /** Metric, as text; empty or left out for none. */
   value?: string;
   /** Told with every key, in metric, as text. */
@@ -23,7 +26,7 @@ const SHOWN_DIGITS = 4;
  * as it was typed, so that the daemon names the field.
  */
 export function MeasureField(props: MeasureFieldProps) {
-  const { name, measure, value = '', onMetric, ...frame } = props;
+  const { name, measure, limitsOf = measure, value = '', onMetric, problem, ...frame } = props;
   const { units, locale } = useReader();
   const [metric, setMetric] = useState(value);
   const kept = useRef<HTMLInputElement>(null);
@@ -35,7 +38,7 @@ export function MeasureField(props: MeasureFieldProps) {
     return () => form?.removeEventListener('reset', clear);
   }, [value]);
   return (
-    <Framed {...frame}>
+    <Framed {...frame} problem={inReadersUnits(problem, limitsOf, units)}>
       {(attributes) => (
         <span class="field-line">
           <input

@@ -5,9 +5,8 @@ import { useSending } from '../forms/use-sending.ts';
 import { WriteFrame } from '../forms/write-frame.tsx';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
-import { inReadersUnits } from './problem-units.ts';
 import { SettingField } from './setting-field.tsx';
-import { measureIn, valueText } from './setting-value.ts';
+import { valueText } from './setting-value.ts';
 import { wishOf } from './setting-wish.ts';
 
 interface SettingChangeProps {
@@ -65,7 +64,7 @@ function ChangeForm({ setting, onKept }: SettingChangeProps) {
   const reader = useReader();
   const { settings: said } = reader.words;
   const sending = useSending();
-  const problem = inReadersUnits(sending.problem, measureIn(setting.unit), reader.units);
+  const { problem } = sending;
   const form = useRef<HTMLDivElement>(null);
   useEffect(() => {
     form.current?.querySelector<HTMLElement>('input:checked, input:not([type=hidden])')?.focus();

@@ -22,6 +22,7 @@ export function RoomSize({ problem }: { problem: Problem | null }) {
             label={place[side]}
             name={side}
             measure="lengthM"
+            limitsOf="volumeM3"
             pointer={side === 'height' ? '/volumeM3' : ''}
             problem={side === 'height' ? problem : null}
             onMetric={(value) => setTyped((before) => ({ ...before, [side]: value }))}

@@ -5,8 +5,8 @@ import { chosenAfter } from '../../daemon/settings/choose.ts';
 import { Settings } from '../../daemon/settings/schema.ts';
 import { plainGround, standingSettings } from '../../daemon/settings/standing.ts';
 import { en as wording } from '../../daemon/wording/en.ts';
+import { inReadersUnits } from '../../dashboard/forms/problem-units.ts';
 import { createReader } from '../../dashboard/reader.ts';
-import { inReadersUnits } from '../../dashboard/settings-page/problem-units.ts';
 import { takesText, valueText } from '../../dashboard/settings-page/setting-value.ts';
 import { wishOf } from '../../dashboard/settings-page/setting-wish.ts';
 import { first } from '../../dashboard/words/en/first.ts';
@@ -55,16 +55,20 @@ describe('the form of a setting', () => {
   });
 });
 
+/** A figure and its unit are kept on one line. */
+const plain = (text: string) => text.replaceAll('\u00a0', ' ');
+
 describe('a reader of US units', () => {
   const reader = createReader('en', 'us', { ...first, ...rest }, wording, ['en-US']);
 
   it('reads values, lists and limits in them', () => {
-    expect(valueText(5, setting('cure.datumC'), reader)).toBe('41 °F');
-    expect(valueText([3600, 5400], setting('trade.stockLengthsMm'), reader)).toBe(
-      '141.73 in · 212.6 in',
-    );
-    expect(takesText(setting('cure.datumC'), reader)).toBe('a number from −4 °F to 59 °F');
-    expect(takesText(setting('cure.readyAt'), reader)).toBe('a number from 0.5 to 0.99');
+    const value = (next: number | number[], name: string) =>
+      plain(valueText(next, setting(name), reader));
+    expect(value(5, 'cure.datumC')).toBe('41 °F');
+    expect(value([3600, 5400], 'trade.stockLengthsMm')).toBe('141.73 in · 212.6 in');
+    const takes = (name: string) => plain(takesText(setting(name), reader));
+    expect(takes('cure.datumC')).toBe('a number from −4 °F to 59 °F');
+    expect(takes('cure.readyAt')).toBe('a number from 0.5 to 0.99');
   });
 
   it('is told of limits in them where something is wrong', () => {

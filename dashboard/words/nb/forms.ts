@@ -5,6 +5,7 @@ export const forms: typeof English = {
     justNow: 'Nettopp',
     another: 'På et annet tidspunkt',
     dateAndTime: 'Dato og klokkeslett',
+    incomplete: 'trenger dato og klokkeslett',
   },
   closed: (choosePin) => [
     'Endringer tas foreløpig bare imot fra selve datamaskinen: åpne denne siden der, eller ',

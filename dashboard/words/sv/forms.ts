@@ -1,7 +1,12 @@
 import type { forms as English } from '../en/forms.ts';
 
 export const forms: typeof English = {
-  when: { justNow: 'Nyss', another: 'Vid en annan tid', dateAndTime: 'Datum och tid' },
+  when: {
+    justNow: 'Nyss',
+    another: 'Vid en annan tid',
+    dateAndTime: 'Datum och tid',
+    incomplete: 'behöver datum och klockslag',
+  },
   closed: (choosePin) => [
     'Ändringar tas för närvarande bara emot från själva datorn: öppna den här sidan där, eller ',
     choosePin,
