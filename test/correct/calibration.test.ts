@@ -87,7 +87,7 @@ describe('a calibration', () => {
       },
     ],
     [
-      '/how/points',
+      '/how/points/1/actual',
       'air-temperature',
       {
         kind: 'two-point',
@@ -97,7 +97,7 @@ describe('a calibration', () => {
         ],
       },
     ],
-    ['/how', 'air-temperature', { kind: 'ice-point', shown: 200 }],
+    ['/how/shown', 'air-temperature', { kind: 'ice-point', shown: 200 }],
   ])('is refused at %s where it cannot be: %s', (pointer, quantity, how) => {
     expect(calibrationFault(quantity, how)).toMatchObject({ pointer });
   });

@@ -234,6 +234,7 @@ describe('each route lets in its role and those above it, and nobody else', () =
     changeMqttLogin: 'own',
     removeMqttLogin: 'own',
     listSettings: 'operate',
+    changeSettings: 'own',
   };
 
   it('every route that says a role of its own is listed', () => {
