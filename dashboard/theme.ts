@@ -40,16 +40,27 @@ function isWithin(hour: number, from: number, until: number): boolean {
  */
 export function keepTheme(root: HTMLElement, { choice }: Pick<DeviceKeeper, 'choice'>): () => void {
   const dark = matchMedia('(prefers-color-scheme: dark)');
+  const paper = matchMedia('print');
+  // What is drawn on a canvas knows no style for paper: it is drawn anew by day before a print.
+  let isPrinting = false;
   const set = () => {
-    const light = themeAt(new Date().getHours(), dark.matches, choice.value);
+    const hour = new Date().getHours();
+    const light = isPrinting || paper.matches ? 'day' : themeAt(hour, dark.matches, choice.value);
     if (root.dataset.light !== light) root.dataset.light = light;
   };
   const stop = effect(set);
-  dark.addEventListener('change', set);
+  const print = ({ type }: Event) => {
+    isPrinting = type === 'beforeprint';
+    set();
+  };
+  const prints = ['beforeprint', 'afterprint'] as const;
+  for (const type of prints) addEventListener(type, print);
+  for (const media of [dark, paper]) media.addEventListener('change', set);
   const timer = setInterval(set, 60_000);
   return () => {
     stop();
-    dark.removeEventListener('change', set);
+    for (const type of prints) removeEventListener(type, print);
+    for (const media of [dark, paper]) media.removeEventListener('change', set);
     clearInterval(timer);
   };
 }

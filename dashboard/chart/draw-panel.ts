@@ -52,9 +52,12 @@ export function drawPanel(target: HTMLElement, first: PanelView, frame: PanelFra
   let view = first;
   /** Where the cursor was stood, epoch s. */
   let stoodAt: number | null = null;
+  const isNarrow = () => size().width / frame.scale < NARROW;
+  let madeNarrow = isNarrow();
   let plot = make();
 
   function make(): uPlot {
+    madeNarrow = isNarrow();
     return new uPlot(options(), data(), target);
   }
 
@@ -78,7 +81,6 @@ export function drawPanel(target: HTMLElement, first: PanelView, frame: PanelFra
     const style = getComputedStyle(target);
     const colour = (name: string) => style.getPropertyValue(name).trim();
     const font = `${Math.round(12.5 * scale)}px ${style.fontFamily}`;
-    const isNarrow = size().width / scale < NARROW;
     const { kind, lines } = view.panel;
     // Asked for several times in one drawing.
     let scaled: { of: PanelView; is: Scale } | null = null;
@@ -98,13 +100,13 @@ export function drawPanel(target: HTMLElement, first: PanelView, frame: PanelFra
       grid: { stroke: colour('--line'), width: scale },
       gap: 5 * scale,
     };
-    const paint = { colour, scale, isNarrow, fontFamily: style.fontFamily };
+    const paint = { colour, scale, isNarrow: madeNarrow, fontFamily: style.fontFamily };
     return {
       ...size(),
       legend: { show: false },
       padding: [
         (frame.isFirst ? MARKS_HEIGHT : 6) * scale,
-        (isNarrow ? 10 : 132) * scale,
+        (madeNarrow ? 10 : 132) * scale,
         frame.isLast ? 0 : 6 * scale,
         0,
       ],
@@ -188,7 +190,9 @@ export function drawPanel(target: HTMLElement, first: PanelView, frame: PanelFra
 
   const resized = new ResizeObserver(() => {
     const { width, height } = size();
-    if (Math.abs(plot.width - width) >= 1) plot.setSize({ width, height });
+    // A tablet was turned: what stands beside the drawing has another room.
+    if (madeNarrow !== isNarrow()) again();
+    else if (Math.abs(plot.width - width) >= 1) plot.setSize({ width, height });
   });
   if (frame.width === undefined) resized.observe(target);
   const relit = new MutationObserver(again);

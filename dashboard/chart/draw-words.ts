@@ -64,19 +64,37 @@ export function drawEnds(plot: uPlot, panel: Panel, writing: PanelWriting, paint
     const top = Math.max(y, lastY + LINE_HEIGHT * px);
     const beside = x + 7 * px;
     const fits = beside + width <= ctx.canvas.width;
+    const isLow = y + 24 * px > bbox.top + bbox.height;
+    // What is to come rises from the end: the figure stands below it, at the foot before or above it.
+    const goesOn = panel.fan !== null && fits;
+    const isBefore = goesOn && isLow && x - 8 * px - width > bbox.left;
     lastY = fits ? top : Number.NEGATIVE_INFINITY;
-    ctx.textAlign = fits ? 'left' : 'right';
-    const at = fits ? beside : bbox.left + bbox.width - 3 * px;
-    const height = fits ? top : Math.max(bbox.top + 9 * px, y - 12 * px);
-    // On its own ground, so that a line behind does not strike it through.
-    ctx.lineWidth = 4 * px;
-    ctx.lineJoin = 'round';
-    ctx.strokeStyle = paint.colour('--linen');
-    ctx.strokeText(text, at, height);
+    ctx.textAlign = fits && !isBefore ? 'left' : 'right';
+    const at = isBefore ? x - 8 * px : fits ? beside : bbox.left + bbox.width - 3 * px;
+    const above = Math.max(bbox.top + 9 * px, y - (goesOn ? 16 : 12) * px);
+    const height = goesOn ? (isLow ? above : y + 15 * px) : fits ? top : above;
     ctx.fillStyle = paint.colour(lineLooks[line.kind].colour);
-    ctx.fillText(text, at, height);
+    onGround(ctx, text, at, height, paint);
   }
   ctx.restore();
+}
+
+/** On its own ground, so that a line behind does not strike it through. */
+function onGround(
+  ctx: CanvasRenderingContext2D,
+  text: string,
+  x: number,
+  y: number,
+  paint: Paint,
+  cover = 1,
+): void {
+  ctx.lineWidth = 4 * pixels(paint);
+  ctx.lineJoin = 'round';
+  ctx.strokeStyle = paint.colour('--linen');
+  ctx.globalAlpha = cover;
+  ctx.strokeText(text, x, y);
+  ctx.globalAlpha = 1;
+  ctx.fillText(text, x, y);
 }
 
 /** The last point of a line that is seen. */
@@ -103,7 +121,9 @@ function nameNeeds(plot: uPlot, panel: Panel, writing: PanelWriting, paint: Pain
     if (y < bbox.top) continue;
     const x = (last.y - y < LINE_HEIGHT * px ? last.right : bbox.left) + 8 * px;
     const text = writing.need(gates);
-    ctx.fillText(text, x, y);
+    // On a phone they stand over the bars, which are paler behind them then.
+    if (paint.isNarrow) onGround(ctx, text, x, y, paint, 0.7);
+    else ctx.fillText(text, x, y);
     last = { y, right: x + ctx.measureText(text).width };
   }
 }

@@ -19,7 +19,7 @@ const step = (of: Step['of'], by: number, unitS: number): Step => ({ of, by, len
 const steps: readonly Step[] = [
   ...[1, 2, 5, 10, 15, 30].map((by) => step('minute', by, 60)),
   ...[1, 2, 3, 6, 12].map((by) => step('hour', by, 3_600)),
-  ...[1, 2, 4, 7, 14].map((by) => step('day', by, 86_400)),
+  ...[1, 2, 3, 4, 7, 14].map((by) => step('day', by, 86_400)),
   ...[1, 2, 3, 6, 12, 24, 60, 120].map((by) => step('month', by, 30.4 * 86_400)),
 ];
 const LONGEST: Step = step('month', 120, 30.4 * 86_400);

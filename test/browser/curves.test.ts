@@ -63,6 +63,12 @@ needs('chromium')('the curves', () => {
       return Date.parse(to) - Date.parse(from) < belowHours * HOUR_MS;
     });
 
+  const drawing = (page: Page) =>
+    page
+      .locator('.chart canvas')
+      .first()
+      .evaluate((canvas: HTMLCanvasElement) => canvas.toDataURL());
+
   const airOf = () => `#/air/${scene.room.id}?span=week`;
 
   it('are drawn for a place and its room’s quantities, and the light of the page is theirs', async () => {
@@ -71,16 +77,29 @@ needs('chromium')('the curves', () => {
     expect(panels.map((text) => text.replace(/\s\S+$/, ''))).toEqual(
       expect.arrayContaining(['Temperature', 'Relative humidity', 'Carbon dioxide']),
     );
-    const ground = () =>
-      page
-        .locator('.chart canvas')
-        .first()
-        .evaluate((canvas: HTMLCanvasElement) => canvas.toDataURL());
-    const before = await ground();
+    const before = await drawing(page);
     await page.evaluate(() => {
       document.documentElement.dataset.light = 'night';
     });
-    await expect.poll(ground).not.toBe(before);
+    await expect.poll(() => drawing(page)).not.toBe(before);
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+
+  it('are drawn as by day for paper, and as by night again after it', async () => {
+    const { page, faults } = await open(airOf(), { colorScheme: 'dark' });
+    const light = () => page.evaluate(() => document.documentElement.dataset.light);
+    const tell = (print: string) => page.evaluate((type) => dispatchEvent(new Event(type)), print);
+    expect(await light()).toBe('night');
+    const byNight = await drawing(page);
+    await tell('beforeprint');
+    expect(await light()).toBe('day');
+    await expect.poll(() => drawing(page)).not.toBe(byNight);
+    const onPaper = await drawing(page);
+    await tell('afterprint');
+    await expect.poll(() => drawing(page)).toBe(byNight);
+    await page.emulateMedia({ colorScheme: 'light' });
+    await expect.poll(() => drawing(page)).toBe(onPaper);
     expect(faults).toEqual([]);
     await page.context().close();
   });

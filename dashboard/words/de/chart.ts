@@ -21,7 +21,7 @@ export const chart: typeof English = {
     humidity: 'Feuchte',
     moisture: 'Holzfeuchte',
     gas: named['carbon-dioxide'],
-    changes: 'Luftwechsel je Stunde',
+    changes: 'Luftwechsel',
     sum: 'Summe',
   },
   perHour: 'je Stunde',

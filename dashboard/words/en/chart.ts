@@ -24,7 +24,7 @@ export const chart = {
     humidity: 'Humidity',
     moisture: 'Moisture',
     gas: named['carbon-dioxide'],
-    changes: 'Air changes an hour',
+    changes: 'Air changes',
     sum: 'Sum',
   } satisfies Record<LineKind, string>,
   /** What a figure of air changes is counted in. */

@@ -21,7 +21,7 @@ export const chart: typeof English = {
     humidity: 'Kosteus',
     moisture: 'Puun kosteus',
     gas: named['carbon-dioxide'],
-    changes: 'Ilmanvaihtoja tunnissa',
+    changes: 'Ilmanvaihto',
     sum: 'Summa',
   },
   perHour: 'tunnissa',

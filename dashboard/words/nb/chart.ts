@@ -21,7 +21,7 @@ export const chart: typeof English = {
     humidity: 'Fuktighet',
     moisture: 'Trefuktighet',
     gas: named['carbon-dioxide'],
-    changes: 'Luftskifter i timen',
+    changes: 'Luftskifter',
     sum: 'Sum',
   },
   perHour: 'i timen',

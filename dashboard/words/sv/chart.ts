@@ -21,7 +21,7 @@ export const chart: typeof English = {
     humidity: 'Fuktighet',
     moisture: 'Fuktkvot',
     gas: named['carbon-dioxide'],
-    changes: 'Luftväxlingar i timmen',
+    changes: 'Luftväxlingar',
     sum: 'Summa',
   },
   perHour: 'i timmen',
