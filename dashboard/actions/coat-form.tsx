@@ -165,9 +165,14 @@ export function CoatForm({ batch, onDone, onMoved, onClose }: CoatFormProps) {
 function RagsNow({ onClose }: { onClose: () => void }) {
   const { cautions, actions } = useReader().words;
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
+  const card = useRef<HTMLDivElement>(null);
+  // All of it, and the button below it, before one has to look for them.
+  useEffect(() => {
+    card.current?.scrollIntoView({ block: 'nearest' });
+    heading.current?.focus();
+  }, []);
   return (
-    <div class="caution caution-now">
+    <div class="caution caution-now" ref={card}>
       <h3 ref={heading} tabIndex={-1}>
         {cautions.rags.title}
       </h3>

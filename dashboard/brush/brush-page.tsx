@@ -6,7 +6,7 @@ import { ProblemNote } from '../forms/problem-note.tsx';
 import { useReader } from '../reader.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
-import { FitAnswer } from './fit-answer.tsx';
+import { FitAnswer, HoursAhead } from './fit-answer.tsx';
 import { MoistureForm } from './moisture-form.tsx';
 
 /** “Fit to brush?” for a shed or a wall, and for the boards that are to be coated there. */
@@ -90,6 +90,9 @@ function BrushQuestion({ overview }: { overview: Overview }) {
           onRecorded={again}
         />
       </section>
+      {replied.kind === 'there' && replied.reply.hours.length > 0 && (
+        <HoursAhead fit={replied.reply} />
+      )}
     </main>
   );
 }

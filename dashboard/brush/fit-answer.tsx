@@ -21,7 +21,7 @@ const weights: readonly FitToBrush['reasons'][number]['weight'][] = [
   'note',
 ];
 
-/** The word, when to put the brush down, every reason, and the hours ahead. */
+/** The word, when to put the brush down, and every reason. */
 export function FitAnswer({ fit }: { fit: FitToBrush }) {
   const { live } = useShed();
   const { words, calendar } = useReader();
@@ -60,7 +60,6 @@ export function FitAnswer({ fit }: { fit: FitToBrush }) {
           ))}
         </ul>
       </section>
-      {fit.hours.length > 0 && <HoursAhead fit={fit} />}
     </>
   );
 }
@@ -68,7 +67,8 @@ export function FitAnswer({ fit }: { fit: FitToBrush }) {
 /** So many hours are shown; a working day and its night. */
 const shownHours = 24;
 
-function HoursAhead({ fit }: { fit: FitToBrush }) {
+/** Hour by hour: what the air lets one do. */
+export function HoursAhead({ fit }: { fit: FitToBrush }) {
   const { words, calendar, figures } = useReader();
   const { hours } = words.brush;
   const against: Readonly<Record<string, string>> = hours.against;
