@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useState } from 'preact/hooks';
+import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import type { Problem } from '../daemon/contract/problem.ts';
 import type { Outcome } from './api.ts';
 
@@ -21,8 +21,14 @@ export function useReply<T>(ask: () => Promise<Outcome<T>>): {
   again: () => void;
 } {
   const [replied, setReplied] = useState<Replied<T>>({ kind: 'loading' });
+  const asked = useRef(0);
+  const taken = useRef(0);
   const read = useCallback(async () => {
+    const turn = ++asked.current;
     const outcome = await ask();
+    // Asked twice, the earlier answer can come last: it is of before.
+    if (turn < taken.current) return;
+    if (outcome.kind === 'done') taken.current = turn;
     setReplied((before) => {
       if (outcome.kind === 'done') {
         const { reply, oldSince = null } = outcome;

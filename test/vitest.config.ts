@@ -46,6 +46,8 @@ export default defineConfig({
           include: BROWSER,
           testTimeout: 120_000,
           hookTimeout: 120_000,
+          // What is looked for again and again is waited for as long as what a browser is told to wait for.
+          expect: { poll: { timeout: 30_000 } },
           maxWorkers: 1,
           // A browser beside a daemon on a busy machine can be late once. What is wrong is wrong twice; what
           // loses or bends a reading is tested elsewhere and gets no second try.

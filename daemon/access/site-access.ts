@@ -67,7 +67,13 @@ export function siteAccess(parts: SiteAccessParts) {
     return { source: groupOf(address), isStranger: true };
   }
 
-  async function attempt(caller: Caller, wrong: Said, isRight: () => Promise<boolean>) {
+  /** @param pointer - of the field that was wrong */
+  async function attempt(
+    caller: Caller,
+    wrong: Said,
+    pointer: string,
+    isRight: () => Promise<boolean>,
+  ) {
     const tried = await tries.attempt(trierOf(caller), isRight).catch((cause) => {
       if (!(cause instanceof HasherBusy)) throw cause;
       return { kind: 'wait', seconds: 5 } as const;
@@ -78,7 +84,7 @@ export function siteAccess(parts: SiteAccessParts) {
         sentence('try-later', { seconds: tried.seconds }),
       );
     }
-    if (!tried.right) throw new BoardcureError('BC_PIN_WRONG', wrong);
+    if (!tried.right) throw new BoardcureError('BC_PIN_WRONG', wrong, { pointer });
   }
 
   async function makePin(change: PinChange): Promise<(kept: Kept) => Kept> {
@@ -126,7 +132,7 @@ export function siteAccess(parts: SiteAccessParts) {
         throw new BoardcureError('BC_STATE_CONFLICT', sentence('pin-not-set', {}));
       }
       let role: 'own' | 'operate' = 'own';
-      await attempt(caller, sentence('pin-wrong', {}), async () => {
+      await attempt(caller, sentence('pin-wrong', {}), '/pin', async () => {
         const { pins } = file.read();
         const typed = tidyPin(pin);
         if (await hasher.matches(typed, pins.own)) return true;
@@ -153,6 +159,7 @@ export function siteAccess(parts: SiteAccessParts) {
         await attempt(
           caller,
           sentence('code-wrong/set-up', {}),
+          '/setUpCode',
           async () => setUpCodes.redeem(setUpCode) !== null,
         );
         return finish(change, makes);
@@ -163,7 +170,7 @@ export function siteAccess(parts: SiteAccessParts) {
         }
         if (change.role === 'own') {
           const { currentPin } = change;
-          await attempt(caller, sentence('pin-wrong/current', {}), async () =>
+          await attempt(caller, sentence('pin-wrong/current', {}), '/currentPin', async () =>
             currentPin === undefined
               ? false
               : hasher.matches(tidyPin(currentPin), file.read().pins.own),
@@ -200,7 +207,7 @@ export function siteAccess(parts: SiteAccessParts) {
     }),
     async pairTablet(code: string, caller: Caller) {
       let name = '';
-      await attempt(caller, sentence('code-wrong/pairing', {}), async () => {
+      await attempt(caller, sentence('code-wrong/pairing', {}), '/code', async () => {
         const redeemed = pairingCodes.redeem(code);
         name = redeemed?.meaning ?? '';
         return redeemed !== null;

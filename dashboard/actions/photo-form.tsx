@@ -14,18 +14,18 @@ export function PhotoForm({ batch, onDone }: ActionProps) {
   const { photo, kept } = useReader().words.actions;
   const sending = useSending();
   const input = useRef<HTMLInputElement>(null);
-  const [fault, setFault] = useState<string | null>(null);
+  const [fault, setFault] = useState<{ said: string } | null>(null);
 
   async function send(form: FormData): Promise<void> {
     const at = new Date(live.clock().shedNow).toISOString();
     const file = input.current?.files?.[0];
     if (!file) {
-      setFault(photo.chooseFirst);
+      setFault({ said: photo.chooseFirst });
       return;
     }
     const picture = await smallerPicture(file);
     if (picture === null) {
-      setFault(photo.unreadable);
+      setFault({ said: photo.unreadable });
       return;
     }
     setFault(null);
@@ -38,7 +38,7 @@ export function PhotoForm({ batch, onDone }: ActionProps) {
   }
 
   return (
-    <WriteFrame problem={sending.problem} busy={sending.busy} onSend={send}>
+    <WriteFrame problem={sending.problem} fault={fault} busy={sending.busy} onSend={send}>
       <div class={fault === null ? 'field' : 'field field-faulty'}>
         <label for="photo-file">{photo.label}</label>
         <input
@@ -51,8 +51,8 @@ export function PhotoForm({ batch, onDone }: ActionProps) {
           {...(fault === null ? {} : { 'aria-invalid': 'true', 'aria-describedby': 'photo-fault' })}
         />
         {fault !== null && (
-          <p class="field-fault" id="photo-fault" role="alert">
-            {fault}
+          <p class="field-fault" id="photo-fault">
+            {fault.said}
           </p>
         )}
       </div>

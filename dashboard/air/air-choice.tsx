@@ -1,13 +1,22 @@
-import { useCallback } from 'preact/hooks';
+import { useCallback, useRef, useState } from 'preact/hooks';
 import type { OverviewPlace } from '../../daemon/contract/overview.ts';
 import { fromLocalField, toLocalField } from '../format/calendar.ts';
 import { Choice } from '../forms/choice.tsx';
 import { SelectField, TextField } from '../forms/field.tsx';
+import { useFirstFault } from '../forms/use-first-fault.ts';
 import { useReader } from '../reader.ts';
 import { airAddress } from '../router.ts';
 import { useShed } from '../shed-context.ts';
 import { useReply } from '../use-reply.ts';
-import { type AirSpan, lastOf, ownSpan, type SpanKind, spanKinds, spanQuery } from './air-span.ts';
+import {
+  type AirSpan,
+  isMoment,
+  lastOf,
+  ownSpan,
+  type SpanKind,
+  spanKinds,
+  spanQuery,
+} from './air-span.ts';
 
 interface AirChoiceProps {
   places: readonly OverviewPlace[];
@@ -22,7 +31,11 @@ interface AirChoiceProps {
 /** Which place, which sensor, over which time. */
 export function AirChoice({ places, placeId, sensor, span, onSensor, onSpan }: AirChoiceProps) {
   const { api, live } = useShed();
-  const { air, from, to } = useReader().words.chart;
+  const { words } = useReader();
+  const { air, from, to } = words.chart;
+  const own = useRef<HTMLFormElement>(null);
+  const [faulty, setFaulty] = useState<Readonly<Record<'from' | 'to', boolean>> | null>(null);
+  useFirstFault(own, faulty);
   const { replied } = useReply(useCallback(() => api.call('listSensors', {}), [api]));
   const sensors = replied.kind === 'there' ? replied.reply : [];
   // The sensors of this place first: they are what one looks for.
@@ -38,10 +51,13 @@ export function AirChoice({ places, placeId, sensor, span, onSensor, onSpan }: A
   const submit = (event: SubmitEvent) => {
     event.preventDefault();
     const form = new FormData(event.currentTarget as HTMLFormElement);
-    const [start, end] = [String(form.get('from')), String(form.get('to'))].map(fromLocalField);
-    if (!Number.isNaN(Date.parse(start ?? '')) && !Number.isNaN(Date.parse(end ?? ''))) {
-      onSpan(ownSpan(start ?? '', end ?? ''));
-    }
+    const [start = '', end = ''] = [form.get('from'), form.get('to')].map((typed) =>
+      fromLocalField(String(typed)),
+    );
+    const found = { from: !isMoment(start), to: !isMoment(end) };
+    const isFaulty = found.from || found.to;
+    setFaulty(isFaulty ? found : null);
+    if (!isFaulty) onSpan(ownSpan(start, end));
   };
   return (
     <div class="air-choice">
@@ -85,7 +101,7 @@ export function AirChoice({ places, placeId, sensor, span, onSensor, onSpan }: A
         onChange={choose}
       />
       {span.kind === 'own' && (
-        <form class="air-own" key={span.from + span.to} onSubmit={submit}>
+        <form ref={own} class="air-own" key={span.from + span.to} noValidate onSubmit={submit}>
           <TextField
             label={from}
             name="from"
@@ -93,6 +109,7 @@ export function AirChoice({ places, placeId, sensor, span, onSensor, onSpan }: A
             value={toLocalField(Date.parse(span.from))}
             pointer="/from"
             problem={null}
+            fault={faulty?.from ? words.forms.when.incomplete : null}
           />
           <TextField
             label={to}
@@ -101,6 +118,7 @@ export function AirChoice({ places, placeId, sensor, span, onSensor, onSpan }: A
             value={toLocalField(Date.parse(span.to))}
             pointer="/to"
             problem={null}
+            fault={faulty?.to ? words.forms.when.incomplete : null}
           />
           <button type="submit" class="button">
             {air.show}

@@ -51,5 +51,6 @@ export function spanQuery({ kind, from, to }: AirSpan): Record<string, string> {
   return kind === 'own' ? { from, to } : { span: kind };
 }
 
-const isMoment = (text: string | null): text is string =>
-  text !== null && !Number.isNaN(Date.parse(text));
+/** Whether a text is a moment that the daemon takes: the year has four digits. */
+export const isMoment = (text: string | null): text is string =>
+  text !== null && /^\d{4}-/.test(text) && !Number.isNaN(Date.parse(text));

@@ -6,6 +6,8 @@ import { useFirstFault } from './use-first-fault.ts';
 
 interface SentFormProps {
   problem: Problem | null;
+  /** What the page itself found wrong before anything was sent: another object at each press. */
+  fault?: object | null;
   /** On its way: another press sends nothing. */
   busy: boolean;
   /** Nothing can be typed. */
@@ -21,9 +23,9 @@ interface SentFormProps {
  * field at fault. While it is sent nothing is closed, for what is closed loses the focus.
  */
 export function SentForm(props: SentFormProps) {
-  const { problem, busy, closed = false, onSend, before, children } = props;
+  const { problem, fault = null, busy, closed = false, onSend, before, children } = props;
   const form = useRef<HTMLFormElement>(null);
-  const areFieldsMarked = useFirstFault(form, problem);
+  const areFieldsMarked = useFirstFault(form, fault ?? problem);
   return (
     <form
       ref={form}

@@ -7,17 +7,20 @@ import { SentForm } from './sent-form.tsx';
 
 interface WriteFrameProps {
   problem: Problem | null;
+  /** What the page itself found wrong before anything was sent: another object at each press. */
+  fault?: object | null;
   busy: boolean;
   onSend: (form: FormData, element: HTMLFormElement) => Promise<void>;
   children: ComponentChildren;
 }
 
 /** A form that is closed, and says why, where changes are not allowed. */
-export function WriteFrame({ problem, busy, onSend, children }: WriteFrameProps) {
+export function WriteFrame({ problem, fault = null, busy, onSend, children }: WriteFrameProps) {
   const may = mayTry(useShed().live.overview.value);
   return (
     <SentForm
       problem={problem}
+      fault={fault}
       busy={busy}
       closed={!may}
       onSend={onSend}

@@ -26,6 +26,7 @@ export function ComparePanel() {
   const words = useReader().words.trust.compare;
   const { replied } = useReply(useCallback(() => api.call('listSensors', {}), [api]));
   const comparing = useSending();
+  const [tooFew, setTooFew] = useState<object | null>(null);
   const accepting = useSending();
   const [asked, setAsked] = useState<Asked | null>(null);
   const [comparison, setComparison] = useState<Comparison | null>(null);
@@ -38,6 +39,8 @@ export function ComparePanel() {
 
   async function compare(form: FormData): Promise<void> {
     const chosen = form.getAll('sensor').map(String);
+    setTooFew(chosen.length < 2 ? {} : null);
+    if (chosen.length < 2) return;
     const question = {
       sensors: chosen,
       from: fromLocalField(textOf(form, 'from')),
@@ -69,15 +72,28 @@ export function ComparePanel() {
   return (
     <div class="compare">
       <p>{words.about}</p>
-      <WriteFrame problem={comparing.problem} busy={comparing.busy} onSend={compare}>
+      <WriteFrame problem={comparing.problem} fault={tooFew} busy={comparing.busy} onSend={compare}>
         <fieldset class="choice compare-choice">
           <legend>{words.inTheBox}</legend>
           {sensors.map(({ id, name }) => (
             <label key={id} class="compare-sensor">
-              <input type="checkbox" name="sensor" value={id} defaultChecked />
+              <input
+                type="checkbox"
+                name="sensor"
+                value={id}
+                defaultChecked
+                {...(tooFew === null
+                  ? {}
+                  : { 'aria-invalid': 'true', 'aria-describedby': 'compare-too-few' })}
+              />
               <span>{name ?? id}</span>
             </label>
           ))}
+          {tooFew !== null && (
+            <p class="field-fault" id="compare-too-few">
+              {words.chooseTwo}
+            </p>
+          )}
         </fieldset>
         <TextField
           label={words.from}

@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core';
+import type { Page, Request } from 'playwright-core';
 import { expect } from 'vitest';
 
 /** One thing done with the keys, or looked for. */
@@ -12,7 +12,9 @@ export type Step =
   /** A text that comes up. */
   | { readonly see: string | RegExp }
   /** What has the focus now. */
-  | { readonly at: string };
+  | { readonly at: string }
+  /** What was refused: it has the focus, and is marked. */
+  | { readonly refused: string };
 
 const MOST_TABS = 90;
 
@@ -27,19 +29,51 @@ interface Focused {
 /** Walks a page with the keys alone, and holds every step to what whoever walks so depends on. */
 export async function walk(page: Page, steps: readonly Step[]): Promise<void> {
   const { keyboard } = page;
+  const settled = watchAnswers(page);
+  await settled();
   for (const step of steps) {
     if ('to' in step) await tab(page, step.to, 'Tab');
     else if ('back' in step) await tab(page, step.back, 'Shift+Tab');
     else if ('type' in step) await keyboard.type(step.type);
     else if ('see' in step) await page.getByText(step.see).first().waitFor();
     else if ('at' in step) await expect.poll(() => nameOfFocused(page)).toBe(step.at);
-    else {
+    else if ('refused' in step) {
+      await expect.poll(() => nameOfFocused(page)).toBe(step.refused);
+      await page.locator('[aria-invalid="true"]:focus').waitFor();
+    } else {
       for (let i = 0; i < (step.times ?? 1); i++) await keyboard.press(step.press);
       // Whatever it did, the focus is still somewhere on the page.
       await expect.poll(() => nameOfFocused(page), { message: `after ${step.press}` }).not.toBe('');
+      // Whoever reads the page goes on once it stands: a form that is still to come would be walked past.
+      await settled();
     }
   }
   await expect.poll(() => nameOfFocused(page), { message: 'at the end' }).not.toBe('');
+}
+
+/** Tells when everything that was asked of the daemon is answered, and drawn. */
+function watchAnswers(page: Page): () => Promise<void> {
+  const open = new Set<Request>();
+  const isAsked = (request: Request) => /\/api\/(?!v1\/stream)/.test(request.url());
+  page.on('request', (request) => void (isAsked(request) && open.add(request)));
+  const ended = (request: Request) => void open.delete(request);
+  page.on('requestfinished', ended);
+  page.on('requestfailed', ended);
+  const drawn = () =>
+    page.evaluate(
+      () =>
+        new Promise<void>((done) =>
+          requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done))),
+        ),
+    );
+  return async () => {
+    // What was opened is drawn first, and asks then; what was answered may ask on.
+    do {
+      await drawn();
+      await expect.poll(() => open.size).toBe(0);
+      await drawn();
+    } while (open.size > 0);
+  };
 }
 
 async function tab(page: Page, wanted: string, key: 'Tab' | 'Shift+Tab'): Promise<void> {

@@ -5,7 +5,7 @@ export const forms: typeof English = {
     justNow: 'Gerade eben',
     another: 'Zu einer anderen Zeit',
     dateAndTime: 'Datum und Uhrzeit',
-    incomplete: 'braucht ein Datum und eine Uhrzeit',
+    incomplete: 'braucht ein Datum mit vierstelliger Jahreszahl und eine Uhrzeit',
   },
   closed: (choosePin) => [
     'Änderungen werden vorerst nur vom Rechner selbst angenommen: diese Seite dort öffnen oder ',

@@ -89,6 +89,7 @@ export const trust: typeof English = {
   },
 
   compare: {
+    chooseTwo: 'Bitte zwei oder mehr Sensoren wählen.',
     needsTwo:
       'Mit zwei oder mehr Sensoren lassen sie sich in einer geschlossenen Kiste vergleichen.',
     about:

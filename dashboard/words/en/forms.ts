@@ -6,7 +6,7 @@ export const forms = {
     justNow: 'Just now',
     another: 'At another time',
     dateAndTime: 'Date and time',
-    incomplete: 'needs a date and a time',
+    incomplete: 'needs a date, with a year of four digits, and a time',
   },
   /** Why nothing can be changed from here; `choosePin` is a link. */
   closed: (choosePin: Node) => [

@@ -108,6 +108,7 @@ export const trust = {
 
   /** All nodes in one closed box over night: which is the odd one out. */
   compare: {
+    chooseTwo: 'Choose two sensors or more.',
     needsTwo: 'With two sensors or more they can be compared in one closed box.',
     about:
       'Lay all sensors into one closed box, away from sun and heater, and leave it for a night. Then tick them and press compare.',

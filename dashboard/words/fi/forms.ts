@@ -5,7 +5,7 @@ export const forms: typeof English = {
     justNow: 'Juuri nyt',
     another: 'Muuna aikana',
     dateAndTime: 'Päivä ja kellonaika',
-    incomplete: 'tarvitsee päivämäärän ja kellonajan',
+    incomplete: 'tarvitsee päivämäärän, jossa vuosi on nelinumeroinen, ja kellonajan',
   },
   closed: (choosePin) => [
     'Muutoksia otetaan toistaiseksi vastaan vain tietokoneelta itseltään: avaa tämä sivu siellä, tai ',

@@ -88,6 +88,7 @@ export const trust: typeof English = {
   },
 
   compare: {
+    chooseTwo: 'Valitse vähintään kaksi anturia.',
     needsTwo: 'Kun antureita on vähintään kaksi, niitä voi verrata samassa suljetussa laatikossa.',
     about:
       'Pane kaikki anturit samaan suljettuun laatikkoon, kauas auringosta ja lämmittimestä, ja jätä yöksi. Rastita ne sitten ja paina Vertaa.',

@@ -5,7 +5,7 @@ export const forms: typeof English = {
     justNow: 'Nettopp',
     another: 'På et annet tidspunkt',
     dateAndTime: 'Dato og klokkeslett',
-    incomplete: 'trenger dato og klokkeslett',
+    incomplete: 'trenger en dato, med årstall på fire sifre, og et klokkeslett',
   },
   closed: (choosePin) => [
     'Endringer tas foreløpig bare imot fra selve datamaskinen: åpne denne siden der, eller ',

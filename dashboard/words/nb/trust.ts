@@ -83,6 +83,7 @@ export const trust: typeof English = {
     resistorShown: 'Den viser med motstanden mellom ledningene',
   },
   compare: {
+    chooseTwo: 'Velg to sensorer eller flere.',
     needsTwo: 'Med to sensorer eller flere kan de sammenlignes i en lukket kasse.',
     about:
       'Legg alle sensorene i en lukket kasse, borte fra sol og varmeovn, og la den stå en natt. Kryss så av for dem og trykk på sammenlign.',

@@ -5,7 +5,7 @@ export const forms: typeof English = {
     justNow: 'Nyss',
     another: 'Vid en annan tid',
     dateAndTime: 'Datum och tid',
-    incomplete: 'behöver datum och klockslag',
+    incomplete: 'behöver ett datum, med årtal i fyra siffror, och ett klockslag',
   },
   closed: (choosePin) => [
     'Ändringar tas för närvarande bara emot från själva datorn: öppna den här sidan där, eller ',

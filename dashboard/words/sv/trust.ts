@@ -83,6 +83,7 @@ export const trust: typeof English = {
     resistorShown: 'Den visar med motståndet mellan ledarna',
   },
   compare: {
+    chooseTwo: 'Välj två givare eller fler.',
     needsTwo: 'Med två eller fler givare kan de jämföras i en sluten låda.',
     about:
       'Lägg alla givare i en sluten låda, borta från sol och värmare, och låt den stå en natt. Bocka sedan för dem och tryck på jämför.',
