@@ -43,7 +43,7 @@ needs('chromium')('from an empty shed to the first touch test, by the forms alon
       const field = form.getByLabel(label, { exact: true });
       expect(await field.getAttribute('aria-invalid'), label).toBe('true');
     }
-    expect(await form.getByRole('alert').textContent()).toMatch(/Correct the fields/);
+    expect(await form.getByRole('alert').textContent()).toMatch(/Look at the marked fields/);
     expect(await daemon.call('GET', 'batches')).toEqual([]);
     // The browser itself remarks on the refused request; nothing else may be wrong.
     expect(faults.filter((fault) => !fault.includes('status of 400'))).toEqual([]);
