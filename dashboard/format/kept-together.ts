@@ -21,12 +21,14 @@ const units = [
 const figureAndUnit = new RegExp(`(\\d) (${units.join('|')})(?![\\p{L}\\p{N}])`, 'gu');
 /** “5 9/16”: a whole number that is left alone at the end of a line is another measure. */
 const wholeAndFraction = /(\d) (?=\d+\/\d)/g;
+const moreOrLess = /± (?=\d)/g;
 const NO_BREAK = '\u00a0';
 
 /** The same text, in which no line ends between a figure and its unit, or within a mixed number. */
 export function keptTogether(text: string): string {
   return text
     .replace(wholeAndFraction, `$1${NO_BREAK}`)
+    .replace(moreOrLess, `±${NO_BREAK}`)
     .replace(
       figureAndUnit,
       (_, figure: string, unit: string) => figure + NO_BREAK + unit.replace(' ', NO_BREAK),

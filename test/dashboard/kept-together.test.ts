@@ -11,7 +11,7 @@ describe('a figure and its unit', () => {
     ],
     ['4,200 × 145 × 22 mm', '4,200 × 145 × 22_mm'],
     ['1 gal 2 qt 5 fl oz', '1_gal 2_qt 5_fl_oz'],
-    ['tiefsten etwa 20,0 °C (± 0,2 K).', 'tiefsten etwa 20,0_°C (± 0,2_K).'],
+    ['tiefsten etwa 20,0 °C (± 0,2 K).', 'tiefsten etwa 20,0_°C (±_0,2_K).'],
     ['8.0 m²/L', '8.0_m²/L'],
     ['wet to 1 7/8 in (1 qt)', 'wet to 1_7/8_in (1_qt)'],
   ])('stay on one line in “%s”', (text, kept) => {
