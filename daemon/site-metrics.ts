@@ -58,7 +58,7 @@ export function siteFigures(parts: FigureParts) {
     noticesOpen: () =>
       parts.notices().filter((one) => one.clearedAt === null && one.seenAt === null).length,
     pages: () => pages,
-    databaseBytes: () => ({ file: sizeOf(file), log: sizeOf(`${file}-wal`) }),
+    databaseBytes: () => databaseBytes(file),
     freeBytes: () => roomLeft(folder),
     loopDelay: () => {
       // What is measured is the whole time between two looks.
@@ -90,8 +90,14 @@ export function siteFigures(parts: FigureParts) {
   };
 }
 
-function sizeOf(file: string): number {
-  return statSync(file, { throwIfNoEntry: false })?.size ?? 0;
+/** Null while the file is out of sight: a database of nothing would be another thing. */
+function databaseBytes(file: string): { file: number; log: number } | null {
+  const size = sizeOf(file);
+  return size === null ? null : { file: size, log: sizeOf(`${file}-wal`) ?? 0 };
+}
+
+function sizeOf(file: string): number | null {
+  return statSync(file, { throwIfNoEntry: false })?.size ?? null;
 }
 
 /** Null while the folder is gone: moved away or unmounted beneath the daemon. */

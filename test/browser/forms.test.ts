@@ -210,6 +210,22 @@ needs('chromium')('nonsense that is typed for', () => {
     await page.getByText('Choose two sensors or more.').waitFor();
   });
 
+  it('a limit is told in the unit of its field, and taken when it is typed', async () => {
+    const american = await openPage(browser, screens.tablet, { locale: 'en-US' });
+    await american.goto(`${daemon.page}/#/setup`);
+    const send = american.getByRole('button', { name: 'Enter this tin' });
+    const form = american.locator('form').filter({ has: send });
+    const line = form.locator('.field').filter({ hasText: 'gal' });
+    await line.locator('input[type="text"]').fill('9999');
+    await send.click();
+    // 1000 L; 3.785 411 784 L to the US gallon, NIST Special Publication 811 (2008), B.8, from memory.
+    await line.getByText('must be at most 264.17').waitFor();
+    await line.locator('input[type="text"]').fill('264.17');
+    await send.click();
+    await line.locator('.field-fault').waitFor({ state: 'detached' });
+    await american.context().close();
+  });
+
   describe('by whoever is not logged in', () => {
     let stranger: Page;
     beforeAll(async () => {
