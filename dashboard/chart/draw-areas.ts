@@ -27,6 +27,24 @@ export function clipped(plot: uPlot, draw: (ctx: CanvasRenderingContext2D) => vo
   ctx.restore();
 }
 
+/** On its own ground, so that a line behind does not strike it through. */
+export function onGround(
+  ctx: CanvasRenderingContext2D,
+  text: string,
+  x: number,
+  y: number,
+  paint: Paint,
+  cover = 1,
+): void {
+  ctx.lineWidth = 4 * pixels(paint);
+  ctx.lineJoin = 'round';
+  ctx.strokeStyle = paint.colour('--linen');
+  ctx.globalAlpha = cover;
+  ctx.strokeText(text, x, y);
+  ctx.globalAlpha = 1;
+  ctx.fillText(text, x, y);
+}
+
 const toX = (plot: uPlot) => (at: number) => plot.valToPos(at, 'x', true);
 const toY = (plot: uPlot) => (value: number) => plot.valToPos(value, 'y', true);
 
@@ -165,6 +183,6 @@ function nameFan(plot: uPlot, { fan }: Panel, writing: PanelWriting, paint: Pain
   ctx.font = `${Math.round(12 * px)}px ${paint.fontFamily}`;
   ctx.textAlign = 'right';
   const at = x(fan.at[end] ?? 0) - 6 * px;
-  ctx.fillText(writing.ahead.early, at, y(fan.early[end] ?? 0) + 16 * px);
-  ctx.fillText(writing.ahead.late, at, y(fan.late[end] ?? 0) - 7 * px);
+  onGround(ctx, writing.ahead.early, at, y(fan.early[end] ?? 0) + 16 * px, paint, 0.7);
+  onGround(ctx, writing.ahead.late, at, y(fan.late[end] ?? 0) - 7 * px, paint, 0.7);
 }

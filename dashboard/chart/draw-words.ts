@@ -1,5 +1,5 @@
 import type uPlot from 'uplot';
-import { clipped, type Paint, pixels } from './draw-areas.ts';
+import { clipped, onGround, type Paint, pixels } from './draw-areas.ts';
 import { lineLooks, type PanelWriting } from './look.ts';
 import { markShapes, shapeOf } from './marks.ts';
 import type { Panel, PanelLine, PanelMark } from './panel.ts';
@@ -77,24 +77,6 @@ export function drawEnds(plot: uPlot, panel: Panel, writing: PanelWriting, paint
     onGround(ctx, text, at, height, paint);
   }
   ctx.restore();
-}
-
-/** On its own ground, so that a line behind does not strike it through. */
-function onGround(
-  ctx: CanvasRenderingContext2D,
-  text: string,
-  x: number,
-  y: number,
-  paint: Paint,
-  cover = 1,
-): void {
-  ctx.lineWidth = 4 * pixels(paint);
-  ctx.lineJoin = 'round';
-  ctx.strokeStyle = paint.colour('--linen');
-  ctx.globalAlpha = cover;
-  ctx.strokeText(text, x, y);
-  ctx.globalAlpha = 1;
-  ctx.fillText(text, x, y);
 }
 
 /** The last point of a line that is seen. */
