@@ -8,6 +8,7 @@ import { CursorLine } from './cursor-line.tsx';
 import { type GestureState, watchGestures } from './gestures.ts';
 import { MarkKey } from './mark-key.tsx';
 import { panelMarks } from './marks.ts';
+import { newestTold } from './panel.ts';
 import { PanelFigure } from './panel-figure.tsx';
 import { isWhole, type Range, within } from './range.ts';
 import { type CoatGates, toPanels } from './to-panels.ts';
@@ -64,6 +65,10 @@ export function ChartBlock({ title, source, coat, news }: ChartBlockProps) {
     () => (known === null ? [] : toPanels({ ...known, coat, units })),
     [known, coat, units],
   );
+  const newestAt = useMemo(
+    () => (known === null ? 0 : newestTold(panels, Date.parse(known.curves.to) / 1000)),
+    [known, panels],
+  );
   const marks = useMemo(() => panelMarks(read.whole?.curves.marks ?? []), [read.whole]);
   const look = useCallback((next: Range) => {
     const { current } = whole;
@@ -75,8 +80,7 @@ export function ChartBlock({ title, source, coat, news }: ChartBlockProps) {
     range === null || all === null || known === null
       ? null
       : {
-          ...{ range, whole: all, cursorAt: stoodAt },
-          newestAt: Date.parse(known.curves.to) / 1000,
+          ...{ range, whole: all, cursorAt: stoodAt, newestAt },
         };
   const isThere = panels.length > 0;
   useEffect(() => {

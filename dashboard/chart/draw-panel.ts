@@ -52,6 +52,8 @@ export function drawPanel(target: HTMLElement, first: PanelView, frame: PanelFra
   let view = first;
   /** Where the cursor was stood, epoch s. */
   let stoodAt: number | null = null;
+  /** What the pointer had done last by then. */
+  let doneBefore: MouseEvent | null = null;
   const isNarrow = () => size().width / frame.scale < NARROW;
   let madeNarrow = isNarrow();
   let plot = make();
@@ -179,8 +181,12 @@ export function drawPanel(target: HTMLElement, first: PanelView, frame: PanelFra
         setCursor: [
           (drawn) => {
             const { left } = drawn.cursor;
-            // The library tells of a cursor that was stood there too when it draws anew.
-            if (stoodAt !== null && left === leftOf(stoodAt)) return;
+            // The library tells of a cursor that was stood there too when it draws anew, and where it
+            // stood before there was any width.
+            if (stoodAt !== null && (drawn.cursor.event ?? null) === doneBefore) {
+              if (left !== leftOf(stoodAt)) stand(stoodAt);
+              return;
+            }
             frame.onCursor(left == null || left < 0 ? null : drawn.posToVal(left, 'x'));
           },
         ],
@@ -212,6 +218,7 @@ export function drawPanel(target: HTMLElement, first: PanelView, frame: PanelFra
 
   function stand(at: number | null): void {
     stoodAt = at;
+    doneBefore = plot.cursor.event ?? null;
     const left = at === null ? -10 : leftOf(at);
     plot.setCursor({ left, top: left < 0 ? -10 : 0 }, false);
   }

@@ -67,6 +67,26 @@ export interface Panel {
   readonly expected: readonly Expected[];
 }
 
+/**
+ * The newest moment of those at which most lines are known: where there is most to hear of.
+ *
+ * @param untilAt - what lies after it is forecast, epoch s; answered where no line is known
+ */
+export function newestTold(panels: readonly Panel[], untilAt: number): number {
+  const lines = new Map<number, number>();
+  for (const panel of panels) {
+    for (const [i, at] of panel.at.entries()) {
+      if (at > untilAt) break;
+      const known = panel.lines.filter(({ values }) => values[i] != null).length;
+      if (known > 0) lines.set(at, (lines.get(at) ?? 0) + known);
+    }
+  }
+  const most = Math.max(0, ...lines.values());
+  let newest = Number.NEGATIVE_INFINITY;
+  for (const [at, count] of lines) if (count === most) newest = Math.max(newest, at);
+  return lines.size === 0 ? untilAt : newest;
+}
+
 /** A mark with its moment in epoch seconds. */
 export interface PanelMark {
   readonly at: number;

@@ -4,7 +4,7 @@ import type { BatchCurves, Curves } from '../../daemon/contract/curves.ts';
 import { csvCell, curvesCsv } from '../../dashboard/chart/csv.ts';
 import { measuredNear, measurings } from '../../dashboard/chart/hand-points.ts';
 import { marksNear, panelMarks } from '../../dashboard/chart/marks.ts';
-import { scaleOf } from '../../dashboard/chart/panel.ts';
+import { newestTold, scaleOf } from '../../dashboard/chart/panel.ts';
 import {
   cursorAfterKey,
   panned,
@@ -71,6 +71,13 @@ const reader = {
 const all = { from: start, to: hours(4) };
 
 describe('curves as panels', () => {
+  it('tell most at the newest moment with readings, not in a stretch that has just begun', () => {
+    const panels = toPanels({ curves: batchCurves, ...metric });
+    expect(newestTold(panels, hours(4))).toBe(hours(3.5));
+    expect(newestTold(panels, hours(3))).toBe(hours(1.5));
+    expect(newestTold([], hours(3))).toBe(hours(3));
+  });
+
   it('keep gaps as gaps, and have the lowest and highest for a band', () => {
     const [temperature, humidity, ...none] = toPanels({ curves, ...metric });
     expect(none).toEqual([]);
