@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useCallback, useState } from 'preact/hooks';
+import { useCallback, useRef, useState } from 'preact/hooks';
 import type { BatchSummary, NewBatch, Species } from '../../daemon/contract/batch.ts';
 import type { Overview } from '../../daemon/contract/overview.ts';
 import type { Plan, Surface } from '../../daemon/contract/plan.ts';
@@ -34,14 +34,28 @@ export function BatchForm(props: BatchFormProps) {
   const { api } = useShed();
   const { replied } = useReply(useCallback(() => api.call('trade', {}), [api]));
   const last = [...props.batches].sort((a, b) => b.createdAt.localeCompare(a.createdAt))[0] ?? null;
-  // Begun anew once the last batch is known, so that its figures stand in the fields.
+  const isTouched = useRef(false);
+  const start = useRef(last);
+  // Begun anew once the last batch is known, so that its figures stand in the fields; but not under
+  // the hands of somebody who fills them in while another batch is started elsewhere.
+  if (!isTouched.current) start.current = last;
   return (
-    <NewBatchForm
-      key={last?.id ?? 'first'}
-      {...props}
-      last={last}
-      trade={replied.kind === 'there' ? replied.reply : null}
-    />
+    <div
+      onInput={() => {
+        isTouched.current = true;
+      }}
+    >
+      <NewBatchForm
+        key={start.current?.id ?? 'first'}
+        {...props}
+        last={start.current}
+        trade={replied.kind === 'there' ? replied.reply : null}
+        onStarted={(batchId) => {
+          isTouched.current = false;
+          props.onStarted(batchId);
+        }}
+      />
+    </div>
   );
 }
 
