@@ -61,14 +61,12 @@ export function ChartBlock({ title, source, coat, news }: ChartBlockProps) {
   whole.current = all;
   const range = all === null ? null : seen === null ? all : within(seen, all);
   const known = seen !== null && read.close !== null ? read.close : read.whole;
+  const toAt = Date.parse(known?.curves.to ?? '') / 1000;
   const panels = useMemo(
     () => (known === null ? [] : toPanels({ ...known, coat, units })),
     [known, coat, units],
   );
-  const newestAt = useMemo(
-    () => (known === null ? 0 : newestTold(panels, Date.parse(known.curves.to) / 1000)),
-    [known, panels],
-  );
+  const newestAt = useMemo(() => newestTold(panels, toAt), [panels, toAt]);
   const marks = useMemo(() => panelMarks(read.whole?.curves.marks ?? []), [read.whole]);
   const look = useCallback((next: Range) => {
     const { current } = whole;

@@ -73,18 +73,18 @@ export interface Panel {
  * @param untilAt - what lies after it is forecast, epoch s; answered where no line is known
  */
 export function newestTold(panels: readonly Panel[], untilAt: number): number {
-  const lines = new Map<number, number>();
-  for (const panel of panels) {
-    for (const [i, at] of panel.at.entries()) {
-      if (at > untilAt) break;
-      const known = panel.lines.filter(({ values }) => values[i] != null).length;
-      if (known > 0) lines.set(at, (lines.get(at) ?? 0) + known);
+  const told = new Map<number, number>();
+  let [most, newest] = [0, untilAt];
+  for (const { at, lines } of panels) {
+    for (const [i, moment] of at.entries()) {
+      if (moment > untilAt) break;
+      const count =
+        (told.get(moment) ?? 0) + lines.filter(({ values }) => values[i] != null).length;
+      told.set(moment, count);
+      if (count > most || (count === most && moment > newest)) [most, newest] = [count, moment];
     }
   }
-  const most = Math.max(0, ...lines.values());
-  let newest = Number.NEGATIVE_INFINITY;
-  for (const [at, count] of lines) if (count === most) newest = Math.max(newest, at);
-  return lines.size === 0 ? untilAt : newest;
+  return newest;
 }
 
 /** A mark with its moment in epoch seconds. */
