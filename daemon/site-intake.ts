@@ -11,8 +11,8 @@ import { openMessagePort } from './listening.ts';
 import type { SiteMetrics } from './metrics.ts';
 import type { Monitor } from './monitor/monitor.ts';
 import type { OpenSite } from './open-site.ts';
-import type { OpenMessage } from './rules/facts.ts';
 import type { Settings } from './settings/schema.ts';
+import { siteOpenMessages } from './site-open-messages.ts';
 import { siteTime } from './site-time.ts';
 import type { SiteTls } from './site-tls.ts';
 import type { SiteTopics } from './site-topics.ts';
@@ -114,16 +114,11 @@ export async function siteIntake({
     queue,
     others: intake.take,
   });
-  const letGo = (released: readonly OpenMessage[]) =>
-    new Promise<void>((done, lost) => {
-      const told = (failure: Error | null) => (failure ? lost(failure) : done());
-      queue.add([], [], told, { released: [...released], from: released[0]?.client });
-    });
   const port = await openMessagePort(
     settings,
     take,
     topics.filters(),
-    { access: mqttAccess, tls, openMessages: { kept: reader.openMessages(), letGo } },
+    { access: mqttAccess, tls, openMessages: siteOpenMessages({ reader, queue, clock, log }) },
     log,
   );
   topics.comeFrom(port);

@@ -29,6 +29,11 @@ export interface BrokerParts {
   log: IngestLog;
 }
 
+const noneKept: KeptMessages = {
+  ...{ kept: [], letGo: async () => {} },
+  upMs: () => performance.now(),
+};
+
 export const defaultBrokerLimits: BrokerLimits = {
   maxConnections: 1000,
   connectSeconds: 10,
@@ -142,7 +147,7 @@ export async function startBroker(parts: BrokerParts): Promise<MessagePort> {
       callback(null, subscription);
     },
   });
-  const qos2 = exactlyOnce(broker, parts.openMessages ?? { kept: [], letGo: async () => {} });
+  const qos2 = exactlyOnce(broker, parts.openMessages ?? noneKept);
   const listeners = passOnToListeners(broker);
   const receive = incomingPublishes({
     ...{ counts, warn, retained, guard, underWay, take, once: qos2.once },

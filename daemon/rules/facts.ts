@@ -203,6 +203,13 @@ export interface OpenMessage {
   content: string;
 }
 
+/** The same as kept. */
+export interface KeptOpenMessage extends OpenMessage {
+  openedAt: number;
+  /** Written to this very file; false in one that is a copy. */
+  isOwn: boolean;
+}
+
 /** What is committed together. */
 export interface ReadingGroup {
   readings: IncomingReading[];
@@ -213,7 +220,7 @@ export interface ReadingGroup {
   opened?: OpenMessage[];
   /** Messages of before that will not come again. */
   released?: Omit<OpenMessage, 'content'>[];
-  /** Arrival time, for sensors that appear with this group. */
+  /** Arrival time, for sensors and messages that appear with this group. */
   arrivedAt: number;
 }
 

@@ -10,6 +10,7 @@ import { sql as photos } from './migrations/0008-photos.ts';
 import { sql as daysAndOpenMessages } from './migrations/0009-days-and-open-messages.ts';
 import { sql as siteName } from './migrations/0010-site-name.ts';
 import { sql as toldSentences } from './migrations/0011-told-sentences.ts';
+import { sql as boundOpenMessages } from './migrations/0012-bound-open-messages.ts';
 
 /** One step from a version of the database to the next. */
 export interface Migration {
@@ -30,6 +31,7 @@ export const migrations: readonly Migration[] = [
   { name: '0009-days-and-open-messages', sql: daysAndOpenMessages },
   { name: '0010-site-name', sql: siteName },
   { name: '0011-told-sentences', sql: toldSentences },
+  { name: '0012-bound-open-messages', sql: boundOpenMessages },
 ];
 
 export const schemaVersion = migrations.length;

@@ -2,6 +2,8 @@ import type { IPublishPacket } from 'mqtt-packet';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { startBroker } from '../../daemon/ingest/broker.ts';
 import type { MessagePort } from '../../daemon/ingest/message-port.ts';
+import { longestOpenMs, unreleasedMessages } from '../../daemon/ingest/unreleased-messages.ts';
+import type { OpenMessage } from '../../daemon/rules/facts.ts';
 import { heldStore, quiet } from './held-store.ts';
 import { type WireClient, wireClient } from './wire-client.ts';
 
@@ -148,5 +150,72 @@ describe('the same number stands for another message', () => {
     after.send(publish('21'));
     await after.hear('pubrec');
     expect(store.readings().map(({ raw }) => raw)).toEqual([20, 21]);
+  });
+});
+
+/*
+ * The fault injected: the client never returns, and long after another one (or the same, having forgotten its
+ * numbers) says the same under that number.
+ */
+describe('a number that was open for longer than a weekend', () => {
+  const message = { client: 'node 1', messageId: 7, topic, payload: Buffer.from('20') };
+
+  function memory(openForMs: number | null = null) {
+    let upMs = 1000;
+    const seen: string[] = [];
+    const letGo: string[] = [];
+    let content = '';
+    const parts = (kept: (OpenMessage & { openForMs: number })[]) => ({
+      ...{ kept, upMs: () => upMs },
+      async letGo(messages: readonly OpenMessage[]) {
+        for (const one of messages) letGo.push(`${one.client} ${one.messageId}`);
+      },
+    });
+    let messages = unreleasedMessages(parts([]));
+    const send = (one = message) =>
+      messages.once(
+        one,
+        (done, keep) => {
+          content = keep().content;
+          done(null);
+        },
+        { taken: () => seen.push('taken'), again: () => seen.push('again') },
+      );
+    send();
+    if (openForMs !== null) {
+      messages = unreleasedMessages(parts([{ ...message, content, openForMs }]));
+    }
+    return {
+      ...{ seen, letGo, send },
+      wait(ms: number) {
+        upMs += ms;
+      },
+    };
+  }
+
+  it('stands for another message, and not before', () => {
+    const { wait, send, seen, letGo } = memory();
+    wait(longestOpenMs);
+    send();
+    wait(1);
+    send();
+    expect(seen).toEqual(['taken', 'again', 'taken']);
+    expect(letGo).toEqual(['node 1 7']);
+  });
+
+  it('also where part of that time was before a restart', () => {
+    const { wait, send, seen } = memory(longestOpenMs - 10);
+    wait(10);
+    send();
+    wait(1);
+    send();
+    expect(seen).toEqual(['taken', 'again', 'taken']);
+  });
+
+  it('is let go of on disk when any other message comes', () => {
+    const { wait, send, letGo } = memory();
+    wait(longestOpenMs + 1);
+    send({ ...message, client: 'node 2' });
+    expect(letGo).toEqual(['node 1 7']);
   });
 });
