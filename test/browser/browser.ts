@@ -1,8 +1,28 @@
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { programPath } from '../house/needs.ts';
 
+/**
+ * Without these a new window loads some two hundred files of the browser’s own address bar, beside the
+ * page that is tested: a slow machine has seconds to do for them.
+ */
+const ADDRESS_BAR = ['WebUIOmniboxPopup', 'WebUIOmniboxAimPopup', 'WebUIOmniboxFullPopup'];
+/** What Playwright turns off, as far as it concerns these tests: of two such lists the later counts alone. */
+const AS_PLAYWRIGHT = [
+  'AimEnabled',
+  'AvoidUnnecessaryBeforeUnloadCheckSync',
+  'DestroyProfileOnBrowserClose',
+  'HttpsFirstBalancedModeAutoEnable',
+  'HttpsUpgrades',
+  'MediaRouter',
+  'NetworkTimeServiceQuerying',
+  'OptimizationHints',
+  'PaintHolding',
+  'PreconnectToSearch',
+];
+
 /** What a headless browser on a closed network must not try. */
 const QUIET = [
+  `--disable-features=${[...ADDRESS_BAR, ...AS_PLAYWRIGHT].join(',')}`,
   '--no-sandbox',
   '--disable-gpu',
   '--disable-quic',
