@@ -209,6 +209,7 @@ needs('chromium')('the curves', () => {
     const time = `from=${from.toISOString()}&to=${to.toISOString()}`;
     const { page } = await open(`#/air/${scene.room.id}?sensor=yard-1&${time}`);
     await page.getByText('The same as a table').click();
+    await page.locator('.chart-table table').first().waitFor();
     const rows = await page.locator('.chart-table tbody tr').evaluateAll((all) =>
       all.map((row) => ({
         at: row.querySelector('time')?.dateTime ?? '',
