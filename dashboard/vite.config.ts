@@ -53,7 +53,9 @@ function fetchedBesideEntry(): Plugin {
           file.type === 'chunk' ? [file] : [],
         );
         const entry = chunks.find(({ name }) => name === 'index');
-        const pages = chunks.find(({ facadeModuleId }) => facadeModuleId?.endsWith('/main.tsx'));
+        const pages = chunks.find(({ moduleIds }) =>
+          moduleIds.some((id) => id.endsWith('/main.tsx')),
+        );
         if (entry === undefined || pages === undefined) throw new Error('main.tsx was not built');
         return [pages.fileName, ...pages.imports]
           .filter((file) => file !== entry.fileName && !entry.imports.includes(file))
@@ -66,6 +68,28 @@ function fetchedBesideEntry(): Plugin {
     },
   };
 }
+
+/**
+ * What is needed at one moment is one file: the bundler alone cuts by who shares what, and each file more is
+ * a request that a slow tablet waits for. A group takes what its modules import along; the first one wins.
+ */
+const fetchedTogether = [
+  // Asks for the words while the pages are on their way, so it must wait for neither.
+  { name: 'index', test: /dashboard\/(index\.html|entry\.ts)$/ },
+  // The wall with all that it shares with other pages, and what languages share.
+  {
+    name: 'main',
+    test: /dashboard\/main\.tsx$|words\/(plural|times)\.ts$|wording\/fault-phrases\.ts$/,
+  },
+  // What a wall says in one language.
+  {
+    name: (id: string) => {
+      const language = /\/(\w\w)(?:\/first|-wall)\.ts$/.exec(id)?.[1];
+      return language === undefined ? null : `wall-${language}`;
+    },
+  },
+  { name: 'chart', test: /chart\/chart-block\.tsx$/ },
+];
 
 export default defineConfig({
   root: new URL('.', import.meta.url).pathname,
@@ -89,6 +113,7 @@ export default defineConfig({
         sw: new URL('offline/service-worker.ts', import.meta.url).pathname,
       },
       output: {
+        codeSplitting: { groups: fetchedTogether },
         // Under a fixed name in the folder of the page, so that its scope is all of it.
         entryFileNames: ({ name }) => (name === 'sw' ? 'sw.js' : 'assets/[name]-[hash].js'),
       },
