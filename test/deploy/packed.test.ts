@@ -1,6 +1,7 @@
 import { execFileSync, spawnSync } from 'node:child_process';
 import { readFileSync, symlinkSync } from 'node:fs';
 import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { temporaryFolder } from '../store/store-sides.ts';
 
@@ -34,6 +35,12 @@ describe('what npm packs', () => {
     expect(files.filter((file) => !allowed.some((rule) => rule.test(file)))).toEqual([]);
     expect(files).toContain('.build/daemon/command/cli.js');
     expect(files).toContain('.build/dashboard/index.html');
+  });
+
+  it('is loaded with all its modules by a Node that requires no ES modules, as 20 before 20.19', () => {
+    const main = JSON.stringify(pathToFileURL(join(PROJECT, '.build/daemon/main.js')).href);
+    const args = ['--no-experimental-require-module', '-e', `import(${main})`];
+    expect(() => execFileSync(process.execPath, args, { stdio: 'pipe' })).not.toThrow();
   });
 
   it('runs once its modules are beside it, and installs and builds nothing', () => {
