@@ -131,7 +131,9 @@ export const noticeSettings = z
       .nullable()
       .default('06:30')
       .meta({ onPage: true })
-      .describe('when the day ahead is summed up; never with null'),
+      .describe(
+        'when the day ahead is summed up; never where “Nothing” is chosen on the page: the file has no word for it',
+      ),
     ragRepeatHours: z
       .number()
       .min(0.25)

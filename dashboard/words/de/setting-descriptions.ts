@@ -135,7 +135,10 @@ export const settingDescriptions: SettingDescriptions = {
   ],
   'notices.quietHours.from': ['4dee', 'von da an werden die Leute geschont'],
   'notices.quietHours.to': ['4a48', 'bis dahin; gleich wie from: nie'],
-  'notices.digestAt': ['996a', 'wann der kommende Tag zusammengefasst wird; mit null nie'],
+  'notices.digestAt': [
+    'd73b',
+    'wann der kommende Tag zusammengefasst wird; nie, wo auf der Seite „Nichts“ gewählt ist: die Datei hat kein Wort dafür',
+  ],
   'notices.ragRepeatHours': [
     '0e4c',
     'wie oft am ersten Tag an die Lappen erinnert wird, bis sie abgehakt sind; danach einmal am Tag. Annahme',

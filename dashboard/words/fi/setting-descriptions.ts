@@ -136,8 +136,8 @@ export const settingDescriptions: SettingDescriptions = {
   'notices.quietHours.from': ['4dee', 'siitä lähtien ihmisiä säästetään'],
   'notices.quietHours.to': ['4a48', 'siihen asti; sama kuin from: ei koskaan'],
   'notices.digestAt': [
-    '996a',
-    'milloin tulevasta päivästä tehdään kooste; arvolla null ei koskaan',
+    'd73b',
+    'milloin tulevasta päivästä tehdään kooste; ei koskaan, jos sivulla on valittu ”Ei mitään”: tiedostossa ei ole sille sanaa',
   ],
   'notices.ragRepeatHours': [
     '0e4c',

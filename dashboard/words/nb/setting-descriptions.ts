@@ -123,7 +123,10 @@ export const settingDescriptions: SettingDescriptions = {
   ],
   'notices.quietHours.from': ['4dee', 'fra da av blir folk spart'],
   'notices.quietHours.to': ['4a48', 'til da; det samme som from: aldri'],
-  'notices.digestAt': ['996a', 'når dagen som kommer, oppsummeres; aldri med null'],
+  'notices.digestAt': [
+    'd73b',
+    'når dagen som kommer, oppsummeres; aldri der «Ingenting» er valgt på siden: filen har ikke noe ord for det',
+  ],
   'notices.ragRepeatHours': [
     '0e4c',
     'hvor ofte linjen om fillene gjentas det første døgnet til den er krysset av; deretter én gang om dagen. Antakelse',

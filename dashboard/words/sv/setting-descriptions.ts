@@ -129,7 +129,10 @@ export const settingDescriptions: SettingDescriptions = {
   ],
   'notices.quietHours.from': ['4dee', 'från och med då skonas folk'],
   'notices.quietHours.to': ['4a48', 'till och med då; samma som from: aldrig'],
-  'notices.digestAt': ['996a', 'när dagen som kommer sammanfattas; aldrig med null'],
+  'notices.digestAt': [
+    'd73b',
+    'när dagen som kommer sammanfattas; aldrig där ”Inget” är valt på sidan: filen har inget ord för det',
+  ],
   'notices.ragRepeatHours': [
     '0e4c',
     'hur ofta raden om trasorna upprepas det första dygnet tills den är avbockad; därefter en gång om dagen. Antagande',
