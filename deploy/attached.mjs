@@ -13,6 +13,6 @@ if (major < 20) {
   process.exitCode = 1;
 } else {
   void import('./setup/start.mjs').then((setup) =>
-    setup.start(process.argv.slice(2), ['sensors', 'attached', 'command.js']),
+    setup.start(process.argv.slice(2), ['bundle', 'attached.js']),
   );
 }

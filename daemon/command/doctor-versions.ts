@@ -1,11 +1,10 @@
 import { readFileSync } from 'node:fs';
+import { ownManifest } from '../own-version.ts';
 import { tryEngine } from '../store/backup-look.ts';
 import { type Finding, look, ok, wrong } from './doctor-finding.ts';
 
 /** The oldest Node that the program runs on. */
 const oldestNode = 20;
-
-const project = new URL('../../../', import.meta.url);
 
 /** Looks whether Node, the database engine and the packages are those that the program wants. */
 export function lookAtVersions(): Finding[] {
@@ -32,21 +31,17 @@ function engine(): Finding {
 }
 
 function packages(): Finding {
-  let wanted: Record<string, string>;
-  let version: string;
-  try {
-    const own = JSON.parse(readFileSync(new URL('package.json', project), 'utf8'));
-    wanted = own.dependencies ?? {};
-    version = own.version;
-  } catch (cause) {
+  const own = ownManifest();
+  if (!own) {
     return look(
       'versions',
-      `The program's list of packages cannot be read: ${firstLine(cause)}`,
+      "The program's list of packages cannot be read: no package.json of its own is there.",
       'Install the program again if it does not start.',
     );
   }
+  const { version, dependencies: wanted = {}, folder } = own;
   const differing = Object.entries(wanted)
-    .map(([name, version]) => ({ name, version, installed: installedVersion(name) }))
+    .map(([name, version]) => ({ name, version, installed: installedVersion(name, folder) }))
     .filter(({ version, installed }) => installed !== version);
   if (differing.length === 0) {
     const count = Object.keys(wanted).length;
@@ -62,9 +57,9 @@ function packages(): Finding {
   );
 }
 
-function installedVersion(name: string): string | null {
+function installedVersion(name: string, folder: URL): string | null {
   try {
-    const file = new URL(`node_modules/${name}/package.json`, project);
+    const file = new URL(`node_modules/${name}/package.json`, folder);
     return JSON.parse(readFileSync(file, 'utf8')).version;
   } catch {
     return null;

@@ -1,4 +1,3 @@
-import { createTransport } from 'nodemailer';
 import type { Said } from '../contract/sentence.ts';
 import { sentence } from '../wording/english.ts';
 import { SaidError } from '../wording/said-error.ts';
@@ -24,6 +23,8 @@ export function mailChannel(parts: MailParts): Channel {
   return {
     name: 'mail',
     async send({ message, title, text }, signal) {
+      // Loaded by whoever sends mail, and by nobody else.
+      const { createTransport } = await import('nodemailer');
       // A connection of its own for each message: notices are rare, and a server that went away
       // in the night is then no half-open surprise.
       const transport = createTransport({

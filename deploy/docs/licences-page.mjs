@@ -29,8 +29,8 @@ export function licencesPage(lock, shipped) {
 
 # Licences of what this is built with
 
-Boardcure itself is under the MIT licence. The licence texts lie in the packages. \`npm run sbom\` writes the same
-as a bill of materials (CycloneDX).
+Boardcure itself is under the MIT licence. The licence texts lie in the packages, and
+beside the bundle in \`licences.md\`. \`npm run sbom\` writes the same as a bill of materials (CycloneDX).
 
 ## On the board
 

@@ -33,7 +33,7 @@ export function gather(root, folder, engines) {
   const packages = runtimePackages(lock, imported).filter((path) => existsSync(join(root, path)));
 
   mkdirSync(folder, { recursive: true });
-  for (const part of ['daemon', 'sensors', 'dashboard']) {
+  for (const part of ['bundle', 'dashboard']) {
     cpSync(join(build, part), join(folder, 'program', part), {
       recursive: true,
       filter: (path) => !NOT_RUN.test(path),

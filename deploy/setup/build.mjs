@@ -1,6 +1,6 @@
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { bundleDashboard, compileLayers } from './compile.mjs';
+import { bundleDaemon, bundleDashboard, compileLayers } from './compile.mjs';
 import { readJson } from './read-json.mjs';
 import { say as sayOnStandardError } from './say.mjs';
 import { sourceHash } from './source-hash.mjs';
@@ -15,7 +15,14 @@ import { withWriterLock } from './writer-lock.mjs';
  */
 
 /** @type {BuildPorts} */
-const REAL_PORTS = { compile: compileLayers, bundle: bundleDashboard, say: sayOnStandardError };
+const REAL_PORTS = {
+  compile: compileLayers,
+  async bundle(root, say) {
+    await bundleDaemon(root);
+    await bundleDashboard(root, say);
+  },
+  say: sayOnStandardError,
+};
 
 /**
  * Makes .build fit the sources; does nothing when its stamp says so already. The stamp goes first

@@ -38,6 +38,18 @@ async function compile(root, projects) {
 }
 
 /**
+ * Bundles what was compiled, daemon and attached sensors, into .build/bundle.
+ *
+ * @param {string} root the project's folder
+ * @throws {SetupFault} when the bundler fails
+ */
+export async function bundleDaemon(root) {
+  const bundler = join(root, 'deploy', 'setup', 'daemon-bundle.mjs');
+  const failure = await runProgram(process.execPath, [bundler], { cwd: root });
+  if (failure !== null) throw notBundled('the daemon', failure, bundler);
+}
+
+/**
  * Bundles the dashboard into .build/dashboard, if there is one.
  *
  * @param {string} root the project's folder
@@ -58,8 +70,17 @@ export async function bundleDashboard(root, say) {
   );
   const page = join(root, '.build', 'dashboard', 'index.html');
   if (failure === null && existsSync(page)) return;
-  throw new SetupFault(`bundling the dashboard failed (${failure ?? `no ${page}`})`, {
-    where: config,
+  throw notBundled('the dashboard', failure ?? `no ${page}`, config);
+}
+
+/**
+ * @param {string} what
+ * @param {string} failure
+ * @param {string} where
+ */
+function notBundled(what, failure, where) {
+  return new SetupFault(`bundling ${what} failed (${failure})`, {
+    where,
     doThis: 'mend what is named above; if you changed nothing, fetch the project again',
   });
 }

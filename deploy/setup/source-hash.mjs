@@ -10,6 +10,7 @@ const SOURCES = [
   'package-lock.json',
   'deploy/setup/build.mjs',
   'deploy/setup/compile.mjs',
+  'deploy/setup/daemon-bundle.mjs',
 ];
 
 /**

@@ -13,7 +13,7 @@ import { PROJECT_ROOT } from './project-root.mjs';
  * @param {string[]} args the command's arguments
  * @param {string[]} [program] the built file that runs them, below .build
  */
-export async function start(args, program = ['daemon', 'command', 'cli.js']) {
+export async function start(args, program = ['bundle', 'cli.js']) {
   const file = join(PROJECT_ROOT, '.build', ...program);
   try {
     // A package from `npm pack` was built before, and whoever installed it brought its modules.

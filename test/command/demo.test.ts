@@ -8,7 +8,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { apiAt } from '../../daemon/command/demo-api.ts';
 import { demoOptions } from '../../daemon/command/demo-options.ts';
 
-const CLI = new URL('../../.build/daemon/command/cli.js', import.meta.url).href;
+const CLI = new URL('../../.build/bundle/cli.js', import.meta.url).href;
 const PATIENCE_MS = 90_000;
 
 interface Demo {

@@ -192,7 +192,7 @@ describe('boardcure doctor', () => {
       fillSite(data);
       chmodSync(folder, 0o755);
       mkdirSync(join(folder, 'home'), { mode: 0o777 });
-      const cli = new URL('../../.build/daemon/command/cli.js', import.meta.url).href;
+      const cli = new URL('../../.build/bundle/cli.js', import.meta.url).href;
       const code = `import(${JSON.stringify(cli)}).then((it) => it.run(process.argv.slice(1)))`;
       const child = spawn(
         process.execPath,

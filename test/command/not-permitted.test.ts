@@ -27,7 +27,7 @@ const asNobody = isRoot
   : [];
 
 function whyNot(): string | null {
-  const cli = fileURLToPath(new URL('../../.build/daemon/command/cli.js', import.meta.url));
+  const cli = fileURLToPath(new URL('../../.build/bundle/cli.js', import.meta.url));
   const [program = process.execPath, ...words] = [...asNobody, process.execPath];
   const look = `require('node:fs').accessSync(${JSON.stringify(cli)})`;
   const { status, stderr, error } = spawnSync(program, [...words, '-e', look]);
@@ -55,7 +55,7 @@ beforeAll(() => {
   }
   const { status, stderr } = spawnSync(process.execPath, [
     ...['-e', 'import(process.argv[1]).then((it) => it.run(process.argv.slice(2)))', '--'],
-    new URL('../../.build/daemon/command/cli.js', import.meta.url).href,
+    new URL('../../.build/bundle/cli.js', import.meta.url).href,
     ...['backup', backup, '--data', join(folder, 'source')],
   ]);
   expect(status, String(stderr)).toBe(0);

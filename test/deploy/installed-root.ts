@@ -83,7 +83,7 @@ export function installedRoot(): InstalledRoot {
         mkdirSync(dirname(join(at, name)), { recursive: true });
         writeFileSync(join(at, name), text, { mode });
       };
-      const cli = join(PROJECT, '.build/daemon/command/cli.js');
+      const cli = join(PROJECT, '.build/bundle/cli.js');
       write('package.json', JSON.stringify({ name: 'boardcure', version, type: 'module' }));
       write(
         'program/boardcure.mjs',

@@ -22,7 +22,7 @@ afterAll(remove);
 describe('what npm packs', () => {
   const allowed = [
     /^(package\.json|README\.md|CHANGELOG\.md|SECURITY\.md|LICENSE)$/,
-    /^\.build\/(daemon|sensors)\/[\w./-]+\.js$/,
+    /^\.build\/bundle\/([\w./-]+\.js|licences\.md)$/,
     /^\.build\/dashboard\/(index\.html|[\w./-]+\.(js|css|svg|png|webmanifest|json|woff2))$/,
     /^deploy\/[\w.-]+\.(md|sh|service|conf|acl|toml)$/,
     /^deploy\/(start|attached)\.mjs$/,
@@ -33,7 +33,7 @@ describe('what npm packs', () => {
 
   it('is what runs and what is read, without tests, sources, maps and tools', () => {
     expect(files.filter((file) => !allowed.some((rule) => rule.test(file)))).toEqual([]);
-    expect(files).toContain('.build/daemon/command/cli.js');
+    expect(files).toContain('.build/bundle/cli.js');
     expect(files).toContain('.build/dashboard/index.html');
   });
 

@@ -56,7 +56,7 @@ describe('a start', () => {
 
 const writeCommand = async (root: string): Promise<void> => {
   write(root, {
-    '.build/daemon/command/cli.js': `
+    '.build/bundle/cli.js': `
       export const run = async (args) =>
         console.log(JSON.stringify({ args, cwd: process.cwd(), pid: process.pid }));`,
     '.build/package.json': '{"type":"module"}',

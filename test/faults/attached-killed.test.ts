@@ -17,7 +17,7 @@ import { freePort } from '../ingest/mosquitto.ts';
  * The fault injected: the program for wired sensors is killed (SIGKILL) while it writes its queue,
  * and while it empties it.
  */
-const program = new URL('../../.build/sensors/attached/command.js', import.meta.url);
+const program = new URL('../../.build/bundle/attached.js', import.meta.url);
 const soon = { timeout: 30_000, interval: 10 };
 
 let tree: ReturnType<typeof madeTree>;

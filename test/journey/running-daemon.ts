@@ -40,7 +40,10 @@ export interface RunningDaemon extends RunningCommand {
  * @param args - what stands after the program's name
  */
 export function runCommand(args: readonly string[], how: HowToRun = {}): RunningCommand {
-  const cli = new URL('daemon/command/cli.js', how.build ?? built);
+  // A build with a planted fault has no bundle.
+  const cli = how.build
+    ? new URL('daemon/command/cli.js', how.build)
+    : new URL('bundle/cli.js', built);
   if (!existsSync(fileURLToPath(cli))) throw new Error('Build first: npm run build');
   const code = `import(${JSON.stringify(cli.href)}).then((it) => it.run(process.argv.slice(1)))`;
   const words = [...(how.tracer ?? []), process.execPath, '-e', code, '--', ...args];
