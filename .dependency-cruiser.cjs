@@ -149,7 +149,8 @@ const TABLE = {
   },
 
   // The start script runs before anything is installed.
-  deploy: { from: 'deploy/(?!lint/read-tsx)', folders: ['deploy'], node: true },
+  deploy: { from: 'deploy/(?!lint/read-tsx|setup/daemon-bundle)', folders: ['deploy'], node: true },
+  'daemon-bundle': { from: 'deploy/setup/daemon-bundle', packages: ['vite'] },
   'read-tsx': { from: 'deploy/lint/read-tsx', packages: ['@swc/core'] },
 };
 
