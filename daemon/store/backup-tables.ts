@@ -4,7 +4,6 @@ import { BackupRefusal } from './backup-copy.ts';
 import { schemaVersion, versionOf } from './migrate.ts';
 import { openForReading } from './open.ts';
 import { quantityOf } from './quantity-code.ts';
-import { readSaid } from './said-column.ts';
 import { type StoreReader, storeReader } from './store.ts';
 
 /** A cell as others can read it: times are ISO 8601, what is kept as JSON is unfolded. */
@@ -66,9 +65,11 @@ const jsonColumns = new Set([
   'hand_reading.figures',
   'topic_rule.form',
   'calibration.how',
+  'notice.told',
+  'sensor_fault.told',
+  'remark.told',
+  'refused.told',
 ]);
-/** Columns that hold a whole sentence, of which the English text leaves the house. */
-const saidColumns = new Set(['refused.detail']);
 const yesOrNoColumns = new Set([
   'lock_up_tick.done',
   'coating_plan.is_default',
@@ -165,7 +166,6 @@ function columnsOf(db: Database, table: ExportedTable): Column[] {
 function readerOf(table: ExportedTable, column: string): Column['read'] {
   const name = `${table}.${column}`;
   if (jsonColumns.has(name)) return (value) => (value === null ? null : JSON.parse(String(value)));
-  if (saidColumns.has(name)) return (value) => readSaid(String(value)).text;
   if (yesOrNoColumns.has(name)) return (value) => value === 1;
   if (codedQuantities.has(name)) {
     return (value) => (value === null ? null : quantityOf(Number(value)));

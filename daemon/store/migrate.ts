@@ -11,6 +11,7 @@ import { sql as daysAndOpenMessages } from './migrations/0009-days-and-open-mess
 import { sql as siteName } from './migrations/0010-site-name.ts';
 import { sql as toldSentences } from './migrations/0011-told-sentences.ts';
 import { sql as boundOpenMessages } from './migrations/0012-bound-open-messages.ts';
+import { sql as toldRefusals } from './migrations/0013-told-refusals.ts';
 
 /** One step from a version of the database to the next. */
 export interface Migration {
@@ -32,6 +33,7 @@ export const migrations: readonly Migration[] = [
   { name: '0010-site-name', sql: siteName },
   { name: '0011-told-sentences', sql: toldSentences },
   { name: '0012-bound-open-messages', sql: boundOpenMessages },
+  { name: '0013-told-refusals', sql: toldRefusals },
 ];
 
 export const schemaVersion = migrations.length;

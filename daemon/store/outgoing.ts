@@ -8,7 +8,7 @@ import {
   type PostingPlan,
   postingsOf,
 } from '../rules/outgoing.ts';
-import { readSaid, writtenSaid } from './said-column.ts';
+import { readSaid, writtenTold } from './told-column.ts';
 
 interface OutgoingRow extends Omit<OutgoingFact, 'body'> {
   body: string;
@@ -48,18 +48,21 @@ export function outgoingTable(db: Database) {
   const begin = db.prepare('update outgoing_message set tries = tries + 1 where id = ?');
   const sent = db.prepare('update outgoing_message set sent_at = ? where id = ?');
   const failed = db.prepare(
-    'update outgoing_message set last_error = @error, due_at = coalesce(@dueAt, due_at), given_up_at = @givenUpAt where id = @id',
+    `update outgoing_message set last_error = @error, last_error_told = @told,
+       due_at = coalesce(@dueAt, due_at), given_up_at = @givenUpAt where id = @id`,
   );
   const prune = db.prepare('delete from outgoing_message where coalesce(sent_at, given_up_at) < ?');
-  const tally = db.prepare<[], Omit<ChannelTally, 'lastErrorSaid'>>(
+  const tally = db.prepare<[], Omit<ChannelTally, 'lastError' | 'lastErrorSaid'>>(
     `select channel,
        sum(sent_at is null and given_up_at is null) as waiting,
        sum(given_up_at is not null) as givenUp,
-       max(sent_at) as sentAt,
-       (select last_error from outgoing_message as own where own.channel = outgoing_message.channel
-         and own.sent_at is null and own.last_error is not null
-         order by own.created_at desc limit 1) as lastError
+       max(sent_at) as sentAt
      from outgoing_message group by channel`,
+  );
+  // With max() the other columns are those of its row. **Source:** SQLite manual, “SELECT”, section 2.5.
+  const lastErrors = db.prepare<[], { channel: ChannelName; text: string; told: string | null }>(
+    `select channel, last_error as text, last_error_told as told, max(created_at)
+       from outgoing_message where sent_at is null and last_error is not null group by channel`,
   );
   const read = (row: OutgoingRow): OutgoingFact => ({ ...row, body: JSON.parse(row.body) });
   /** @returns false where a message with this id was written before */
@@ -70,12 +73,16 @@ export function outgoingTable(db: Database) {
 
   return {
     due: (channel: ChannelName, now: number): OutgoingFact[] => due.all(channel, now).map(read),
-    tally: (): ChannelTally[] =>
-      tally.all().map(({ lastError, ...row }) => {
-        const { text, said } =
-          lastError === null ? { text: null, said: null } : readSaid(lastError);
-        return { ...row, lastError: text, lastErrorSaid: said };
-      }),
+    tally(): ChannelTally[] {
+      const errors = new Map(lastErrors.all().map((one) => [one.channel, one]));
+      return tally.all().map((row) => {
+        const { text = null, told = null } = errors.get(row.channel) ?? {};
+        return {
+          ...{ ...row, lastError: text },
+          lastErrorSaid: text === null ? null : readSaid(text, told),
+        };
+      });
+    },
     /** Writes down who is to be told of a notice; what is held joins what is held already. */
     post(notice: NewNoticeFact, at: number, repeats: number, plan: PostingPlan): void {
       for (const { id, channel, entry, dueAt, held: isHeld } of postingsOf(
@@ -120,7 +127,8 @@ export function outgoingTable(db: Database) {
     failed: (id: string, error: Said, at: number, nextAt: number | null): void => {
       failed.run({
         id,
-        error: writtenSaid(error.text, error),
+        error: error.text,
+        told: writtenTold(error),
         dueAt: nextAt,
         givenUpAt: nextAt === null ? at : null,
       });
