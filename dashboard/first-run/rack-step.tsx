@@ -1,4 +1,5 @@
 import { listLine } from '../format/lists.ts';
+import { useBegunForm } from '../forms/begun-form.ts';
 import { SelectField, TextField } from '../forms/field.tsx';
 import { optionalNumberOf, textOf } from '../forms/typed.ts';
 import { useSending } from '../forms/use-sending.ts';
@@ -19,6 +20,8 @@ export function RackStep({ overview, again }: StepProps) {
   const rooms = overview.places.filter(({ kind }) => kind === 'room');
   const usualName = said.usualName(figures.number(racks.length + 1));
   const { problem } = sending;
+  // Begun anew for the next rack.
+  const begun = useBegunForm(racks.length);
 
   async function make(form: FormData): Promise<void> {
     const within = textOf(form, 'within');
@@ -30,8 +33,11 @@ export function RackStep({ overview, again }: StepProps) {
       ...(capacityM === null ? {} : { capacityM }),
       ...(capacityBoards === null ? {} : { capacityBoards }),
     };
+    begun.sending();
     const place = await sending.send((id) => api.call('createPlace', { body: { id, ...body } }));
-    if (place !== null) await again();
+    if (place === null) return;
+    begun.taken();
+    await again();
   }
 
   return (
@@ -45,34 +51,36 @@ export function RackStep({ overview, again }: StepProps) {
             ),
           )}
       </p>
-      <WriteFrame key={racks.length} problem={sending.problem} busy={sending.busy} onSend={make}>
-        <TextField
-          label={said.name}
-          name="name"
-          value={usualName}
-          pointer="/name"
-          problem={problem}
-        />
-        {rooms.length === 1 && <input type="hidden" name="within" value={rooms[0]?.id ?? ''} />}
-        {rooms.length > 1 && (
-          <SelectField
-            label={words.setup.place.within}
-            name="within"
-            pointer="/within"
+      <div onInput={begun.touched}>
+        <WriteFrame key={begun.start} problem={sending.problem} busy={sending.busy} onSend={make}>
+          <TextField
+            label={said.name}
+            name="name"
+            value={usualName}
+            pointer="/name"
             problem={problem}
-          >
-            {rooms.map(({ id, name }) => (
-              <option key={id} value={id}>
-                {name}
-              </option>
-            ))}
-          </SelectField>
-        )}
-        <RackTakes problem={problem} />
-        <button type="submit" class={racks.length > 0 ? 'button' : 'button button-main'}>
-          {said.make}
-        </button>
-      </WriteFrame>
+          />
+          {rooms.length === 1 && <input type="hidden" name="within" value={rooms[0]?.id ?? ''} />}
+          {rooms.length > 1 && (
+            <SelectField
+              label={words.setup.place.within}
+              name="within"
+              pointer="/within"
+              problem={problem}
+            >
+              {rooms.map(({ id, name }) => (
+                <option key={id} value={id}>
+                  {name}
+                </option>
+              ))}
+            </SelectField>
+          )}
+          <RackTakes problem={problem} />
+          <button type="submit" class={racks.length > 0 ? 'button' : 'button button-main'}>
+            {said.make}
+          </button>
+        </WriteFrame>
+      </div>
     </Screen>
   );
 }

@@ -1,9 +1,10 @@
 import type { ComponentChildren } from 'preact';
-import { useCallback, useRef, useState } from 'preact/hooks';
+import { useCallback, useState } from 'preact/hooks';
 import type { BatchSummary, NewBatch, Species } from '../../daemon/contract/batch.ts';
 import type { Overview } from '../../daemon/contract/overview.ts';
 import type { Plan, Surface } from '../../daemon/contract/plan.ts';
 import type { Trade } from '../../daemon/contract/trade.ts';
+import { type BegunForm, useBegunForm } from '../forms/begun-form.ts';
 import { Choice } from '../forms/choice.tsx';
 import { SelectField, TextField } from '../forms/field.tsx';
 import { numberOf, textOf } from '../forms/typed.ts';
@@ -34,34 +35,27 @@ export function BatchForm(props: BatchFormProps) {
   const { api } = useShed();
   const { replied } = useReply(useCallback(() => api.call('trade', {}), [api]));
   const last = [...props.batches].sort((a, b) => b.createdAt.localeCompare(a.createdAt))[0] ?? null;
-  const isTouched = useRef(false);
-  const start = useRef(last);
-  // Begun anew once the last batch is known, so that its figures stand in the fields; but not under
-  // the hands of somebody who fills them in while another batch is started elsewhere.
-  if (!isTouched.current) start.current = last;
+  // Begun anew once the last batch is known, so that its figures stand in the fields.
+  const begun = useBegunForm(last);
   return (
-    <div
-      onInput={() => {
-        isTouched.current = true;
-      }}
-    >
+    <div onInput={begun.touched}>
       <NewBatchForm
-        key={start.current?.id ?? 'first'}
+        key={begun.start?.id ?? 'first'}
         {...props}
-        last={start.current}
+        begun={begun}
         trade={replied.kind === 'there' ? replied.reply : null}
-        onStarted={(batchId) => {
-          isTouched.current = false;
-          props.onStarted(batchId);
-        }}
       />
     </div>
   );
 }
 
-type NewBatchProps = BatchFormProps & { last: BatchSummary | null; trade: Trade | null };
+type NewBatchProps = BatchFormProps & {
+  begun: BegunForm<BatchSummary | null>;
+  trade: Trade | null;
+};
 
-function NewBatchForm({ places, plans, last, trade, placeId, isBrief, onStarted }: NewBatchProps) {
+function NewBatchForm({ places, plans, begun, trade, placeId, isBrief, onStarted }: NewBatchProps) {
+  const last = begun.start;
   const { api, live } = useShed();
   const { words } = useReader();
   const ownName = useOwnName();
@@ -76,10 +70,12 @@ function NewBatchForm({ places, plans, last, trade, placeId, isBrief, onStarted 
   const { problem } = sending;
 
   async function start(form: FormData): Promise<void> {
+    begun.sending();
     const batch = await sending.send((id) =>
       api.call('createBatch', { body: { id, ...batchOf(form, surface) } }),
     );
     if (batch === null) return;
+    begun.taken();
     await live.refresh();
     onStarted(batch.id);
   }
@@ -124,7 +120,15 @@ function NewBatchForm({ places, plans, last, trade, placeId, isBrief, onStarted 
         pointer="/boards/count"
         problem={problem}
       />
-      <BoardSize trade={trade} size={size} onSize={setSize} problem={problem} />
+      <BoardSize
+        trade={trade}
+        size={size}
+        onSize={(tapped) => {
+          begun.touched();
+          setSize(tapped);
+        }}
+        problem={problem}
+      />
       <Folded isFolded={isBrief === true}>
         <SelectField label={said.plan} name="planId" pointer="/planId" problem={problem}>
           <option value="">{said.usualPlan}</option>
