@@ -8,12 +8,15 @@ import type { Sample } from '../rules/place-series.ts';
 export const gridMs = 5 * 60_000;
 
 /** Reads a series at ascending times, straight from sample to sample; null across a gap. */
-export function stepper(samples: readonly Sample[], gapMs: number): (at: number) => number | null {
-  let next = 0;
+export function stepper(samples: Iterable<Sample>, gapMs: number): (at: number) => number | null {
+  const next = samples[Symbol.iterator]();
+  let before: Sample | null = null;
+  let after: Sample | undefined = next.next().value;
   return (at) => {
-    while (next < samples.length && (samples[next]?.at ?? 0) < at) next++;
-    const after = samples[next];
-    const before = samples[next - 1];
+    while (after && after.at < at) {
+      before = after;
+      after = next.next().value;
+    }
     if (after?.at === at) return after.value;
     if (!before || at - before.at > gapMs) return null;
     if (!after) return before.value;
@@ -21,6 +24,17 @@ export function stepper(samples: readonly Sample[], gapMs: number): (at: number)
     return (
       before.value + ((after.value - before.value) * (at - before.at)) / (after.at - before.at)
     );
+  };
+}
+
+/** Reads a series at ascending times: the newest value at or before each, unless it is old. */
+export function follower(samples: Iterable<Sample>, gapMs: number): (at: number) => number | null {
+  const rest = samples[Symbol.iterator]();
+  let next: Sample | undefined = rest.next().value;
+  let last: Sample | null = null;
+  return (at) => {
+    for (; next && next.at <= at; next = rest.next().value) last = next;
+    return last !== null && at - last.at <= gapMs ? last.value : null;
   };
 }
 

@@ -47,8 +47,8 @@ export function airWatch({ facts, air, staleMs, freshMs = usualFreshMs }: WatchP
 
   /** Water vapour at a place on the grid, g/m³; null where temperature or humidity is missing. */
   function vapour(placeId: string, from: number, to: number): (number | null)[] {
-    const temperature = stepper(air.samples(placeId, 'air-temperature', from, to), staleMs);
-    const humidity = stepper(air.samples(placeId, 'relative-humidity', from, to), staleMs);
+    const temperature = stepper(air.eachSample(placeId, 'air-temperature', from, to), staleMs);
+    const humidity = stepper(air.eachSample(placeId, 'relative-humidity', from, to), staleMs);
     const read = (at: number) => {
       const tempC = temperature(at);
       const rhPercent = humidity(at);
@@ -84,8 +84,8 @@ export function airWatch({ facts, air, staleMs, freshMs = usualFreshMs }: WatchP
 
   function byCarbonDioxide(roomId: string, now: number): AirChange | null {
     const from = now - balanceHours * hourMs;
-    const samples = air.samples(roomId, 'carbon-dioxide', from, now);
-    if (samples.length === 0 || air.latest(roomId, 'carbon-dioxide') === null) return null;
+    if (air.latest(roomId, 'carbon-dioxide') === null) return null;
+    const samples = air.eachSample(roomId, 'carbon-dioxide', from, now);
     const ppm = onGrid(stepper(samples, staleMs), from, now);
     return estimateAirChange(
       ppm.flatMap((value, i) =>
@@ -121,7 +121,7 @@ export function airWatch({ facts, air, staleMs, freshMs = usualFreshMs }: WatchP
         ? differences(vapour(placeId, from, now), vapour(roomId, from, now))
         : [];
     const humidity = known(
-      onGrid(stepper(air.samples(placeId, 'relative-humidity', from, now), staleMs), from, now),
+      onGrid(stepper(air.eachSample(placeId, 'relative-humidity', from, now), staleMs), from, now),
     );
     return {
       airChange: ofRoom.airChange,

@@ -3,6 +3,7 @@ import { addLine, hourMs, noCure } from '../rules/cure-span.ts';
 import type { CoatFact } from '../rules/facts.ts';
 import type { Sample } from '../rules/place-series.ts';
 import { degreeHoursPerEquivalentHour } from '../science/cure-rate.ts';
+import { follower } from './air-grid.ts';
 import type { NamedModel } from './hour-book.ts';
 import type { PlaceAirReader } from './place-air.ts';
 import { type SiteFacts, staysOfCoat } from './site-facts.ts';
@@ -17,7 +18,7 @@ const leadMs = 6 * hourMs;
  */
 export function coatChart(
   facts: SiteFacts,
-  air: Pick<PlaceAirReader, 'samples'>,
+  air: Pick<PlaceAirReader, 'eachSample'>,
   named: NamedModel,
   coat: CoatFact,
   untilAt: number,
@@ -40,18 +41,21 @@ export function coatChart(
   for (const [index, stay] of stays.entries()) {
     const from = index === 0 ? stay.fromAt - leadMs : stay.fromAt;
     const to = Math.min(stay.toAt ?? untilAt, untilAt);
-    const temperatures = air.samples(stay.placeId, 'air-temperature', from, to);
-    const humidity = follower(air.samples(stay.placeId, 'relative-humidity', from, to), gapMs);
+    const temperatures = air.eachSample(stay.placeId, 'air-temperature', from, to);
+    const humidity = follower(air.eachSample(stay.placeId, 'relative-humidity', from, to), gapMs);
     let before: Sample | null = null;
-    for (const sample of temperatures) {
+    let one = temperatures.next();
+    while (!one.done) {
+      const sample = one.value;
+      one = temperatures.next();
       if (before) addLine(sum, before, sample, stay.fromAt, to, named.model, named.capC);
       const gap = before !== null && sample.at - before.at > gapMs;
       if (gap && before && before.at >= from) {
         chart.at.push((before.at + 1) / 1000);
         for (const column of [chart.tempC, chart.rhPercent, chart.degreeHours]) column.push(null);
       }
-      const isLast = sample === temperatures.at(-1);
-      if (sample.at >= from && sample.at <= to && (gap || isLast || sample.at >= shownAt + step)) {
+      const isDue = gap || one.done || sample.at >= shownAt + step;
+      if (sample.at >= from && sample.at <= to && isDue) {
         chart.at.push(sample.at / 1000);
         chart.tempC.push(sample.value);
         chart.rhPercent.push(humidity(sample.at));
@@ -62,16 +66,4 @@ export function coatChart(
     }
   }
   return chart;
-}
-
-/** Reads a series at ascending times: the newest value at or before each, unless it is old. */
-function follower(samples: readonly Sample[], gapMs: number): (at: number) => number | null {
-  let next = 0;
-  let last: Sample | null = null;
-  return (at) => {
-    for (let sample = samples[next]; sample && sample.at <= at; sample = samples[++next]) {
-      last = sample;
-    }
-    return last !== null && at - last.at <= gapMs ? last.value : null;
-  };
 }

@@ -1,13 +1,13 @@
 import type { CureStay } from '../rules/batch.ts';
 import { add, addLine, hourMs, noCure, type SpanSum } from '../rules/cure-span.ts';
-import type { Sample } from '../rules/place-series.ts';
+import { placeFrom, type ReadingRun, runBuilder } from '../rules/reading-run.ts';
 import type { CureLedger } from './cure-ledger.ts';
 import { curing, type NamedModel } from './hour-book.ts';
 import type { PlaceAirReader } from './place-air.ts';
 
 interface SumParts {
   ledger: CureLedger;
-  air: Pick<PlaceAirReader, 'samples' | 'latest'>;
+  air: Pick<PlaceAirReader, 'eachSample' | 'latest'>;
   named: NamedModel;
 }
 
@@ -16,7 +16,7 @@ interface Looked {
   placeId: string;
   start: number;
   end: number;
-  samples: Sample[];
+  samples: ReadingRun;
 }
 
 const hourAfter = (at: number) => Math.ceil(at / hourMs);
@@ -78,12 +78,12 @@ export function sumsAt(
   /** From the readings; they are looked up an hour or more at once, and kept for the next moment. */
   function line(placeId: string, fromAt: number, toAt: number): SpanSum {
     const sum = noCure();
-    const samples = samplesAbout(placeId, fromAt, toAt);
-    for (let i = 1; i < samples.length; i++) {
-      const [a, b] = [samples[i - 1], samples[i]];
-      if (!a || !b || b.at <= fromAt) continue;
+    const { at, raw, length } = samplesAbout(placeId, fromAt, toAt);
+    const sample = (i: number) => ({ at: at[i] as number, value: raw[i] as number });
+    for (let i = Math.max(1, placeFrom(at, length, fromAt)); i < length; i++) {
+      const a = sample(i - 1);
       if (a.at >= toAt) break;
-      addLine(sum, a, b, fromAt, toAt, named.model, named.capC);
+      addLine(sum, a, sample(i), fromAt, toAt, named.model, named.capC);
     }
     return sum;
   }
@@ -91,7 +91,11 @@ export function sumsAt(
   function samplesAbout(placeId: string, fromAt: number, toAt: number) {
     const [start, end] = [Math.floor(fromAt / hourMs) * hourMs, hourAfter(toAt) * hourMs];
     if (kept?.placeId !== placeId || kept.start > start || kept.end < end) {
-      kept = { placeId, start, end, samples: air.samples(placeId, curing, start, end) };
+      const samples = runBuilder();
+      for (const { at, value } of air.eachSample(placeId, curing, start, end)) {
+        samples.add(at, value, 0);
+      }
+      kept = { placeId, start, end, samples: samples.run() };
     }
     return kept.samples;
   }

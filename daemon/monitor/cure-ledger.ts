@@ -104,22 +104,23 @@ export function cureLedger(parts: LedgerParts) {
     }
     books.set(placeId, book);
     forgetSums(placeId);
-    const before = book.lastAt;
+    const { lastAt } = book;
     const newest = air.latest(placeId, curing)?.at ?? null;
     // From the neighbour before the change to the one after all that it can sway.
     const swayedTo = toAt + 1 + (air.isShared(placeId) ? holdMs : 0);
-    const near = air.samples(placeId, curing, fromAt - 1, swayedTo);
-    let first = hourOf(Math.min(near[0]?.at ?? fromAt, fromAt));
-    let last = hourOf(Math.max(near.at(-1)?.at ?? toAt, toAt));
-    if (newest !== before) {
+    const before = air.sampleUpTo(placeId, curing, fromAt - 1)?.at ?? fromAt;
+    const after = air.sampleFrom(placeId, curing, swayedTo)?.at ?? newest ?? toAt;
+    let first = hourOf(Math.min(before, fromAt));
+    let last = hourOf(Math.max(after, toAt));
+    if (newest !== lastAt) {
       // The end of the series moved: all from the earlier end on is in question.
-      first = Math.min(first, hourOf(Math.min(before ?? fromAt, newest ?? fromAt)));
-      last = Math.max(last, hourOf(Math.max(before ?? toAt, newest ?? toAt)));
+      first = Math.min(first, hourOf(Math.min(lastAt ?? fromAt, newest ?? fromAt)));
+      last = Math.max(last, hourOf(Math.max(lastAt ?? toAt, newest ?? toAt)));
     }
     first = Math.max(first, book.fromHour);
     if (last >= first) reckonHours(book, first, last);
     book.lastAt = newest;
-    const shrank = before !== null && (newest === null || newest < before);
+    const shrank = lastAt !== null && (newest === null || newest < lastAt);
     keep(book, first, last, shrank, settled);
   }
 
@@ -163,7 +164,7 @@ export function cureLedger(parts: LedgerParts) {
         const key = `${placeId} ${named.name} ${from} ${to}`;
         const known = edges.get(key);
         if (known) return known;
-        const samples = air.samples(placeId, curing, from, to);
+        const samples = air.eachSample(placeId, curing, from, to);
         const sum = spanSum(samples, from, to, named.model, named.capC);
         if (to < lastAt) edges.set(key, sum);
         return sum;

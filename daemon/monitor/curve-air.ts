@@ -5,18 +5,21 @@ import {
   type CurveGrid,
   type CurveSpread,
   emptySpread,
-  gatherHours,
   type HourExtremes,
-  hourExtremes,
   isEmpty,
   mergeSpread,
   speakingHours,
   spreadOfHours,
   spreadOfSamples,
+  takeHour,
+  takeOutline,
+  unknownHours,
 } from '../rules/curve-grid.ts';
 import type { Sample } from '../rules/place-series.ts';
 import { thinOut } from '../rules/thin-out.ts';
-import { type Followed, followed, type PlaceAirReader } from './place-air.ts';
+import { type Followed, followed } from './followed.ts';
+import { heardMoments } from './heard-moments.ts';
+import type { PlaceAirReader } from './place-air.ts';
 import type { Corrected, FlagBits, OutlineSource, ReadingSource } from './ports.ts';
 import type { SiteFacts } from './site-facts.ts';
 import type { WoodProbes } from './wood-probes.ts';
@@ -64,22 +67,20 @@ export function curveAir(parts: CurveParts) {
   ): HourExtremes {
     const changes = calibratedFrom(facts().calibrations, sensorKey, quantity);
     const of = (at: number, raw: number) => corrected({ sensorKey, quantity, at, raw });
+    const hours = unknownHours(grid);
     if (grid.stepMs > dayMs) {
       const points = pointsAStep * grid.count;
       const outline = readings.readingOutline?.(sensorKey, quantity, from, to, points, changes);
       if (outline?.stretches === 'days') {
         const known = outline.points.map(({ at, raw }) => ({ at, raw: of(at, raw) }));
-        return hourExtremes({ points: known, spans: outline.spans });
+        takeOutline(hours, { points: known, spans: outline.spans });
+        return hours;
       }
     }
-    const found = readings.hourExtremes?.(sensorKey, quantity, from, to, changes);
-    if (!found) return new Map();
-    const { hour, at, low, high } = found;
-    return gatherHours({
-      hour,
-      low: low.map((raw, i) => of(at[i] as number, raw)),
-      high: high.map((raw, i) => of(at[i] as number, raw)),
-    });
+    readings.hourExtremes?.(sensorKey, quantity, from, to, changes, (hour, at, low, high) =>
+      takeHour(hours, hour, of(at, low), of(at, high)),
+    );
+    return hours;
   }
 
   function sensorSpread(
@@ -93,14 +94,20 @@ export function curveAir(parts: CurveParts) {
     if (isByHour(grid)) {
       return spreadOfHours(hoursOf(sensorKey, quantity, from, to, grid), grid, longestGapMs);
     }
-    const found = readings.readingsBetween(
-      sensorKey,
-      quantity,
-      from - longestGapMs,
-      to + longestGapMs,
-    );
-    const samples = found.filter(isDated).map((one) => ({ at: one.at, value: corrected(one) }));
+    const [start, end] = [from - longestGapMs, to + longestGapMs];
+    const samples = eachOf(sensorKey, quantity, start, end);
     return spreadOfSamples(samples, grid, longestGapMs, from, to);
+  }
+
+  /** All readings of one sensor that have a time, corrected, ascending. */
+  function* eachOf(
+    sensorKey: number,
+    quantity: Quantity,
+    from: number,
+    to: number,
+  ): Generator<Sample> {
+    const alone = { sensorKey, level: 0, fromAt: null, untilAt: null };
+    for (const [one] of heardMoments(parts, [alone], quantity, from, to)) if (one) yield one;
   }
 
   /** Moisture of a probe: as it sends it, else made of its resistance. */
@@ -138,7 +145,7 @@ export function curveAir(parts: CurveParts) {
     const heard = air.heard(placeId, quantity);
     if (heard.length === 0) return emptySpread(grid);
     if (!isByHour(grid)) {
-      const samples: Sample[] = air.samples(placeId, quantity, fromAt, toAt);
+      const samples = air.eachSample(placeId, quantity, fromAt, toAt);
       return spreadOfSamples(samples, grid, gapMs, fromAt, toAt);
     }
     const sensors = heard.flatMap(({ sensorKey, level, fromAt: since, untilAt }) => {
@@ -146,7 +153,7 @@ export function curveAir(parts: CurveParts) {
       const end = Math.min(toAt, untilAt === null ? toAt : untilAt - 1);
       return end < start ? [] : [{ level, hours: hoursOf(sensorKey, quantity, start, end, grid) }];
     });
-    return spreadOfHours(speakingHours(sensors, followed[quantity]), grid, gapMs);
+    return spreadOfHours(speakingHours(sensors, followed[quantity], grid), grid, gapMs);
   }
 
   /** What the pins at a place tell: where there are several, all of them count. */

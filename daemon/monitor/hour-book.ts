@@ -1,5 +1,6 @@
 import { addLineToHours, hourMs } from '../rules/cure-span.ts';
 import type { HourBlock, HourSum } from '../rules/hour-facts.ts';
+import type { Sample } from '../rules/place-series.ts';
 import type { CureModel } from '../science/cure.ts';
 import type { PlaceAirReader } from './place-air.ts';
 import type { HourSource } from './ports.ts';
@@ -30,9 +31,6 @@ export interface HourBook {
 
 export const curing = 'air-temperature';
 export const hourOf = (at: number) => Math.floor(at / hourMs);
-
-/** How much is reckoned from the readings at once, so that a season does not fill the memory. */
-const chunkHours = 24 * 30;
 
 export function hoursIn(book: HourBook, model: string): Map<number, HourSum> {
   let hours = book.hours.get(model);
@@ -78,23 +76,18 @@ export function reckon(
   fromHour: number,
   toHour: number,
 ): void {
-  for (let start = fromHour; start <= toHour; start += chunkHours) {
-    const within = { fromHour: start, toHour: Math.min(toHour, start + chunkHours - 1) };
-    const samples = air.samples(
-      book.placeId,
-      curing,
-      within.fromHour * hourMs,
-      (within.toHour + 1) * hourMs,
-    );
-    for (const { name, model, capC } of models) {
-      const hours = hoursIn(book, name);
-      for (let hour = within.fromHour; hour <= within.toHour; hour++) hours.delete(hour);
-      for (let i = 1; i < samples.length; i++) {
-        const a = samples[i - 1];
-        const b = samples[i];
-        if (a && b) addLineToHours(hours, a, b, model, capC, within);
-      }
+  const within = { fromHour, toHour };
+  const sums = models.map((named) => ({ ...named, hours: hoursIn(book, named.name) }));
+  for (const { hours } of sums) {
+    for (let hour = fromHour; hour <= toHour; hour++) hours.delete(hour);
+  }
+  let a: Sample | null = null;
+  const [startAt, endAt] = [fromHour * hourMs, (toHour + 1) * hourMs];
+  for (const b of air.eachSample(book.placeId, curing, startAt, endAt)) {
+    for (const { hours, model, capC } of sums) {
+      if (a) addLineToHours(hours, a, b, model, capC, within);
     }
+    a = b;
   }
 }
 

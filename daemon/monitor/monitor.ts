@@ -204,7 +204,7 @@ export function createMonitor(parts: MonitorParts) {
     },
     air: (placeId: string, now: number): PlaceAir =>
       placeAirReply(air, readNow, site, placeId, now),
-    samples: air.samples,
+    eachSample: air.eachSample,
     /** Whether corrected hours are being written. */
     isSettling: ledger.isSettling,
     corrected,

@@ -7,8 +7,9 @@ import {
   type TemperatureOutlook,
   temperatureOutlook,
 } from '../science/temperature-outlook.ts';
+import type { Followed } from './followed.ts';
 import type { ModelPair } from './hour-book.ts';
-import type { Followed, PlaceAirReader } from './place-air.ts';
+import type { PlaceAirReader } from './place-air.ts';
 import type { SiteFacts } from './site-facts.ts';
 
 /** Cure that lies ahead at a place by both models, from its newest reading on. */
@@ -44,7 +45,7 @@ export function placeOutlooks({ facts, air, models, forecast }: OutlookParts) {
   function series(placeId: string, quantity: Followed, lastAt: number): Sample[] {
     const closeFrom = lastAt - closeHours * hourMs;
     const close: Sample[] = [];
-    for (const sample of air.samples(placeId, quantity, closeFrom, lastAt)) {
+    for (const sample of air.eachSample(placeId, quantity, closeFrom, lastAt)) {
       const chosenAt = close.at(-1)?.at ?? Number.NEGATIVE_INFINITY;
       if (sample.at < closeFrom) continue;
       if (sample.at - chosenAt >= thinMs || sample.at === lastAt) close.push(sample);

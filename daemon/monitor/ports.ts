@@ -1,5 +1,4 @@
 import type { Quantity } from '../contract/quantity.ts';
-import type { HourColumns } from '../rules/curve-grid.ts';
 import type {
   BatchFact,
   CoatFact,
@@ -16,6 +15,7 @@ import type {
 } from '../rules/facts.ts';
 import type { DirtySpan, HourBlock, HourRange, HourSum } from '../rules/hour-facts.ts';
 import type { ReadingOutline } from '../rules/reading-outline.ts';
+import type { ReadingRun } from '../rules/reading-run.ts';
 import type { CalibrationFact, FaultFact, SensorFact, SensorStay } from '../rules/sensor-facts.ts';
 import type {
   CoatingFact,
@@ -37,6 +37,14 @@ export interface ReadingSource {
     to: number,
     limit?: number,
   ): ReadingFact[];
+  /** The same as columns. */
+  readingRun(
+    sensorKey: number,
+    quantity: Quantity,
+    from: number,
+    to: number,
+    limit: number,
+  ): ReadingRun;
   readingBefore(
     sensorKey: number,
     quantity: Quantity,
@@ -64,14 +72,20 @@ export interface OutlineSource {
     points: number,
     changes: readonly number[],
   ): ReadingOutline;
-  /** The extremes of every hour. */
+  /**
+   * The extremes of every hour, in any order; those of one hour may be told in parts.
+   *
+   * @param take - called with hours since the epoch, a moment whose calibration is that of both extremes
+   *   (epoch ms), the lowest and the highest
+   */
   hourExtremes?(
     sensorKey: number,
     quantity: Quantity,
     from: number,
     to: number,
     changes: readonly number[],
-  ): HourColumns;
+    take: (hour: number, at: number, low: number, high: number) => void,
+  ): void;
 }
 
 export interface FactSource {

@@ -2,6 +2,7 @@ import { dewHours, type HourOfAir, marksWhileWetHours } from '../rules/dew-night
 import type { RemarkFact } from '../rules/facts.ts';
 import { localTime } from '../rules/local-time.ts';
 import { sentence } from '../wording/english.ts';
+import { follower } from './air-grid.ts';
 import type { BatchAssessor } from './assess-batch.ts';
 import type { PlaceAirReader } from './place-air.ts';
 import type { SiteFacts } from './site-facts.ts';
@@ -15,7 +16,7 @@ const freshMs = 2 * hourMs;
 
 interface NightParts {
   facts: () => SiteFacts;
-  air: Pick<PlaceAirReader, 'samples'>;
+  air: Pick<PlaceAirReader, 'eachSample'>;
   assess: BatchAssessor;
   trade: TradeView;
   newId: () => string;
@@ -28,14 +29,12 @@ export function nightWatch({ facts, air, assess, trade, newId }: NightParts) {
   const nightOf = (at: number) => localTime(at - 12 * hourMs, timeZone).day;
 
   function hoursAt(placeId: string, fromAt: number, toAt: number): HourOfAir[] {
-    const temperatures = air.samples(placeId, 'air-temperature', fromAt, toAt);
-    const humidity = air.samples(placeId, 'relative-humidity', fromAt, toAt);
-    const newest = (series: readonly { at: number; value: number }[], at: number) =>
-      series.filter((one) => one.at <= at && at - one.at <= freshMs).at(-1)?.value ?? null;
+    const temperature = follower(air.eachSample(placeId, 'air-temperature', fromAt, toAt), freshMs);
+    const humidity = follower(air.eachSample(placeId, 'relative-humidity', fromAt, toAt), freshMs);
     const hours: HourOfAir[] = [];
     for (let at = fromAt; at <= toAt; at += hourMs) {
-      const tempC = newest(temperatures, at);
-      const rhPercent = newest(humidity, at);
+      const tempC = temperature(at);
+      const rhPercent = humidity(at);
       if (tempC === null || rhPercent === null) continue;
       hours.push({ at, tempC, rhPercent, surfaceTempC: null });
     }

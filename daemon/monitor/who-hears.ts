@@ -1,7 +1,7 @@
 import type { ReadingFact } from '../rules/facts.ts';
 import { airSources, placesFed, stayAt } from '../rules/place.ts';
 import type { HeardReading } from '../rules/place-series.ts';
-import { type Followed, followed } from './place-air.ts';
+import { type Followed, followed } from './followed.ts';
 import type { Corrected, FlagBits } from './ports.ts';
 import type { SiteFacts } from './site-facts.ts';
 

@@ -56,17 +56,17 @@ export function addLine(
 
 /** The sum over a stretch, from samples ascending by time that reach over its ends. */
 export function spanSum(
-  samples: readonly Sample[],
+  samples: Iterable<Sample>,
   fromAt: number,
   toAt: number,
   model: CureModel,
   capC: number,
 ): SpanSum {
   const sum = noCure();
-  for (let i = 1; i < samples.length; i++) {
-    const a = samples[i - 1];
-    const b = samples[i];
-    if (a && b) addLine(sum, a, b, fromAt, toAt, model, capC);
+  let a: Sample | null = null;
+  for (const b of samples) {
+    if (a) addLine(sum, a, b, fromAt, toAt, model, capC);
+    a = b;
   }
   return sum;
 }

@@ -19,17 +19,15 @@ export interface CurveSpread {
   high: (number | null)[];
 }
 
-/** Lowest and highest of whole hours, by hours since the epoch. */
-export type HourExtremes = Map<number, { low: number; high: number }>;
-
-/** Lowest and highest of hours or of parts of hours, in any order; a row each. */
-export interface HourColumns {
+/**
+ * Lowest and highest of the whole hours of a grid; not a number where nothing is known of one. Flat columns:
+ * of a year, hours as objects cost more in garbage than in looking them up.
+ */
+export interface HourExtremes {
   /** Hours since the epoch. */
-  hour: number[];
-  /** A moment whose calibration is that of both its extremes, epoch ms. */
-  at: number[];
-  low: number[];
-  high: number[];
+  readonly firstHour: number;
+  readonly low: Float64Array;
+  readonly high: Float64Array;
 }
 
 const secondMs = 1_000;
@@ -74,44 +72,70 @@ export const isEmpty = (spread: CurveSpread): boolean => spread.mean.every((one)
  * @param gapMs - longest time between two samples that is no gap
  */
 export function spreadOfSamples(
-  samples: readonly Sample[],
+  samples: Iterable<Sample>,
   grid: CurveGrid,
   gapMs: number,
   fromAt: number,
   toAt: number,
 ): CurveSpread {
   const spread = emptySpread(grid);
-  const counts = new Array<number>(grid.count).fill(0);
-  for (const { at, value } of samples) {
-    if (at < fromAt || at > toAt) continue;
-    const i = Math.floor((at - grid.startAt) / grid.stepMs);
-    if (i < 0 || i >= grid.count) continue;
-    const count = counts[i] ?? 0;
+  const counts = new Float64Array(grid.count);
+  const between = new Float64Array(grid.count).fill(Number.NaN);
+  const placeOf = (at: number) => Math.floor((at - grid.startAt) / grid.stepMs);
+  let before: Sample | null = null;
+  for (const sample of samples) {
+    if (before && sample.at - before.at <= gapMs) lineBetween(before, sample);
+    before = sample;
+    const { at, value } = sample;
+    const i = placeOf(at);
+    if (at < fromAt || at > toAt || i < 0 || i >= grid.count) continue;
+    const count = counts[i] as number;
     spread.low[i] = Math.min(spread.low[i] ?? value, value);
     spread.high[i] = Math.max(spread.high[i] ?? value, value);
     spread.mean[i] = ((spread.mean[i] ?? 0) * count + value) / (count + 1);
     counts[i] = count + 1;
   }
-  let next = 0;
-  for (const [i, at] of middles(grid).entries()) {
-    if (spread.mean[i] !== null || at < fromAt || at > toAt) continue;
-    while (next < samples.length && (samples[next]?.at ?? 0) < at) next++;
-    const before = samples[next - 1];
-    const after = samples[next];
-    if (!before || !after || after.at - before.at > gapMs) continue;
-    const value =
-      before.value + ((after.value - before.value) * (at - before.at)) / (after.at - before.at);
-    spread.mean[i] = value;
+  for (const [i, value] of between.entries()) {
+    if (counts[i] === 0 && !Number.isNaN(value)) spread.mean[i] = value;
   }
   return spread;
+
+  /** Notes what the line is in the middle of the stretches that it passes. */
+  function lineBetween(a: Sample, b: Sample): void {
+    const last = Math.min(grid.count - 1, placeOf(b.at));
+    for (let i = Math.max(0, placeOf(a.at)); i <= last; i++) {
+      const at = grid.startAt + (i + 0.5) * grid.stepMs;
+      if (at <= a.at || at > b.at || at < fromAt || at > toAt) continue;
+      between[i] = a.value + ((b.value - a.value) * (at - a.at)) / (b.at - a.at);
+    }
+  }
 }
 
-/** The lowest and the highest of each hour of an outline; those of a whole day stand for each hour of it. */
-export function hourExtremes({
-  points,
-  spans,
-}: Pick<ReadingOutline, 'points' | 'spans'>): HourExtremes {
-  const hours: HourExtremes = new Map();
+/** All hours of a grid of hours, with nothing known of them yet. */
+export function unknownHours({ startAt, stepMs, count }: CurveGrid): HourExtremes {
+  const column = () => new Float64Array(count * (stepMs / hourMs)).fill(Number.NaN);
+  return { firstHour: startAt / hourMs, low: column(), high: column() };
+}
+
+/** Takes in what is known of an hour, which may be told several times; hours outside the grid are left out. */
+export function takeHour(
+  { firstHour, low, high }: HourExtremes,
+  hour: number,
+  lowest: number,
+  highest: number,
+): void {
+  const i = hour - firstHour;
+  if (i < 0 || i >= low.length) return;
+  // Nothing is above or below what is not there yet.
+  if (!((low[i] as number) <= lowest)) low[i] = lowest;
+  if (!((high[i] as number) >= highest)) high[i] = highest;
+}
+
+/** Takes in each hour of an outline; the lowest and highest of a whole day stand for each hour of it. */
+export function takeOutline(
+  hours: HourExtremes,
+  { points, spans }: Pick<ReadingOutline, 'points' | 'spans'>,
+): void {
   let start = 0;
   for (const span of spans) {
     while (start < points.length && (points[start]?.at ?? 0) < span.firstAt) start++;
@@ -124,52 +148,34 @@ export function hourExtremes({
     if (low > high) continue;
     const lastHour = Math.floor(span.lastAt / hourMs);
     for (let hour = Math.floor(span.firstAt / hourMs); hour <= lastHour; hour++) {
-      const known = hours.get(hour);
-      hours.set(hour, {
-        low: Math.min(known?.low ?? low, low),
-        high: Math.max(known?.high ?? high, high),
-      });
+      takeHour(hours, hour, low, high);
     }
   }
-  return hours;
-}
-
-/** The lowest and the highest of each hour, of columns in which it may be several times. */
-export function gatherHours({ hour, low, high }: Omit<HourColumns, 'at'>): HourExtremes {
-  const hours: HourExtremes = new Map();
-  for (let i = 0; i < hour.length; i++) {
-    const [key, lowest, highest] = [hour[i] as number, low[i] as number, high[i] as number];
-    const known = hours.get(key);
-    if (!known) hours.set(key, { low: lowest, high: highest });
-    else {
-      if (lowest < known.low) known.low = lowest;
-      if (highest > known.high) known.high = highest;
-    }
-  }
-  return hours;
 }
 
 /**
  * What several sensors of a place say together, hour by hour: the nearest that speak in an hour, and
  * of them the coldest or the dampest. Of the other end it is a bound: the coldest sensor is never
  * warmer than the lowest of the sensors’ highest.
+ *
+ * @param sensors - their hours are those of the grid
  */
 export function speakingHours(
   sensors: readonly { level: number; hours: HourExtremes }[],
   speaker: Speaker,
+  grid: CurveGrid,
 ): HourExtremes {
-  const levels = new Map<number, number>();
-  const spoken: HourExtremes = new Map();
+  const spoken = unknownHours(grid);
+  const levels = new Float64Array(spoken.low.length).fill(Number.POSITIVE_INFINITY);
   const pick = speaker === 'lowest' ? Math.min : Math.max;
   for (const { level, hours } of [...sensors].sort((a, b) => a.level - b.level)) {
-    for (const [hour, { low, high }] of hours) {
-      const known = spoken.get(hour);
-      if (!known) {
-        spoken.set(hour, { low, high });
-        levels.set(hour, level);
-      } else if (levels.get(hour) === level) {
-        spoken.set(hour, { low: pick(known.low, low), high: pick(known.high, high) });
-      }
+    for (let i = 0; i < levels.length; i++) {
+      const [low, high] = [hours.low[i] as number, hours.high[i] as number];
+      const known = levels[i] as number;
+      if (Number.isNaN(low) || level > known) continue;
+      spoken.low[i] = level < known ? low : pick(spoken.low[i] as number, low);
+      spoken.high[i] = level < known ? high : pick(spoken.high[i] as number, high);
+      levels[i] = level;
     }
   }
   return spoken;
@@ -184,16 +190,16 @@ export function speakingHours(
 export function spreadOfHours(hours: HourExtremes, grid: CurveGrid, gapMs: number): CurveSpread {
   const spread = emptySpread(grid);
   const perStep = grid.stepMs / hourMs;
-  const first = grid.startAt / hourMs;
+  const first = grid.startAt / hourMs - hours.firstHour;
   let lastFilled = -1;
   for (let i = 0; i < grid.count; i++) {
     let [low, high, middle, count] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, 0, 0];
     for (let hour = first + i * perStep; hour < first + (i + 1) * perStep; hour++) {
-      const known = hours.get(hour);
-      if (!known) continue;
-      low = Math.min(low, known.low);
-      high = Math.max(high, known.high);
-      middle += (known.low + known.high) / 2;
+      const [lowest, highest] = [hours.low[hour] as number, hours.high[hour] as number];
+      if (Number.isNaN(lowest)) continue;
+      low = Math.min(low, lowest);
+      high = Math.max(high, highest);
+      middle += (lowest + highest) / 2;
       count++;
     }
     if (count === 0) continue;

@@ -17,8 +17,23 @@ export interface Sample {
 /** Which of several sensors speaks: the coldest counts for cure, the dampest for dew. */
 export type Speaker = 'lowest' | 'highest';
 
-/** What a place last heard of each sensor. */
-export type Held = Map<number, HeardReading>;
+/** What a place last heard of each sensor, and what that comes to. */
+export interface Held {
+  readonly last: Map<number, HeardReading>;
+  /** How far away the nearest sensors are that have a standing reading; infinite where none has. */
+  level: number;
+  /** The lowest or highest of what these last said. */
+  value: number;
+  /** Until then every reading stands, epoch ms. */
+  standsUntil: number;
+}
+
+export const nothingHeard = (): Held => ({
+  last: new Map(),
+  level: Number.POSITIVE_INFINITY,
+  value: Number.NaN,
+  standsUntil: Number.POSITIVE_INFINITY,
+});
 
 /**
  * Takes in what arrived at one moment and says what the place’s value is then.
@@ -26,7 +41,8 @@ export type Held = Map<number, HeardReading>;
  * A sensor’s reading stands until its next one, at most `holdMs`, and not past its leaving. The
  * nearest sensors with a standing reading speak; enclosing places are heard only when the place’s
  * own sensors are silent. The value depends on nothing later, so a series can be carried on reading
- * by reading and is the same when made again from the start.
+ * by reading and is the same when made again from the start. All sensors are looked at only where the
+ * one that spoke falls silent or takes back what it said: a hundred of them cost little more than one.
  *
  * @param held - what was heard before; changed in place
  * @param moment - the readings of one and the same time, at least one
@@ -40,23 +56,44 @@ export function hear(
 ): Sample | null {
   const at = moment[0]?.at;
   if (at === undefined) return null;
-  for (const reading of moment) held.set(reading.sensorKey, reading);
-  let level = Number.POSITIVE_INFINITY;
-  let value = 0;
-  for (const [sensorKey, reading] of held) {
+  let isOpen = false;
+  for (const reading of moment) {
+    const before = held.last.get(reading.sensorKey);
+    held.last.set(reading.sensorKey, reading);
+    held.standsUntil = Math.min(held.standsUntil, endOf(reading, holdMs));
+    if (speaksOver(reading, held, speaker)) speak(held, reading);
+    else if (before?.level === held.level && before.value === held.value) isOpen = true;
+  }
+  if (isOpen || at >= held.standsUntil) lookThrough(held, at, holdMs, speaker);
+  return moment.some((reading) => reading.level === held.level) ? { at, value: held.value } : null;
+}
+
+const endOf = ({ at, untilAt }: HeardReading, holdMs: number) =>
+  untilAt === null ? at + holdMs : Math.min(at + holdMs, untilAt);
+
+/** Whether a reading is nearer than what speaks, or as near and at least as low or high. */
+function speaksOver(reading: HeardReading, { level, value }: Held, speaker: Speaker): boolean {
+  if (reading.level !== level) return reading.level < level;
+  return speaker === 'lowest' ? reading.value <= value : reading.value >= value;
+}
+
+function speak(held: Held, { level, value }: HeardReading): void {
+  held.level = level;
+  held.value = value;
+}
+
+/** Drops what stands no longer, and finds anew who speaks. */
+function lookThrough(held: Held, at: number, holdMs: number, speaker: Speaker): void {
+  held.level = Number.POSITIVE_INFINITY;
+  held.standsUntil = Number.POSITIVE_INFINITY;
+  for (const [sensorKey, reading] of held.last) {
     if (at - reading.at > holdMs || (reading.untilAt !== null && reading.untilAt <= at)) {
-      held.delete(sensorKey);
+      held.last.delete(sensorKey);
       continue;
     }
-    if (reading.level > level) continue;
-    const speaks =
-      reading.level < level ||
-      (speaker === 'lowest' ? reading.value < value : reading.value > value);
-    if (!speaks) continue;
-    level = reading.level;
-    value = reading.value;
+    held.standsUntil = Math.min(held.standsUntil, endOf(reading, holdMs));
+    if (speaksOver(reading, held, speaker)) speak(held, reading);
   }
-  return moment.some((reading) => reading.level === level) ? { at, value } : null;
 }
 
 /**
@@ -64,9 +101,8 @@ export function hear(
  *
  * @returns in the unit of the quantity, 0 or more; null when fewer than two speak
  */
-export function apartNow(held: Held): number | null {
-  const level = Math.min(...[...held.values()].map((reading) => reading.level));
-  const values = [...held.values()]
+export function apartNow({ last, level }: Held): number | null {
+  const values = [...last.values()]
     .filter((reading) => reading.level === level)
     .map((reading) => reading.value);
   return values.length < 2 ? null : Math.max(...values) - Math.min(...values);
@@ -75,21 +111,20 @@ export function apartNow(held: Held): number | null {
 /**
  * The sample series of a place, from all that its sensors said.
  *
- * @param readings - in any order
+ * @param heard - readings by their moments, ascending
+ * @param held - what was heard before; changed in place
  * @returns samples ascending by time, one a moment
  */
-export function placeSeries(
-  readings: readonly HeardReading[],
+export function* placeSeries(
+  heard: Iterable<readonly HeardReading[]>,
   holdMs: number,
   speaker: Speaker,
-): { samples: Sample[]; held: Held } {
-  const held: Held = new Map();
-  const samples: Sample[] = [];
-  for (const moment of moments(readings)) {
+  held: Held = nothingHeard(),
+): Generator<Sample> {
+  for (const moment of heard) {
     const sample = hear(held, moment, holdMs, speaker);
-    if (sample) samples.push(sample);
+    if (sample) yield sample;
   }
-  return { samples, held };
 }
 
 /** Readings gathered by their time, ascending; those of one time in the order of their sensors. */

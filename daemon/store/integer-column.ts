@@ -17,9 +17,10 @@ const widestRemainder = 24;
  *
  * @param values - integers, at most `largestInColumn` in size, one at least
  */
-export function writeIntegers(bits: BitWriter, values: readonly number[]): void {
+export function writeIntegers(bits: BitWriter, values: ArrayLike<number>): void {
   const first = values[0] ?? 0;
-  const steps = values.slice(1).map((value, i) => value - (values[i] ?? 0));
+  const steps = new Float64Array(Math.max(0, values.length - 1));
+  for (let i = 0; i < steps.length; i++) steps[i] = (values[i + 1] ?? 0) - (values[i] ?? 0);
   const usual = middle(steps);
   let unit = 0;
   for (const step of steps) unit = commonDivisor(unit, Math.abs(step - usual));
@@ -44,12 +45,13 @@ export function writeIntegers(bits: BitWriter, values: readonly number[]): void 
 }
 
 /** @param count - how many were written, 1 at least */
-export function readIntegers(bits: BitReader, count: number): number[] {
+export function readIntegers(bits: BitReader, count: number): Float64Array {
   let value = unfolded(readNumber(bits));
   const usual = unfolded(readNumber(bits));
   const unit = readNumber(bits);
   const width = unit === 0 ? 0 : bits.read(5);
-  const values = [value];
+  const values = new Float64Array(count);
+  values[0] = value;
   for (let i = 1; i < count; i++) {
     value += usual;
     if (unit !== 0) {
@@ -58,13 +60,13 @@ export function readIntegers(bits: BitReader, count: number): number[] {
       const part = ones < longestUnary ? ones * 2 ** width + bits.read(width) : bits.read(32);
       value += unfolded(part) * unit;
     }
-    values.push(value);
+    values[i] = value;
   }
   return values;
 }
 
 /** The number of remainder bits with which the parts take the fewest bits. */
-function shortestRemainder(parts: readonly number[]): number {
+function shortestRemainder(parts: Float64Array): number {
   let best = 0;
   let fewest = Number.POSITIVE_INFINITY;
   for (let width = 0; width <= widestRemainder; width++) {
@@ -83,8 +85,8 @@ function shortestRemainder(parts: readonly number[]): number {
   return best;
 }
 
-function middle(steps: readonly number[]): number {
-  return [...steps].sort((a, b) => a - b)[steps.length >> 1] ?? 0;
+function middle(steps: Float64Array): number {
+  return steps.slice().sort()[steps.length >> 1] ?? 0;
 }
 
 function commonDivisor(a: number, b: number): number {

@@ -1,8 +1,8 @@
 import type { Database } from 'better-sqlite3';
+import { mergedRuns } from '../rules/reading-run.ts';
 import { dayMaker } from './make-days.ts';
 import { packedDays } from './packed-days.ts';
-import { hourMs, type KeptReading, packHour } from './packed-hour.ts';
-import { merged } from './readings.ts';
+import { hourMs, packRun } from './packed-hour.ts';
 import type { ReadingIntake } from './take-in-readings.ts';
 
 export interface Packed {
@@ -59,18 +59,11 @@ export function hourPacker(db: Database, readings: ReadingIntake) {
   }
 
   function packSensors(hour: number, fromSensor: number, toSensor: number): void {
-    const bySeries = new Map<string, { sensorKey: number; code: number; waiting: KeptReading[] }>();
-    for (const row of staged.ofHour(hour, fromSensor, toSensor)) {
-      const { sensorKey, code } = row;
-      const known = bySeries.get(`${sensorKey} ${code}`);
-      if (known) known.waiting.push(row);
-      else bySeries.set(`${sensorKey} ${code}`, { sensorKey, code, waiting: [row] });
-    }
-    for (const { sensorKey, code, waiting } of bySeries.values()) {
-      const kept = packed.readings(sensorKey, code, hour) ?? [];
-      const all = merged(kept, waiting);
+    for (const { sensorKey, code, waiting } of staged.ofHour(hour, fromSensor, toSensor)) {
+      const kept = packed.ofHour(sensorKey, code, hour);
+      const all = mergedRuns(kept, waiting.run(), Number.POSITIVE_INFINITY);
       if (all.length === kept.length) continue;
-      packed.save(sensorKey, code, packHour(all));
+      packed.save(sensorKey, code, packRun(all));
       readings.hourPacked(sensorKey, code, hour);
       days.hourPacked(sensorKey, code, hour);
     }

@@ -1,5 +1,7 @@
 import type { Database } from 'better-sqlite3';
+import { placeFrom, type ReadingRun, type RunBuilder, runBuilder } from '../rules/reading-run.ts';
 import {
+  hourColumns,
   hourMs,
   hourOf,
   type KeptReading,
@@ -56,10 +58,9 @@ export function packedHours(db: Database) {
     .pluck();
   /** The first hour of which readings are still kept. */
   const keptFrom = () => kept.get() ?? Number.MIN_SAFE_INTEGER;
-  const unpacked = (row: PackedRow) => unpackHour(row.hour, row.count, row.packed);
   const timeOf = (edge: Edge) => edge.hour * hourMs + edge.ms;
 
-  /** The readings from one time to another, both included, of the hours in the order asked for. */
+  /** The hours that a time reaches into, in the order asked for. */
   function* walk(
     sensorKey: number,
     code: number,
@@ -67,13 +68,13 @@ export function packedHours(db: Database) {
     to: number,
     order: 'up' | 'down',
     firstPage: number,
-  ): Generator<KeptReading[]> {
+  ): Generator<PackedRow> {
     let fromHour = Math.max(hourOf(from), keptFrom());
     let toHour = hourOf(to);
     let page = firstPage;
     while (fromHour <= toHour) {
       const rows = (order === 'up' ? up : down).all(sensorKey, code, fromHour, toHour, page);
-      for (const row of rows) yield unpackHour(row.hour, row.count, row.packed, from, to);
+      yield* rows;
       const end = rows.at(-1);
       if (!end || rows.length < page) return;
       if (order === 'up') fromHour = end.hour + 1;
@@ -101,15 +102,17 @@ export function packedHours(db: Database) {
         packed: hour.packed,
       });
     },
-    /** The readings of one hour; null when it is not packed. */
-    readings: (sensorKey: number, code: number, hour: number): KeptReading[] | null => {
+    /** The readings of one hour; none when it is not packed. */
+    ofHour: (sensorKey: number, code: number, hour: number): ReadingRun => {
       const row = one.get(sensorKey, code, hour);
-      return row ? unpacked(row) : null;
+      const built = runBuilder();
+      if (row) addHour(built, row, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY, Infinity);
+      return built.run();
     },
     /** The times of the readings of one hour, ascending; none when it is not packed. */
-    times: (sensorKey: number, code: number, hour: number): number[] => {
+    times: (sensorKey: number, code: number, hour: number): Float64Array => {
       const row = one.get(sensorKey, code, hour);
-      return row ? timesOfHour(row.hour, row.count, row.packed) : [];
+      return row ? timesOfHour(row.hour, row.count, row.packed) : new Float64Array();
     },
     /** The first `limit` readings from `from` to `to`, both included, ascending. */
     between: (
@@ -120,28 +123,45 @@ export function packedHours(db: Database) {
       limit: number,
     ): KeptReading[] => {
       const found: KeptReading[] = [];
-      for (const readings of walk(sensorKey, code, from, to, 'up', pageHours)) {
+      for (const row of walk(sensorKey, code, from, to, 'up', pageHours)) {
         // One by one: an hour of a flood holds more than can be handed to a function at once.
-        for (const reading of readings) {
+        for (const reading of unpackHour(row.hour, row.count, row.packed, from, to)) {
           found.push(reading);
           if (found.length === limit) return found;
         }
       }
       return found;
     },
+    /** The same as columns. */
+    run: (sensorKey: number, code: number, from: number, to: number, limit: number): ReadingRun => {
+      const built = runBuilder();
+      for (const row of walk(sensorKey, code, from, to, 'up', pageHours)) {
+        addHour(built, row, from, to, limit);
+        if (built.length === limit) break;
+      }
+      return built.run();
+    },
     before: (sensorKey: number, code: number, at: number, without: number): KeptReading | null => {
       const { MIN_SAFE_INTEGER } = Number;
-      for (const readings of walk(sensorKey, code, MIN_SAFE_INTEGER, at, 'down', 2)) {
-        const found = readings.findLast((one) => one.at < at && (one.flags & without) === 0);
-        if (found) return found;
+      for (const row of walk(sensorKey, code, MIN_SAFE_INTEGER, at, 'down', 2)) {
+        const { times, values, flags } = hourColumns(row.hour, row.count, row.packed);
+        for (let i = placeFrom(times, row.count, at) - 1; i >= 0; i--) {
+          const bits = flags?.[i] ?? 0;
+          if ((bits & without) !== 0) continue;
+          return { at: times[i] as number, raw: values[i] as number, flags: bits };
+        }
       }
       return null;
     },
     after: (sensorKey: number, code: number, at: number, without: number): KeptReading | null => {
       const { MAX_SAFE_INTEGER } = Number;
-      for (const readings of walk(sensorKey, code, at, MAX_SAFE_INTEGER, 'up', 2)) {
-        const found = readings.find((one) => one.at > at && (one.flags & without) === 0);
-        if (found) return found;
+      for (const row of walk(sensorKey, code, at, MAX_SAFE_INTEGER, 'up', 2)) {
+        const { times, values, flags } = hourColumns(row.hour, row.count, row.packed);
+        for (let i = placeFrom(times, row.count, Math.floor(at) + 1); i < row.count; i++) {
+          const bits = flags?.[i] ?? 0;
+          if ((bits & without) !== 0) continue;
+          return { at: times[i] as number, raw: values[i] as number, flags: bits };
+        }
       }
       return null;
     },
@@ -157,3 +177,19 @@ export function packedHours(db: Database) {
   };
 }
 export type PackedHours = ReturnType<typeof packedHours>;
+
+/** Adds the readings of an hour from one time to another, up to so many in all. */
+function addHour(
+  built: RunBuilder,
+  { hour, count, packed }: PackedRow,
+  from: number,
+  to: number,
+  limit: number,
+): void {
+  const { times, values, flags } = hourColumns(hour, count, packed);
+  for (let i = placeFrom(times, count, from); i < count && built.length < limit; i++) {
+    const at = times[i] as number;
+    if (at > to) return;
+    built.add(at, values[i] as number, flags?.[i] ?? 0);
+  }
+}

@@ -1,6 +1,7 @@
 import type { Database } from 'better-sqlite3';
 import type { Quantity } from '../contract/quantity.ts';
 import type { ReadingFact } from '../rules/facts.ts';
+import { mergedRuns, type ReadingRun } from '../rules/reading-run.ts';
 import type { KeptReading } from './packed-hour.ts';
 import { packedHours } from './packed-hours.ts';
 import { codeOf } from './quantity-code.ts';
@@ -36,6 +37,18 @@ export function readingTable(db: Database) {
       return merged(kept, waiting)
         .slice(0, limit)
         .map((reading) => fact(sensorKey, quantity, reading));
+    },
+    /** The same as columns. */
+    run: (
+      sensorKey: number,
+      quantity: Quantity,
+      from: number,
+      to: number,
+      limit = Number.POSITIVE_INFINITY,
+    ): ReadingRun => {
+      const code = codeOf(quantity);
+      const waiting = staged.run(sensorKey, code, from, to, limit === Infinity ? -1 : limit);
+      return mergedRuns(packed.run(sensorKey, code, from, to, limit), waiting, limit);
     },
     /** The newest reading before a moment that carries none of the flags. */
     before: (

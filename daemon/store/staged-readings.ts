@@ -1,4 +1,5 @@
 import type { Database } from 'better-sqlite3';
+import { type ReadingRun, type RunBuilder, runBuilder } from '../rules/reading-run.ts';
 import { hourMs, type KeptReading } from './packed-hour.ts';
 
 /** A sensor’s quantity, as the tables know it. */
@@ -14,6 +15,8 @@ export interface SeriesKey {
  */
 const slotMs = 15_000;
 const hourSlots = hourMs / slotMs;
+/** Quantities have smaller codes than this. */
+const mostCodes = 256;
 const slotOf = (at: number): number => Math.floor(at / slotMs);
 
 /** The slots that have readings, from one to another. */
@@ -43,14 +46,14 @@ export function stagedReadings(db: Database) {
     `insert or ignore into reading (slot, sensor_key, quantity, at, raw, flags)
      values (?, ?, ?, ?, ?, ?)`,
   );
-  const between = db.prepare<
-    [SeriesKey & Record<'fromSlot' | 'toSlot' | 'from' | 'to' | 'limit', number>],
-    KeptReading
-  >(
-    `${slotsUp} select ${columns} from slots cross join reading using (slot)
+  type Stretch = SeriesKey & Record<'fromSlot' | 'toSlot' | 'from' | 'to' | 'limit', number>;
+  const ofStretch = `${slotsUp} select ${columns} from slots cross join reading using (slot)
       where sensor_key = @sensorKey and quantity = @code and at between @from and @to
-      order by at limit @limit`,
-  );
+      order by at limit @limit`;
+  const between = db.prepare<[Stretch], KeptReading>(ofStretch);
+  const eachBetween = db
+    .prepare<[Stretch], [at: number, raw: number, flags: number]>(ofStretch)
+    .raw();
   const slotBefore = db
     .prepare<[Neighbour & { toSlot: number }], number>(
       `${slotsDown} select slot from slots
@@ -88,14 +91,16 @@ export function stagedReadings(db: Database) {
     `select sensor_key as sensorKey, count(*) as count from reading
       where slot >= ? and slot < ? group by sensor_key order by sensor_key`,
   );
-  const ofSensors = db.prepare<
-    [Record<'fromSlot' | 'toSlot' | 'fromSensor' | 'toSensor', number>],
-    SeriesKey & KeptReading
-  >(
-    `${slotsUp} select sensor_key as sensorKey, quantity as code, ${columns}
-       from slots cross join reading using (slot)
-      where slot <= @toSlot and sensor_key between @fromSensor and @toSensor order by at`,
-  );
+  const ofSensors = db
+    .prepare<
+      [Record<'fromSlot' | 'toSlot' | 'fromSensor' | 'toSensor', number>],
+      [sensorKey: number, code: number, at: number, raw: number, flags: number]
+    >(
+      `${slotsUp} select sensor_key, quantity, ${columns}
+         from slots cross join reading using (slot)
+        where slot <= @toSlot and sensor_key between @fromSensor and @toSensor order by at`,
+    )
+    .raw();
   const nthSlot = db
     .prepare<[number, number, number], number>(
       'select slot from reading where slot >= ? and slot < ? order by slot limit 1 offset ?',
@@ -117,6 +122,14 @@ export function stagedReadings(db: Database) {
     ): KeptReading[] => {
       const slots = { fromSlot: slotOf(from), toSlot: slotOf(to) };
       return between.all({ sensorKey, code, from, to, limit, ...slots });
+    },
+    /** The same as columns. */
+    run: (sensorKey: number, code: number, from: number, to: number, limit: number): ReadingRun => {
+      const slots = { fromSlot: slotOf(from), toSlot: slotOf(to) };
+      const built = runBuilder();
+      const rows = eachBetween.iterate({ sensorKey, code, from, to, limit, ...slots });
+      for (const [at, raw, flags] of rows) built.add(at, raw, flags);
+      return built.run();
     },
     before: (sensorKey: number, code: number, at: number, without: number): KeptReading | null => {
       const asked = { sensorKey, code, at, without };
@@ -143,10 +156,21 @@ export function stagedReadings(db: Database) {
     },
     /** Which sensors have readings in an hour, and how many, in their order. */
     sensorsOfHour: (hour: number) => sensorsOf.all(...slotsOf(hour)),
-    /** The readings of an hour from one sensor to another, ascending by `at`. */
+    /** The readings of an hour from one sensor to another, by series. */
     ofHour: (hour: number, fromSensor: number, toSensor: number) => {
       const [fromSlot, end] = slotsOf(hour);
-      return ofSensors.all({ fromSlot, toSlot: end - 1, fromSensor, toSensor });
+      const bySeries = new Map<number, SeriesKey & { waiting: RunBuilder }>();
+      const rows = ofSensors.iterate({ fromSlot, toSlot: end - 1, fromSensor, toSensor });
+      for (const [sensorKey, code, at, raw, flags] of rows) {
+        const series = sensorKey * mostCodes + code;
+        let known = bySeries.get(series);
+        if (!known) {
+          known = { sensorKey, code, waiting: runBuilder() };
+          bySeries.set(series, known);
+        }
+        known.waiting.add(at, raw, flags);
+      }
+      return [...bySeries.values()];
     },
     /**
      * Removes the oldest readings of an hour.

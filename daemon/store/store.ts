@@ -155,6 +155,7 @@ export function storeReader(db: Database) {
     sensorById: sensors.byId,
     sensorStays: sensors.stays,
     readingsBetween: readings.between,
+    readingRun: readings.run,
     readingBefore: readings.before,
     readingAfter: readings.after,
     readingExtent: readings.extent,

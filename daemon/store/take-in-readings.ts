@@ -1,6 +1,7 @@
 import type { Database } from 'better-sqlite3';
 import type { Quantity } from '../contract/quantity.ts';
 import type { ReadingFact } from '../rules/facts.ts';
+import { placeFrom } from '../rules/reading-run.ts';
 import { hourOf } from './packed-hour.ts';
 import { codeOf } from './quantity-code.ts';
 import { joined, type ReadingExtent, readingTable } from './readings.ts';
@@ -17,7 +18,7 @@ export function readingIntake(db: Database) {
   const { staged, packed } = table;
   let extents: Map<string, ReadingExtent> | null = null;
   const newestHours = new Map<string, number>();
-  const packedTimes = new Map<string, number[]>();
+  const packedTimes = new Map<string, Float64Array>();
   const stagedListeners: ((hour: number) => void)[] = [];
 
   function stagedExtents(): Map<string, ReadingExtent> {
@@ -49,7 +50,7 @@ export function readingIntake(db: Database) {
       if (packedTimes.size >= rememberedHours && oldest !== undefined) packedTimes.delete(oldest);
       packedTimes.set(key, times);
     }
-    return times.includes(at);
+    return times[placeFrom(times, times.length, at)] === at;
   }
 
   return {

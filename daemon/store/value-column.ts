@@ -10,14 +10,14 @@ const asFloat64 = 15;
  * Writes numbers so that each comes back bit for bit: as integers where all are decimal fractions of
  * one resolution, else as 32-bit or 64-bit floating-point numbers, whichever holds them exactly.
  */
-export function writeValues(bits: BitWriter, values: readonly number[]): void {
+export function writeValues(bits: BitWriter, values: readonly number[] | Float64Array): void {
   const decimals = decimalsOf(values);
   if (decimals !== null) {
     const scale = 10 ** decimals;
     bits.write(decimals, 4);
     writeIntegers(
       bits,
-      values.map((value) => Math.round(value * scale)),
+      Float64Array.from(values, (value) => Math.round(value * scale)),
     );
     return;
   }
@@ -33,17 +33,19 @@ export function writeValues(bits: BitWriter, values: readonly number[]): void {
 }
 
 /** @param count - how many were written, 1 at least */
-export function readValues(bits: BitReader, count: number): number[] {
+export function readValues(bits: BitReader, count: number): Float64Array {
   const form = bits.read(4);
   if (form <= mostDecimals) {
     const scale = 10 ** form;
-    return readIntegers(bits, count).map((value) => value / scale);
+    const values = readIntegers(bits, count);
+    for (let i = 0; i < count; i++) values[i] = (values[i] as number) / scale;
+    return values;
   }
   if (form !== asFloat32 && form !== asFloat64) {
     throw new Error(`Packed readings have a form, ${form}, that is not known here.`);
   }
   const view = new DataView(new ArrayBuffer(8));
-  return Array.from({ length: count }, () => {
+  return Float64Array.from({ length: count }, () => {
     view.setUint32(0, bits.read(32));
     if (form === asFloat32) return view.getFloat32(0);
     view.setUint32(4, bits.read(32));
@@ -52,7 +54,7 @@ export function readValues(bits: BitReader, count: number): number[] {
 }
 
 /** The fewest decimals in which all values are exact; null when there are none. */
-function decimalsOf(values: readonly number[]): number | null {
+function decimalsOf(values: readonly number[] | Float64Array): number | null {
   let decimals = 0;
   for (const value of values) {
     while (!isExact(value, decimals)) {

@@ -21,6 +21,8 @@ ${plainTable(
     ['from start to ready, ms', figure(daemon.startMs, 0)],
     ['resident when ready, MiB', figure(daemon.residentMb, 0)],
     ['resident after the questions, MiB', figure(daemon.residentAfterMb, 0)],
+    ['resident after 25 curves of the year, MiB', figure(daemon.residentAfterCurvesMb, 0)],
+    ['curves of a sensor, the year, ms', figure(daemon.curvesMs)],
     [`season, ${daemon.seasonPoints} points, ms`, figure(daemon.seasonMs)],
     [`last 24 h, ${daemon.dayReadings} readings, ms`, figure(daemon.dayMs)],
     ['one hour, ms', figure(daemon.hourMs)],

@@ -46,6 +46,9 @@ export interface DaemonOnYear {
   startMs: number;
   residentMb: number;
   residentAfterMb: number;
+  /** After a year’s curves of the sensor were asked for 25 times more. */
+  residentAfterCurvesMb: number;
+  curvesMs: number;
   /** Median of the times from question to whole answer, ms. */
   seasonMs: number;
   seasonPoints: number;
@@ -85,6 +88,21 @@ export async function askDaemon(filled: FilledStore): Promise<DaemonOnYear> {
     const day = await ask({ from: moment(filled.endAt - 24 * hourMs) });
     const startAt = flowStartAt + filled.hour * hourMs;
     const one = await ask({ from: moment(startAt), to: moment(startAt + hourMs - 1) });
+    const residentAfter = residentMb(daemon);
+    const curves = new URLSearchParams({
+      from: moment(flowStartAt),
+      to: moment(filled.endAt),
+    });
+    const times: number[] = [];
+    for (let i = 0; i < 25; i++) {
+      const from = performance.now();
+      const reply = await fetch(
+        `http://127.0.0.1:${daemon.http}/api/v1/sensors/n7/curves?${curves}`,
+      );
+      if (!reply.ok) throw new Error(`No curves came: ${await reply.text()}`);
+      await reply.text();
+      times.push(performance.now() - from);
+    }
     const expected = filled.sent.filter(
       (it) =>
         it.sensor === 'n7' &&
@@ -95,7 +113,9 @@ export async function askDaemon(filled: FilledStore): Promise<DaemonOnYear> {
     return {
       startMs,
       residentMb: resident,
-      residentAfterMb: residentMb(daemon),
+      residentAfterMb: residentAfter,
+      residentAfterCurvesMb: residentMb(daemon),
+      curvesMs: times.sort((a, b) => a - b)[times.length >> 1] ?? Number.NaN,
       seasonMs: season.ms,
       seasonPoints: season.series.at.length,
       dayMs: day.ms,

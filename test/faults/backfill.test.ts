@@ -1,4 +1,5 @@
 import { afterEach, describe, expect, it } from 'vitest';
+import { runOf } from '../../daemon/rules/reading-run.ts';
 import { plainDegreeHours } from '../monitor/independent-sum.ts';
 import { openSite, type TestSite } from '../monitor/site.ts';
 
@@ -27,7 +28,8 @@ function backfilled(days: number) {
     return (...args: A): R => {
       const found = act(...args);
       looked.lookUps++;
-      looked.readings += Array.isArray(found) ? found.length : 1;
+      looked.readings +=
+        found !== null && typeof found === 'object' && 'length' in found ? Number(found.length) : 1;
       return found;
     };
   };
@@ -36,6 +38,7 @@ function backfilled(days: number) {
     {
       readings: {
         readingsBetween: counted((...args) => opened.site?.reader.readingsBetween(...args) ?? []),
+        readingRun: counted((...args) => opened.site?.reader.readingRun(...args) ?? runOf([])),
         readingBefore: counted((...args) => opened.site?.reader.readingBefore(...args) ?? null),
         readingAfter: counted((...args) => opened.site?.reader.readingAfter(...args) ?? null),
       },

@@ -1,5 +1,6 @@
 import type { ReadingSource } from '../../daemon/monitor/ports.ts';
 import type { ReadingFact } from '../../daemon/rules/facts.ts';
+import { runOf } from '../../daemon/rules/reading-run.ts';
 
 /** Readings in memory, for whoever looks them up thousands of times. The store has them as well. */
 export function keptReadings() {
@@ -22,6 +23,9 @@ export function keptReadings() {
     readingsBetween(sensorKey, quantity, from, to) {
       const list = of(sensorKey, quantity);
       return list.slice(firstFrom(list, from), firstFrom(list, to + 1));
+    },
+    readingRun(sensorKey, quantity, from, to, limit) {
+      return runOf(source.readingsBetween(sensorKey, quantity, from, to).slice(0, limit));
     },
     readingBefore(sensorKey, quantity, at, without) {
       const list = of(sensorKey, quantity);

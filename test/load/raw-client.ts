@@ -72,3 +72,23 @@ export function readingFlood(sensor: string, count: number, fromAt: number, step
     ),
   );
 }
+
+/** The same as SenML packs of a thousand readings, so that a long flood is soon sent. */
+export function packedFlood(sensor: string, count: number, fromAt: number, stepMs: number): Buffer {
+  const perPack = 1000;
+  const packs = Array.from({ length: Math.ceil(count / perPack) }, (_, pack) => {
+    const first = pack * perPack;
+    const records = Array.from({ length: Math.min(perPack, count - first) }, (_, i) => ({
+      ...(i === 0
+        ? { bn: 'air-temperature', bu: 'Cel', bt: (fromAt + first * stepMs) / 1000 }
+        : {}),
+      ...{ t: (i * stepMs) / 1000, v: 18 + ((first + i) % 50) / 10 },
+    }));
+    return generate({
+      ...{ cmd: 'publish', topic: `boardcure/shed/sensor/${sensor}`, qos: 1 },
+      payload: JSON.stringify(records),
+      ...{ messageId: pack + 1, retain: false, dup: false },
+    });
+  });
+  return Buffer.concat(packs);
+}

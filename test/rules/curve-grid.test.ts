@@ -1,11 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import {
+  type CurveGrid,
   curveGrid,
-  hourExtremes,
+  type HourExtremes,
   middles,
   speakingHours,
   spreadOfHours,
   spreadOfSamples,
+  takeHour,
+  takeOutline,
+  unknownHours,
 } from '../../daemon/rules/curve-grid.ts';
 
 const minute = 60_000;
@@ -71,6 +75,14 @@ describe('readings on a grid', () => {
 
 describe('hours on a grid', () => {
   const first = start / hour;
+  const byHour = { startAt: start, stepMs: hour, count: 48 };
+
+  /** Hours of which some are known. */
+  function known(grid: CurveGrid, ...of: [at: number, low: number, high: number][]): HourExtremes {
+    const hours = unknownHours(grid);
+    for (const [at, low, high] of of) takeHour(hours, first + at, low, high);
+    return hours;
+  }
 
   it('are read from an outline; a day that is kept as one stands for each of its hours', () => {
     const outline = {
@@ -85,32 +97,26 @@ describe('hours on a grid', () => {
         { firstAt: start + 24 * hour, lastAt: start + 47.5 * hour },
       ],
     };
-    const hours = hourExtremes(outline);
-    expect(hours.size).toBe(25);
-    expect(hours.get(first)).toEqual({ low: 3, high: 9 });
-    expect(hours.get(first + 24)).toEqual({ low: 1, high: 20 });
-    expect(hours.get(first + 47)).toEqual({ low: 1, high: 20 });
+    const hours = unknownHours(byHour);
+    takeOutline(hours, outline);
+    const day = Array.from({ length: 24 }, (_, i): [number, number, number] => [24 + i, 1, 20]);
+    expect(hours).toEqual(known(byHour, [0, 3, 9], ...day));
   });
 
   it('let the nearest sensors speak, and of them the coldest or the dampest', () => {
-    const hours = (...of: [number, number, number][]) =>
-      new Map(of.map(([at, low, high]) => [first + at, { low, high }]));
+    const hours = (...of: [number, number, number][]) => known(byHour, ...of);
     const sensors = [
       { level: 0, hours: hours([0, 10, 14]) },
       { level: 0, hours: hours([0, 9, 15]) },
       { level: 1, hours: hours([0, 1, 2], [1, 5, 6]) },
     ];
-    expect(speakingHours(sensors, 'lowest')).toEqual(hours([0, 9, 14], [1, 5, 6]));
-    expect(speakingHours(sensors, 'highest')).toEqual(hours([0, 10, 15], [1, 5, 6]));
+    expect(speakingHours(sensors, 'lowest', byHour)).toEqual(hours([0, 9, 14], [1, 5, 6]));
+    expect(speakingHours(sensors, 'highest', byHour)).toEqual(hours([0, 10, 15], [1, 5, 6]));
   });
 
   it('come to the lowest and highest of each stretch and the mean of their middles', () => {
-    const hours = new Map([
-      [first, { low: 2, high: 4 }],
-      [first + 1, { low: 6, high: 20 }],
-      [first + 9, { low: 1, high: 1 }],
-    ]);
     const grid = { startAt: start, stepMs: 2 * hour, count: 5 };
+    const hours = known(grid, [0, 2, 4], [1, 6, 20], [9, 1, 1], [10, 99, 99]);
     const { low, mean, high } = spreadOfHours(hours, grid, 3 * hour);
     expect(low).toEqual([2, null, null, null, 1]);
     expect(mean).toEqual([8, null, null, null, 1]);
@@ -118,8 +124,8 @@ describe('hours on a grid', () => {
   });
 
   it('are bridged where a reading comes every other hour', () => {
-    const hours = new Map([0, 2, 4].map((at) => [first + at, { low: at, high: at }]));
     const grid = { startAt: start, stepMs: hour, count: 5 };
+    const hours = known(grid, [0, 0, 0], [2, 2, 2], [4, 4, 4]);
     expect(spreadOfHours(hours, grid, 3 * hour).mean).toEqual([0, 1, 2, 3, 4]);
   });
 });

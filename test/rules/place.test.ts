@@ -1,7 +1,13 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { PlaceFact } from '../../daemon/rules/facts.ts';
 import { airSources, placesFed, sensorsHeard, stayAt } from '../../daemon/rules/place.ts';
-import { type HeardReading, placeSeries } from '../../daemon/rules/place-series.ts';
+import {
+  type HeardReading,
+  moments,
+  placeSeries,
+  type Speaker,
+} from '../../daemon/rules/place-series.ts';
 
 const none = { volumeM3: null, facing: null, exposure: null, createdAt: 0 };
 const place = (id: string, kind: PlaceFact['kind'], within: string | null): [string, PlaceFact] => [
@@ -63,40 +69,81 @@ describe('the air of a place with several sensors', () => {
     level,
     untilAt: null,
   });
+  const series = (readings: readonly HeardReading[], speaker: Speaker) => [
+    ...placeSeries(moments(readings), 10, speaker),
+  ];
+
   it('is that of the coldest, or of the dampest', () => {
     const readings = [said(1, 0, 20), said(2, 1, 18), said(1, 2, 21)];
-    expect(placeSeries(readings, 10, 'lowest').samples).toEqual([
+    expect(series(readings, 'lowest')).toEqual([
       { at: 0, value: 20 },
       { at: 1, value: 18 },
       { at: 2, value: 18 },
     ]);
-    expect(placeSeries(readings, 10, 'highest').samples.map((one) => one.value)).toEqual([
-      20, 20, 21,
-    ]);
+    expect(series(readings, 'highest').map((one) => one.value)).toEqual([20, 20, 21]);
   });
 
   it('does not hang on the order in which equal times arrive', () => {
     const readings = [said(2, 5, 18), said(1, 5, 20), said(1, 7, 20)];
     const turned = [...readings].reverse();
-    expect(placeSeries(readings, 10, 'lowest').samples).toEqual(
-      placeSeries(turned, 10, 'lowest').samples,
-    );
+    expect(series(readings, 'lowest')).toEqual(series(turned, 'lowest'));
   });
 
   it('is heard from the enclosing place only while its own sensors are silent', () => {
     const readings = [said(9, 0, 25, 1), said(1, 1, 20), said(9, 2, 25, 1), said(9, 13, 26, 1)];
-    expect(placeSeries(readings, 10, 'lowest').samples).toEqual([
+    expect(series(readings, 'lowest')).toEqual([
       { at: 0, value: 25 },
       { at: 1, value: 20 },
       { at: 13, value: 26 },
     ]);
   });
 
+  it('is what looking at every sensor at every moment gives, however many there are', () => {
+    const heard = fc.record({
+      sensorKey: fc.integer({ min: 1, max: 6 }),
+      at: fc.integer({ min: 0, max: 60 }),
+      value: fc.integer({ min: 15, max: 18 }),
+      stay: fc.integer({ min: 1, max: 40 }),
+    });
+    const speakers = fc.constantFrom<Speaker>('lowest', 'highest');
+    fc.assert(
+      fc.property(fc.array(heard, { maxLength: 80 }), speakers, (all, speaker) => {
+        const readings = [
+          ...new Map(all.map((one) => [`${one.sensorKey} ${one.at}`, one])).values(),
+        ]
+          // Each third sensor leaves now and then.
+          .map(({ sensorKey, at, value, stay }): HeardReading => {
+            const untilAt = sensorKey % 3 === 0 ? at + stay : null;
+            return { sensorKey, at, value, level: sensorKey % 2, untilAt };
+          });
+        const plain = [...new Set(readings.map(({ at }) => at))]
+          .sort((a, b) => a - b)
+          .flatMap((at) => {
+            const newest = [1, 2, 3, 4, 5, 6].flatMap((key) =>
+              readings
+                .filter((one) => one.sensorKey === key && one.at <= at)
+                .sort((a, b) => a.at - b.at)
+                .slice(-1),
+            );
+            const standing = newest.filter(
+              (one) => at - one.at <= 10 && (one.untilAt === null || one.untilAt > at),
+            );
+            const level = Math.min(...standing.map((one) => one.level));
+            const near = standing.filter((one) => one.level === level);
+            if (!near.some((one) => one.at === at)) return [];
+            const values = near.map((one) => one.value);
+            return [
+              { at, value: speaker === 'lowest' ? Math.min(...values) : Math.max(...values) },
+            ];
+          });
+        expect(series(readings, speaker)).toEqual(plain);
+      }),
+    );
+  });
+
   it('drops a sensor when it leaves', () => {
     const leaving = { ...said(1, 0, 10), untilAt: 3 };
     const readings = [leaving, said(2, 1, 20), said(2, 3, 20)];
-    expect(placeSeries(readings, 10, 'lowest').samples.map((one) => one.value)).toEqual([
-      10, 10, 20,
-    ]);
+    expect(series(readings, 'lowest').map((one) => one.value)).toEqual([10, 10, 20]);
   });
 });

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { apartNow, type Held, hear } from '../../daemon/rules/place-series.ts';
+import { apartNow, hear, nothingHeard } from '../../daemon/rules/place-series.ts';
 
 const heard = (sensorKey: number, value: number, level = 0) => ({
   sensorKey,
@@ -10,13 +10,13 @@ const heard = (sensorKey: number, value: number, level = 0) => ({
 });
 
 it('says how far apart the sensors of a place are, and nothing of those of its room', () => {
-  const held: Held = new Map();
+  const held = nothingHeard();
   hear(held, [heard(1, 15), heard(2, 18.5), heard(3, 30, 1)], 60_000, 'lowest');
   expect(apartNow(held)).toBe(3.5);
 });
 
 it('says nothing where fewer than two speak', () => {
-  const held: Held = new Map();
+  const held = nothingHeard();
   expect(apartNow(held)).toBeNull();
   hear(held, [heard(1, 15), heard(3, 30, 1)], 60_000, 'lowest');
   expect(apartNow(held)).toBeNull();

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { correction } from '../../daemon/corrected.ts';
-import { gatherHours } from '../../daemon/rules/curve-grid.ts';
 import type { CalibrationFact } from '../../daemon/rules/sensor-facts.ts';
 import { openForWriting } from '../../daemon/store/open.ts';
 import { storeReader, storeWriter } from '../../daemon/store/store.ts';
@@ -55,10 +54,13 @@ const facts = (calibrated: readonly { fromAt: number; add: number }[]) =>
 function corrected({ read }: Opened, from: number, to: number, of: readonly CalibrationFact[]) {
   const value = correction(of);
   const changes = of.map(({ fromAt }) => fromAt as number);
-  const { hour, at, low, high } = read.hourExtremes(1, quantity, from, to, changes);
-  const each = (raws: readonly number[]) =>
-    raws.map((raw, i) => value({ sensorKey: 1, quantity, at: at[i] as number, raw }));
-  return gatherHours({ hour, low: each(low), high: each(high) });
+  const found = new Map<number, { low: number; high: number }>();
+  read.hourExtremes(1, quantity, from, to, changes, (hour, at, lowest, highest) => {
+    const of = (raw: number) => value({ sensorKey: 1, quantity, at, raw });
+    const { low, high } = found.get(hour) ?? { low: 1e9, high: -1e9 };
+    found.set(hour, { low: Math.min(low, of(lowest)), high: Math.max(high, of(highest)) });
+  });
+  return found;
 }
 
 describe('the extremes of every hour', () => {
