@@ -8,9 +8,7 @@ import type { DaemonLog } from './daemon-log.ts';
 import { siteEdits } from './edits.ts';
 import type { HttpParts } from './http/ports.ts';
 import { buildServer } from './http/server.ts';
-import { coatChart } from './monitor/batch-chart.ts';
 import type { Monitor } from './monitor/monitor.ts';
-import { noticeChannels } from './notice-channels.ts';
 import { siteTimeZone } from './notices-out.ts';
 import { siteNames } from './open-access.ts';
 import type { OpenSite } from './open-site.ts';
@@ -18,6 +16,7 @@ import { sensorTrust } from './sensor-trust.ts';
 import { settingDesk } from './setting-desk.ts';
 import type { Settings } from './settings/schema.ts';
 import type { StandingSettings } from './settings/standing.ts';
+import { shownOfSite, shownReadings } from './shown-site.ts';
 import type { SiteTls } from './site-tls.ts';
 import { siteVoice } from './wording/voice.ts';
 
@@ -65,48 +64,9 @@ export function sitePages({
     limits: settings.http,
     ...(settings.http.tls ? { tls } : {}),
     authority: tls.authority,
-    view: {
-      facts: monitor.facts,
-      air: monitor.air,
-      wood: monitor.wood,
-      places: monitor.overview,
-      batch: monitor.assess.batch,
-      summary: monitor.assess.summary,
-      coat: monitor.assess.coat,
-      touchTest: monitor.assess.touchTest,
-      move: monitor.assess.move,
-      trade: monitor.trade,
-      morningRound: monitor.morningRound,
-      chart: (batchId, points, now) => {
-        const facts = monitor.facts();
-        const coat = facts.coats.get(batchId)?.at(-1);
-        const empty = { coatId: null, at: [], tempC: [], rhPercent: [], degreeHours: [] };
-        return coat
-          ? { batchId, ...coatChart(facts, monitor, models.ruling, coat, now, points) }
-          : { batchId, ...empty };
-      },
-      curves: monitor.curves,
-      fitToBrush: monitor.fitToBrush,
-      lockUp: monitor.lockUp,
-      noticeChannels: () => noticeChannels(settings, reader.channelTallies()),
-      notices: reader.notices,
-      planAhead: monitor.ahead,
-      whatHelps: monitor.whatHelps,
-      report: monitor.report,
-      season: monitor.season,
-      photos: reader.photosOf,
-      photo: reader.photo,
-      calibrationHistory: reader.calibrationHistory,
-    },
+    view: shownOfSite({ settings, reader, monitor, ruling: models.ruling }),
     edits: siteEdits(writer, monitor, changed, settings.photos.maxMiB * 1_048_576),
-    readings: {
-      readingsBetween: reader.readingsBetween,
-      readingOutline: reader.readingOutline,
-      newestReading: (sensorKey, quantity) =>
-        reader.readingBefore(sensorKey, quantity, Number.MAX_SAFE_INTEGER, 0),
-      corrected: monitor.corrected,
-      refused: reader.refused,
-    },
+    readings: shownReadings(reader, monitor),
     topicRules,
     trust: sensorTrust,
     health,

@@ -1,33 +1,27 @@
 import { toMoment } from '../contract/moment.ts';
 import type { SiteRecord } from '../contract/record.ts';
 import { placeOfBatch } from './batch.ts';
-import type {
-  BatchFact,
-  CoatFact,
-  HandReadingFact,
-  MoveFact,
-  PlaceFact,
-  PlanFact,
-  RemarkFact,
-  TouchTestFact,
-} from './facts.ts';
+import type { MoveFact } from './facts.ts';
+import type { KnownFacts } from './known-facts.ts';
 import type { PhotoFact } from './photo.ts';
-import type { MergeFact, SplitFact } from './trade-facts.ts';
 
-/** Facts by history: what boards share that were split or put together stands under each of them. */
-export interface RecordedAtSite {
-  readonly places: ReadonlyMap<string, PlaceFact>;
-  readonly plans: ReadonlyMap<string, PlanFact>;
-  readonly batches: ReadonlyMap<string, BatchFact>;
-  readonly begun: readonly BatchFact[];
-  readonly moves: ReadonlyMap<string, readonly MoveFact[]>;
-  readonly coats: ReadonlyMap<string, readonly CoatFact[]>;
-  readonly tests: ReadonlyMap<string, readonly TouchTestFact[]>;
-  readonly remarks: ReadonlyMap<string, readonly RemarkFact[]>;
-  readonly handReadings: readonly HandReadingFact[];
-  readonly splits: readonly SplitFact[];
-  readonly merges: readonly MergeFact[];
-}
+/** What people recorded of batches. */
+export type RecordedAtSite = Readonly<
+  Pick<
+    KnownFacts,
+    | 'places'
+    | 'plans'
+    | 'batches'
+    | 'begun'
+    | 'moves'
+    | 'coats'
+    | 'tests'
+    | 'remarks'
+    | 'handReadings'
+    | 'splits'
+    | 'merges'
+  >
+>;
 
 /**
  * Everything that people recorded of all batches, each once, in no particular order. What boards

@@ -12,15 +12,14 @@ import { siteEdits } from '../../daemon/edits.ts';
 import type { HttpParts } from '../../daemon/http/ports.ts';
 import { buildServer } from '../../daemon/http/server.ts';
 import { modelPair, requirementPrior } from '../../daemon/model-settings.ts';
-import { coatChart } from '../../daemon/monitor/batch-chart.ts';
 import { createMonitor } from '../../daemon/monitor/monitor.ts';
-import { noticeChannels } from '../../daemon/notice-channels.ts';
 import { ownSite } from '../../daemon/own-site.ts';
 import { defaultPlans } from '../../daemon/rules/coating-plan.ts';
 import { sensorTrust } from '../../daemon/sensor-trust.ts';
 import { settingDesk } from '../../daemon/setting-desk.ts';
 import { Settings } from '../../daemon/settings/schema.ts';
 import { plainGround, standingSettings } from '../../daemon/settings/standing.ts';
+import { shownOfSite, shownReadings } from '../../daemon/shown-site.ts';
 import { siteTopics } from '../../daemon/site-topics.ts';
 import { openForWriting } from '../../daemon/store/open.ts';
 import { storeReader, storeWriter } from '../../daemon/store/store.ts';
@@ -128,47 +127,9 @@ export async function build(given: Partial<HttpParts> = {}): Promise<BuiltSite> 
     mqttAccess,
     names: ['shed-computer'],
     limits: settings.http,
-    view: {
-      facts: monitor.facts,
-      air: monitor.air,
-      wood: monitor.wood,
-      places: monitor.overview,
-      batch: monitor.assess.batch,
-      summary: monitor.assess.summary,
-      coat: monitor.assess.coat,
-      touchTest: monitor.assess.touchTest,
-      move: monitor.assess.move,
-      trade: monitor.trade,
-      morningRound: monitor.morningRound,
-      chart(batchId, points, now) {
-        const facts = monitor.facts();
-        const coat = facts.coats.get(batchId)?.at(-1);
-        const none = { coatId: null, at: [], tempC: [], rhPercent: [], degreeHours: [] };
-        const chart = coat ? coatChart(facts, monitor, models.ruling, coat, now, points) : none;
-        return { batchId, ...chart };
-      },
-      curves: monitor.curves,
-      fitToBrush: monitor.fitToBrush,
-      lockUp: monitor.lockUp,
-      noticeChannels: () => noticeChannels(settings, read.channelTallies()),
-      notices: read.notices,
-      planAhead: monitor.ahead,
-      whatHelps: monitor.whatHelps,
-      report: monitor.report,
-      season: monitor.season,
-      photos: read.photosOf,
-      photo: read.photo,
-      calibrationHistory: read.calibrationHistory,
-    },
+    view: shownOfSite({ settings, reader: read, monitor, ruling: models.ruling }),
     edits: siteEdits(write as StoreThread, monitor, changed, mostPhotoBytes),
-    readings: {
-      readingsBetween: read.readingsBetween,
-      readingOutline: read.readingOutline,
-      newestReading: (sensorKey, quantity) =>
-        read.readingBefore(sensorKey, quantity, Number.MAX_SAFE_INTEGER, 0),
-      corrected: monitor.corrected,
-      refused: read.refused,
-    },
+    readings: shownReadings(read, monitor),
     topicRules: topics.port,
     trust: sensorTrust,
     health: () => ({
