@@ -6,6 +6,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Series } from '../../daemon/contract/series.ts';
 import { needs } from '../house/needs.ts';
 import { launchBrowser, openPage, screens } from './browser.ts';
+import { colourCounts } from './colour-counts.ts';
 import { curvingShed, HOUR_MS } from './curve-scene.ts';
 import { type RunningDaemon, runDaemon } from './running-daemon.ts';
 
@@ -279,23 +280,7 @@ needs('chromium')('the curves', () => {
     // PNG (ISO/IEC 15948): eight bytes of signature, then IHDR with width and height.
     expect([...png.subarray(0, 8)]).toEqual([137, 80, 78, 71, 13, 10, 26, 10]);
     expect(png.readUInt32BE(16)).toBe(2 * (1_120 + 2 * 28));
-    const colours = await page.evaluate(async (base64) => {
-      const bytes = Uint8Array.from(atob(base64), (char) => char.charCodeAt(0));
-      const image = await createImageBitmap(new Blob([bytes], { type: 'image/png' }));
-      const canvas = document.createElement('canvas');
-      canvas.width = image.width;
-      canvas.height = image.height;
-      const ctx = canvas.getContext('2d');
-      ctx?.drawImage(image, 0, 0);
-      const { data } = ctx?.getImageData(0, 0, image.width, image.height) ?? { data: [] };
-      const count = new Map<number, number>();
-      for (let i = 0; i < data.length; i += 4) {
-        const colour = ((data[i] ?? 0) << 16) | ((data[i + 1] ?? 0) << 8) | (data[i + 2] ?? 0);
-        count.set(colour, (count.get(colour) ?? 0) + 1);
-      }
-      return [...count.entries()];
-    }, png.toString('base64'));
-    const by = new Map(colours);
+    const by = await colourCounts(page, png);
     // Linen, and on it ink and the red of the temperature: the pigments of paint.css by day.
     expect(by.get(0xefe8da) ?? 0).toBeGreaterThan(100_000);
     expect(by.get(0x7d2c20) ?? 0).toBeGreaterThan(500);

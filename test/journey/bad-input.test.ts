@@ -1,34 +1,16 @@
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { connectAsync } from 'mqtt';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { type RunningDaemon, startDaemon } from './running-daemon.ts';
+import { describe, expect, it } from 'vitest';
+import { freshSite } from './fresh-site.ts';
 import { siteApi } from './site-api.ts';
 
-let folder: string;
-let closers: (() => Promise<unknown>)[];
-
-beforeEach(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'boardcure-journey-'));
-  closers = [() => rm(folder, { recursive: true, force: true })];
-});
-afterEach(async () => {
-  for (const close of closers.reverse()) await close();
-});
-
-async function freshDaemon(): Promise<RunningDaemon> {
-  const daemon = await startDaemon(join(folder, 'data'));
-  closers.push(() => daemon.kill());
-  return daemon;
-}
+const site = freshSite();
 
 describe('bad input', () => {
   it('over MQTT is refused or flagged, counted, and good readings still flow', async () => {
-    const daemon = await freshDaemon();
+    const daemon = await site.daemon();
     const api = siteApi(daemon.http);
     const client = await connectAsync(`mqtt://127.0.0.1:${daemon.mqtt}`);
-    closers.push(() => client.endAsync(true));
+    site.atEnd(() => client.endAsync(true));
     const send = (sensor: string, payload: string | Buffer, quantity = '/air-temperature') =>
       client.publishAsync(`boardcure/shed/sensor/${sensor}${quantity}`, payload, { qos: 1 });
     await send('rack-1', 'warm');
@@ -61,7 +43,7 @@ describe('bad input', () => {
   });
 
   it('over HTTP is answered with what is wrong, where, and what to do', async () => {
-    const daemon = await freshDaemon();
+    const daemon = await site.daemon();
     const api = siteApi(daemon.http);
     const unknown = '01890000-0000-7000-8000-000000000000';
     const { id: placeId } = await api.createRoom('Paint room');

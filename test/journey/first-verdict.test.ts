@@ -1,13 +1,13 @@
 import { execFile } from 'node:child_process';
 import { readFileSync } from 'node:fs';
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { mkdtemp, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { promisify } from 'node:util';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { needs, programPath, RECORDED_AIR } from '../house/needs.ts';
 import { startMosquitto } from '../ingest/mosquitto.ts';
+import { freshSite } from './fresh-site.ts';
 import { apart, handSum, type Reading } from './hand-sum.ts';
 import { type RunningDaemon, runCommand, startDaemon } from './running-daemon.ts';
 import { type SiteApi, siteApi } from './site-api.ts';
@@ -17,22 +17,7 @@ const hourMs = 3_600_000;
 const dayMs = 24 * hourMs;
 const forEver = Number.MAX_SAFE_INTEGER;
 
-let folder: string;
-let closers: (() => Promise<unknown>)[];
-
-beforeEach(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'boardcure-journey-'));
-  closers = [() => rm(folder, { recursive: true, force: true })];
-});
-afterEach(async () => {
-  for (const close of closers.reverse()) await close();
-});
-
-async function freshDaemon(mqtt?: string): Promise<RunningDaemon> {
-  const daemon = await startDaemon(join(folder, 'data'), mqtt === undefined ? {} : { mqtt });
-  closers.push(() => daemon.kill());
-  return daemon;
-}
+const site = freshSite();
 
 /** A room with one batch in it, one coat on, as the operator enters them. */
 async function freshBatch(api: SiteApi, finishedAt: number) {
@@ -75,7 +60,7 @@ function inventedReadings(from: number): Reading[] {
 }
 
 async function writeTable(readings: readonly Reading[]): Promise<string> {
-  const file = join(folder, 'room.csv');
+  const file = site.path('room.csv');
   const rows = readings.map(
     ({ at, value }) => `${new Date(at).toISOString()},rack-1,air-temperature,${value}`,
   );
@@ -126,7 +111,7 @@ async function judgeRecordedRoom(daemon: RunningDaemon, brokerPort: number, what
 describe('degree-hours equal what anyone reckons by hand', () => {
   needs('mosquitto')('from a hundred readings', () => {
     it('sent with mosquitto_pub -q 1', async () => {
-      const daemon = await freshDaemon();
+      const daemon = await site.daemon();
       const api = siteApi(daemon.http);
       const from = Date.now() - 4 * hourMs;
       const readings = Array.from({ length: 100 }, (_, index) => ({
@@ -152,7 +137,7 @@ describe('degree-hours equal what anyone reckons by hand', () => {
   });
 
   it('from a table that is replayed, with cold hours and a gap, and again without doubling', async () => {
-    const daemon = await freshDaemon();
+    const daemon = await site.daemon();
     const api = siteApi(daemon.http);
     const from = Date.UTC(2024, 9, 3, 5, 30, 0);
     const readings = inventedReadings(from);
@@ -176,7 +161,7 @@ describe('degree-hours equal what anyone reckons by hand', () => {
 
   needs('recorded-air')('from a recorded room', () => {
     it('replayed into the embedded broker', async () => {
-      const daemon = await freshDaemon();
+      const daemon = await site.daemon();
       await judgeRecordedRoom(daemon, daemon.mqtt ?? 0, 'recorded room, embedded broker');
     });
   });
@@ -184,8 +169,8 @@ describe('degree-hours equal what anyone reckons by hand', () => {
   needs('recorded-air', 'mosquitto')('from a recorded room', () => {
     it('replayed into mosquitto as the broker', async () => {
       const mosquitto = await startMosquitto();
-      closers.push(() => mosquitto.remove());
-      const daemon = await freshDaemon(`mqtt://127.0.0.1:${mosquitto.port}`);
+      site.atEnd(() => mosquitto.remove());
+      const daemon = await site.daemon(`mqtt://127.0.0.1:${mosquitto.port}`);
       await judgeRecordedRoom(daemon, mosquitto.port, 'recorded room, mosquitto');
     });
   });
@@ -194,9 +179,9 @@ describe('degree-hours equal what anyone reckons by hand', () => {
 describe('the first forecast of a coat', () => {
   /** Days from the coat to the time by which recoating is as likely as not, at a steady temperature. */
   async function daysToRecoat(tempC: number): Promise<number> {
-    const data = await mkdtemp(join(folder, 'steady-'));
+    const data = await mkdtemp(site.path('steady-'));
     const daemon = await startDaemon(data);
-    closers.push(() => daemon.kill());
+    site.atEnd(() => daemon.kill());
     const api = siteApi(daemon.http);
     const now = Date.now();
     const finishedAt = now - 8 * hourMs;

@@ -5,6 +5,7 @@ import type { FastifyInstance } from 'fastify';
 import type { Page } from 'playwright-core';
 import { expect, onTestFinished } from 'vitest';
 import { launchBrowser, openPage, screens } from '../browser/browser.ts';
+import { colourCounts } from '../browser/colour-counts.ts';
 import { decoded } from '../browser/read-code.ts';
 import { mustSkip, programPath } from '../house/needs.ts';
 
@@ -71,21 +72,7 @@ export async function openPapers(app: FastifyInstance) {
 const leastInk = 0.005;
 
 /** The share of a picture that differs from its most frequent colour. */
-function inkShare(page: Page, picture: Buffer): Promise<number> {
-  return page.evaluate(async (base64) => {
-    const image = new Image();
-    image.src = `data:image/png;base64,${base64}`;
-    await image.decode();
-    const canvas = document.createElement('canvas');
-    canvas.width = image.width;
-    canvas.height = image.height;
-    const context = canvas.getContext('2d');
-    context?.drawImage(image, 0, 0);
-    const bytes = context?.getImageData(0, 0, image.width, image.height).data;
-    if (!bytes) throw new Error('the picture could not be unpacked');
-    const pixels = new Uint32Array(bytes.buffer);
-    const counts = new Map<number, number>();
-    for (const pixel of pixels) counts.set(pixel, (counts.get(pixel) ?? 0) + 1);
-    return 1 - Math.max(...counts.values()) / pixels.length;
-  }, picture.toString('base64'));
+async function inkShare(page: Page, picture: Buffer): Promise<number> {
+  const counts = [...(await colourCounts(page, picture)).values()];
+  return 1 - Math.max(...counts) / counts.reduce((sum, count) => sum + count, 0);
 }

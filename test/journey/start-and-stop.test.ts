@@ -1,35 +1,18 @@
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import BetterSqlite3 from 'better-sqlite3';
 import { connectAsync } from 'mqtt';
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { databaseFile } from '../../daemon/store/open.ts';
 import { persistentNode } from '../faults/persistent-node.ts';
 import { freePort } from '../ingest/mosquitto.ts';
-import { type RunningDaemon, runCommand, startDaemon } from './running-daemon.ts';
+import { freshSite } from './fresh-site.ts';
+import { runCommand, startDaemon } from './running-daemon.ts';
 import { siteApi } from './site-api.ts';
 
-let folder: string;
-let closers: (() => Promise<unknown>)[];
-
-beforeEach(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'boardcure-journey-'));
-  closers = [() => rm(folder, { recursive: true, force: true })];
-});
-afterEach(async () => {
-  for (const close of closers.reverse()) await close();
-});
-
-async function freshDaemon(): Promise<RunningDaemon> {
-  const daemon = await startDaemon(join(folder, 'data'));
-  closers.push(() => daemon.kill());
-  return daemon;
-}
+const site = freshSite();
 
 describe('stopping and starting', () => {
   it('a daemon asked to stop ends in order and knows everything afterwards', async () => {
-    const daemon = await freshDaemon();
+    const daemon = await site.daemon();
     const client = await connectAsync(`mqtt://127.0.0.1:${daemon.mqtt}`);
     await client.publishAsync('boardcure/shed/sensor/rack-1/air-temperature', '20', { qos: 1 });
     await client.endAsync(true);
@@ -41,16 +24,16 @@ describe('stopping and starting', () => {
       /\nboardcure_readings_total 1\n.*boardcure_commit_duration_seconds_count 1\n.*\n# EOF\n$/s,
     );
     expect(await daemon.stop()).toBe(0);
-    const again = await freshDaemon();
+    const again = await site.daemon();
     expect((await siteApi(again.http).sensors()).map(({ id }) => id)).toEqual(['rack-1']);
     expect(await again.stop()).toBe(0);
   });
 
   it('also while nodes send: it ends with exit code 0, and all that it acknowledged is there', async () => {
     const mqtt = await freePort();
-    const data = join(folder, 'data');
+    const data = site.path('data');
     const first = await startDaemon(data, { mqtt });
-    closers.push(() => first.kill());
+    site.atEnd(() => first.kill());
     let at = Date.UTC(2025, 2, 1);
     const next = () => {
       at += 60_000;
@@ -63,7 +46,7 @@ describe('stopping and starting', () => {
     expect(await first.stop(), first.err()).toBe(0);
     const kept = node.acknowledged.size;
     const again = await startDaemon(data, { mqtt });
-    closers.push(() => again.kill());
+    site.atEnd(() => again.kill());
     await node.finish();
     expect(node.acknowledged.size).toBeGreaterThanOrEqual(kept);
     const db = new BetterSqlite3(databaseFile(data), { readonly: true });
@@ -73,8 +56,8 @@ describe('stopping and starting', () => {
   });
 
   it('a taken port is named with what to do, and the exit code is 1', async () => {
-    const first = await freshDaemon();
-    const other = join(folder, 'other');
+    const first = await site.daemon();
+    const other = site.path('other');
     const asked = [
       { flags: ['--http', `127.0.0.1:${first.http}`, '--mqtt', '127.0.0.1:0'], port: first.http },
       { flags: ['--http', '127.0.0.1:0', '--mqtt', `127.0.0.1:${first.mqtt}`], port: first.mqtt },
