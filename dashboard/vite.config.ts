@@ -83,6 +83,7 @@ const fetchedTogether = [
   },
   // What a wall says in one language.
   {
+    debugName: 'wall words',
     name: (id: string) => {
       const language = /\/(\w\w)(?:\/first|-wall)\.ts$/.exec(id)?.[1];
       return language === undefined ? null : `wall-${language}`;

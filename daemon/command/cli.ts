@@ -75,7 +75,8 @@ export async function run(args: string[]): Promise<void> {
     ...(atTerminal ? {} : { onReload: (act) => void process.on('SIGHUP', act) }),
   };
   const [first, ...rest] = args;
-  if (first === '--help' || first === '-h' || first === 'help') {
+  const asked = first === 'serve' ? rest[0] : first;
+  if (asked === '--help' || asked === '-h' || asked === 'help') {
     io.stdout(usage);
     return;
   }

@@ -9,7 +9,7 @@ export const storageSettings = z
       .default(null)
       .meta({ unit: 'd', live: true })
       .describe(
-        'how long single readings are kept; for ever when left out. A year of 20 sensors with 3 quantities a minute takes about 140 MB. What lies further back keeps its lowest and highest of each hour, and cannot be reckoned anew; readings that arrive for it are counted as repeated',
+        'how long single readings are kept; for ever when left out. A year of 20 sensors with 3 quantities a minute takes about 125 MB. What lies further back keeps its lowest and highest of each hour, and cannot be reckoned anew; readings that arrive for it are counted as repeated',
       ),
     hourDays: z
       .int()

@@ -288,8 +288,8 @@ export const settingDescriptions: SettingDescriptions = {
     'wann; ein Rechner, der da aus war, holt es zu dieser Minute einer Stunde nach, sobald er an ist',
   ],
   'storage.readingDays': [
-    '0b9c',
-    'wie lange einzelne Messwerte aufbewahrt werden; ohne Angabe für immer. Ein Jahr mit 20 Sensoren und 3 Größen je Minute braucht etwa 140 MB. Was weiter zurückliegt, behält Tiefst- und Höchstwert jeder Stunde und lässt sich nicht neu berechnen; Messwerte, die dafür noch ankommen, zählen als wiederholt',
+    '226a',
+    'wie lange einzelne Messwerte aufbewahrt werden; ohne Angabe für immer. Ein Jahr mit 20 Sensoren und 3 Größen je Minute braucht etwa 125 MB. Was weiter zurückliegt, behält Tiefst- und Höchstwert jeder Stunde und lässt sich nicht neu berechnen; Messwerte, die dafür noch ankommen, zählen als wiederholt',
   ],
   'storage.hourDays': [
     '51cb',

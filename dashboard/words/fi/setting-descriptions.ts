@@ -279,8 +279,8 @@ export const settingDescriptions: SettingDescriptions = {
     'milloin; silloin sammuksissa ollut tietokone tekee sen jälkikäteen tällä tunnin minuutilla, kun se on päällä',
   ],
   'storage.readingDays': [
-    '0b9c',
-    'kuinka kauan yksittäisiä lukemia säilytetään; aina, kun arvo puuttuu. Vuosi, jossa 20 anturia lähettää 3 suuretta minuutissa, vie noin 140 MB. Kauempana olevasta jää jokaisen tunnin alin ja ylin, eikä sitä voi laskea uudelleen; lukemat, joita sille ajalle vielä tulee, lasketaan toistetuiksi',
+    '226a',
+    'kuinka kauan yksittäisiä lukemia säilytetään; aina, kun arvo puuttuu. Vuosi, jossa 20 anturia lähettää 3 suuretta minuutissa, vie noin 125 MB. Kauempana olevasta jää jokaisen tunnin alin ja ylin, eikä sitä voi laskea uudelleen; lukemat, joita sille ajalle vielä tulee, lasketaan toistetuiksi',
   ],
   'storage.hourDays': [
     '51cb',

@@ -258,8 +258,8 @@ export const settingDescriptions: SettingDescriptions = {
     'når; en datamaskin som var av da, tar det igjen ved dette minuttet i en time når den er på',
   ],
   'storage.readingDays': [
-    '0b9c',
-    'hvor lenge enkeltmålinger beholdes; for alltid når den utelates. Et år med 20 sensorer og 3 størrelser i minuttet tar omtrent 140 MB. Det som ligger lenger tilbake, beholder laveste og høyeste verdi for hver time og kan ikke regnes om; målinger som kommer inn for den tiden, telles som gjentatte',
+    '226a',
+    'hvor lenge enkeltmålinger beholdes; for alltid når den utelates. Et år med 20 sensorer og 3 størrelser i minuttet tar omtrent 125 MB. Det som ligger lenger tilbake, beholder laveste og høyeste verdi for hver time og kan ikke regnes om; målinger som kommer inn for den tiden, telles som gjentatte',
   ],
   'storage.hourDays': [
     '51cb',

@@ -276,8 +276,8 @@ export const settingDescriptions: SettingDescriptions = {
     'när; en dator som då var av gör det i efterhand vid den här minuten i en timme när den är på',
   ],
   'storage.readingDays': [
-    '0b9c',
-    'hur länge enskilda mätvärden sparas; för alltid om det utelämnas. Ett år med 20 givare och 3 storheter i minuten tar ungefär 140 MB. Det som ligger längre tillbaka behåller lägsta och högsta värde för varje timme och kan inte räknas om; mätvärden som kommer för den tiden räknas som upprepade',
+    '226a',
+    'hur länge enskilda mätvärden sparas; för alltid om det utelämnas. Ett år med 20 givare och 3 storheter i minuten tar ungefär 125 MB. Det som ligger längre tillbaka behåller lägsta och högsta värde för varje timme och kan inte räknas om; mätvärden som kommer för den tiden räknas som upprepade',
   ],
   'storage.hourDays': [
     '51cb',
