@@ -6,6 +6,7 @@ import type {
   RefusedMessage,
 } from '../rules/facts.ts';
 import { commitPace, type PaceSettings } from './commit-pace.ts';
+import { type Brought, shareOf, together } from './message-group.ts';
 
 /** Told when a message’s part of the group is on disk, or why it is not. */
 export type Acknowledge = (failure: Error | null) => void;
@@ -29,12 +30,7 @@ export interface GroupCommitParts<Committed> extends PaceSettings {
   longestHoldMs?: number;
 }
 
-interface Waiting {
-  readings: readonly IncomingReading[];
-  refused: readonly RefusedMessage[];
-  pending: readonly PendingReading[];
-  opened: OpenMessage | undefined;
-  released: ReadingGroup['released'];
+interface Waiting extends Brought {
   source: string;
   since: number;
   done: Acknowledge;
@@ -53,31 +49,6 @@ export interface AddedMore {
   opened?: OpenMessage | undefined;
   /** Messages that will not come again. */
   released?: ReadingGroup['released'];
-}
-
-function together(taken: readonly Waiting[], arrivedAt: number): ReadingGroup {
-  const pendings: PendingReading[] = [];
-  const group: ReadingGroup = { readings: [], refused: [], pending: pendings, arrivedAt };
-  for (const { readings, refused, pending, opened, released } of taken) {
-    for (const one of readings) group.readings.push(one);
-    for (const one of refused) group.refused.push(one);
-    for (const one of pending) pendings.push(one);
-    // One after the other: a number that is released may be given to another message at once.
-    if (released) noteReleased(group, released);
-    if (opened) {
-      group.opened ??= [];
-      group.opened.push(opened);
-    }
-  }
-  return group;
-}
-
-function noteReleased(group: ReadingGroup, released: NonNullable<ReadingGroup['released']>): void {
-  group.released = [...(group.released ?? []), ...released];
-  group.opened = (group.opened ?? []).filter(
-    ({ client, messageId }) =>
-      !released.some((one) => one.client === client && one.messageId === messageId),
-  );
 }
 
 const none: readonly never[] = [];
@@ -110,9 +81,6 @@ export function groupCommit<Committed>(parts: GroupCommitParts<Committed>) {
   /** Set while the disk is full: why, when it is tried next, and after what pause then. */
   let full: { cause: Error; retryAt: number; retryMs: number } | null = null;
   let idle: (() => void)[] = [];
-
-  const sizeOf = (one: Pick<Waiting, 'readings' | 'refused' | 'pending'>): number =>
-    Math.max(1, one.readings.length + one.refused.length + one.pending.length);
 
   function plan(): void {
     if (running || waiting.length === 0) return;
@@ -166,14 +134,12 @@ export function groupCommit<Committed>(parts: GroupCommitParts<Committed>) {
     const at = performance.now();
     pace.done(sources, at);
     // What is due goes to the disk while this group is worked in and answered.
-    if (!failure && waiting.length > 0 && pace.wait(size, at) <= 0) runNow();
+    if (!failure && waiting.length > 0 && pace.wait(size, at) <= 0) {
+      planned?.cancel();
+      void run();
+    }
     if (outcome.kind === 'done') workIn(outcome.result);
     for (const { done } of taken) done(failure);
-  }
-
-  function runNow(): void {
-    planned?.cancel();
-    void run();
   }
 
   /** Puts back what could not be written for want of space; what has waited long is let go. */
@@ -191,7 +157,7 @@ export function groupCommit<Committed>(parts: GroupCommitParts<Committed>) {
     const isLetGo = (one: Waiting) =>
       one.source === unnamed ? isOverdue(one) : overdue.has(one.source);
     waiting = all.filter((one) => !isLetGo(one));
-    size = waiting.reduce((sum, one) => sum + sizeOf(one), 0);
+    size = waiting.reduce((sum, one) => sum + shareOf(one), 0);
     for (const one of all) if (isLetGo(one)) one.done(cause);
   }
 
@@ -223,12 +189,12 @@ export function groupCommit<Committed>(parts: GroupCommitParts<Committed>) {
     ) {
       const since = performance.now();
       const one = { readings, refused, pending, opened, released, source: from, since, done };
-      if (full && size + sizeOf(one) > mostHeld) {
+      if (full && size + shareOf(one) > mostHeld) {
         done(full.cause);
         return;
       }
       waiting.push(one);
-      size += sizeOf(one);
+      size += shareOf(one);
       pace.arrived(from, since);
       plan();
     },

@@ -19,10 +19,10 @@ const runS = 0.7;
 
 const shapes: (Shape & { guess: number })[] = [
   { connections: 1, inFlight: 1, guess: 1500 },
-  { connections: 1, inFlight: 50, guess: 12_000 },
-  { connections: 20, inFlight: 20, guess: 20_000 },
-  { connections: 200, inFlight: 1, guess: 14_000 },
-  { connections: 200, inFlight: 5, guess: 20_000 },
+  { connections: 1, inFlight: 50, guess: 30_000 },
+  { connections: 20, inFlight: 20, guess: 50_000 },
+  { connections: 200, inFlight: 1, guess: 18_000 },
+  { connections: 200, inFlight: 5, guess: 30_000 },
 ];
 
 const at = (sorted: readonly number[], share: number) =>
