@@ -72,7 +72,8 @@ needs('chromium')('somebody new, from an empty folder to the first verdict', () 
     const desk = await openPage(browser, screens.desk);
     await desk.goto(`${daemon.page}/#/first-run`);
     await desk.getByRole('heading', { name: 'The racks in it' }).waitFor();
-    expect(new URL(desk.url()).hash).toBe('#/first-run/rack');
+    // The address follows the screen.
+    await desk.waitForURL((url) => url.hash === '#/first-run/rack');
     await desk.context().close();
     await tap('link', 'Go on with the set-up');
     await heading('The racks in it');

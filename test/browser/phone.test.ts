@@ -207,6 +207,8 @@ needs('chromium')('a phone at the rack', () => {
     await page.getByLabel('Date and time').fill(tomorrow);
     await page.getByRole('button', { name: 'Record the move' }).click();
     await bar(page).getByText('Waits to be sent (1)').waitFor();
+    // Until then a refusal would go to the form, which still waits for an answer.
+    await page.getByText('Kept on this device').waitFor();
     await page.context().setOffline(false);
     await bar(page).getByText('1 entry was not taken').waitFor();
     await bar(page).getByRole('link').click();
