@@ -58,7 +58,7 @@ export function commitPace({ spacingMs, groupSize }: PaceSettings) {
   let probeAt = Number.NEGATIVE_INFINITY;
   let probeAgainMs = firstProbeMs;
 
-  const rhythms = sourceRhythms(spacingMs);
+  const rhythms = sourceRhythms(spacingMs, promptMs);
 
   return {
     arrived(source: string, at: number): void {

@@ -1,10 +1,4 @@
-import type {
-  IncomingReading,
-  OpenMessage,
-  PendingReading,
-  ReadingGroup,
-  RefusedMessage,
-} from '../rules/facts.ts';
+import type { IncomingReading, ReadingGroup, RefusedMessage } from '../rules/facts.ts';
 import { commitPace, type PaceSettings } from './commit-pace.ts';
 import { type Brought, shareOf, together } from './message-group.ts';
 
@@ -40,15 +34,9 @@ interface Waiting extends Brought {
 type Outcome<Committed> = { kind: 'done'; result: Committed } | { kind: 'failed'; cause: Error };
 
 /** What a message may bring besides readings and refusals. */
-export interface AddedMore {
-  /** Readings that wait for the clock. */
-  pending?: readonly PendingReading[];
+export interface AddedMore extends Partial<Pick<Brought, 'pending' | 'opened' | 'released'>> {
   /** Who waits for the answer; all who are not named count as one. */
   from?: string | undefined;
-  /** The message itself, where it must not be taken again. */
-  opened?: OpenMessage | undefined;
-  /** Messages that will not come again. */
-  released?: ReadingGroup['released'];
 }
 
 const none: readonly never[] = [];

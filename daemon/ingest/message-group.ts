@@ -10,8 +10,11 @@ import type {
 export interface Brought {
   readings: readonly IncomingReading[];
   refused: readonly RefusedMessage[];
+  /** Readings that wait for the clock. */
   pending: readonly PendingReading[];
+  /** The message itself, where it must not be taken again. */
   opened: OpenMessage | undefined;
+  /** Messages that will not come again. */
   released: ReadingGroup['released'];
 }
 

@@ -15,6 +15,8 @@ const fading = 0.75;
 const ownPace = { least: 0.5, most: 2 };
 /** Shorter intervals may be those of one who waits and is answered without delay. */
 const shortestPaceMs = 100;
+/** Who sends so many times in a row only once answered, and then at once, waits, whatever its intervals. */
+const promptInARow = 2;
 /** So many sources are remembered; the one heard longest ago goes first. */
 const remembered = 2000;
 
@@ -25,8 +27,9 @@ const remembered = 2000;
  * not. All times are ms of a clock that never goes back.
  *
  * @param quietMs - a pause longer than this is no rhythm
+ * @param promptMs - who waits for an answer speaks again within this time of it
  */
-export function sourceRhythms(quietMs: number) {
+export function sourceRhythms(quietMs: number, promptMs: number) {
   const known = new Map<string, Source>();
   const pending = new Map<string, number>();
 
@@ -39,7 +42,7 @@ export function sourceRhythms(quietMs: number) {
     arrived(source: string, at: number): boolean {
       const one = known.get(source);
       if (!one) {
-        known.set(source, { at, answeredAt: Number.NEGATIVE_INFINITY, intervalMs: 0 });
+        known.set(source, { at, answeredAt: Number.NEGATIVE_INFINITY, intervalMs: 0, prompt: 0 });
         if (known.size > remembered) known.delete(longestSilent(known));
         pending.set(source, at + strangerMs);
         return false;
@@ -47,7 +50,10 @@ export function sourceRhythms(quietMs: number) {
       const wasMs = one.intervalMs;
       // From message to message: an answer between them changes nothing for who does not wait for it.
       const apartMs = at - one.at;
+      // Intervals that were made long by our own delay look like its pace, and would go on growing.
+      one.prompt = at - one.answeredAt <= promptMs ? one.prompt + 1 : 0;
       const isOwnPace =
+        one.prompt < promptInARow &&
         wasMs >= shortestPaceMs &&
         apartMs >= ownPace.least * wasMs &&
         apartMs <= ownPace.most * wasMs;
@@ -83,6 +89,8 @@ interface Source {
   at: number;
   answeredAt: number;
   intervalMs: number;
+  /** So many messages in a row came promptly after the answer to the one before. */
+  prompt: number;
 }
 
 function longestSilent(known: ReadonlyMap<string, Source>): string {

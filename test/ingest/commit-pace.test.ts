@@ -154,6 +154,21 @@ describe('bursts and replays are not slowed', () => {
     expect(beside.answered('script')).toBeGreaterThan(90);
   });
 
+  it.each([700, 900, 1200, 1500])(
+    'whoever a busy computer heard only every %i ms for a while is not put off ever longer since',
+    (everyMs) => {
+      const sensor = replay('sensor', 1, 20);
+      const isHeard = (at: number) => at < 5000 || at >= 9000 || at % everyMs === 0;
+      const sends = (at: number, unanswered: number) =>
+        isHeard(at) ? sensor.sends(at, unanswered) : 0;
+      const before = run([replay('sensor', 1, 20)], 5000).answered('sensor');
+      const { longestMs, answered } = run([{ ...sensor, sends }], 20_000);
+      expect(longestMs).toBeLessThan(4000);
+      // It goes on as before, and not as one that speaks every few seconds.
+      expect(answered('sensor')).toBeGreaterThan(2 * before);
+    },
+  );
+
   it('nor does a recording whose window is read in uneven parts, now 170, now 30', () => {
     let readyAt = 0;
     let part = 0;
